@@ -1,0 +1,66 @@
+/** What one file in `kinds/` says: everything the program knows about one kind of observation. */
+import type { AttributeName } from './attributes.ts';
+
+/** What an example sentence must give. Only the named fields are compared. */
+export interface ExampleReading {
+  readonly kind?: string;
+  readonly status?: string;
+  readonly at?: number | null;
+  readonly to?: number | null;
+  readonly [field: string]: unknown;
+}
+
+export interface Example {
+  readonly text: string;
+  readonly gives: ExampleReading | readonly ExampleReading[];
+}
+
+export interface FlaggedExample extends Example {
+  /** The review reason that must be raised. */
+  readonly flag: string;
+}
+
+export interface Misheard {
+  /** What the recogniser prints, in the notation of `words`. */
+  readonly heard: string;
+  /** The word that was said. */
+  readonly said: string;
+  /** What must stand near for the respelling to be believed. */
+  readonly needs: 'distance' | 'article' | 'nothing';
+}
+
+export interface ReportWording {
+  /** One sentence for a buyer: what this means for the line. */
+  readonly meaning: string;
+  /** What to do next when nothing in the grade rules says otherwise. */
+  readonly next: string;
+  /** The glossary entry: what the word means. */
+  readonly glossary: string;
+}
+
+/**
+ * Notation of `words`: space-separated words; `a|b` either; a word ending in `?` may be left out;
+ * `*` stands for up to three words of any sort; `<material>` for a word of that list.
+ */
+export interface Kind {
+  readonly name: string;
+  readonly group: 'fitting' | 'defect' | 'limit';
+  /** Singular and plural as the report and the page print them. */
+  readonly title: string;
+  readonly plural: string;
+  readonly takes: readonly AttributeName[];
+  /** Names of the thing. */
+  readonly words: readonly string[];
+  /** Descriptions that amount to the thing without naming it ("a piece is missing"). */
+  readonly signs?: readonly string[];
+  /** Stretches that hold a word of this kind and mean something else ("root cause", "scale of one to ten"). */
+  readonly notWords?: readonly string[];
+  readonly misheard?: readonly Misheard[];
+  readonly examples: {
+    readonly says: readonly Example[];
+    readonly unsure?: readonly FlaggedExample[];
+    readonly never: readonly string[];
+    readonly notYet?: readonly Example[];
+  };
+  readonly report: ReportWording;
+}

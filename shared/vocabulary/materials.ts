@@ -1,0 +1,129 @@
+/** Pipe materials: the name in the draft, how the report prints it, how it is said, and how it is misheard. */
+import type { Misheard } from './kind.ts';
+
+export interface Material {
+  readonly name: string;
+  readonly title: string;
+  readonly words: readonly string[];
+  readonly misheard?: readonly Misheard[];
+  readonly glossary: string;
+}
+
+export const materials = [
+  {
+    name: 'abs',
+    title: 'ABS',
+    words: ['abs', 'black plastic'],
+    misheard: [{ heard: 'a bs|abyss|abbess', said: 'ABS', needs: 'nothing' }],
+    glossary: 'ABS: a rigid black plastic drain pipe.',
+  },
+  {
+    name: 'pvc',
+    title: 'PVC',
+    words: [
+      'pvc',
+      'sdr 35',
+      'sdr 26',
+      'sdr 21',
+      'sdr',
+      'white plastic',
+      'green plastic',
+      'plastic',
+      'schedule 40',
+      'schedule 80',
+    ],
+    misheard: [{ heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' }],
+    glossary: 'PVC: a rigid plastic drain pipe, white or green.',
+  },
+  {
+    name: 'cast-iron',
+    title: 'cast iron',
+    words: ['cast iron', 'cast', 'iron', 'soil pipe', 'no hub iron'],
+    misheard: [{ heard: 'cost iron|caste iron|cast tire|cassed iron|cast aaron', said: 'cast iron', needs: 'nothing' }],
+    glossary: 'Cast iron: heavy grey pipe, common under older houses; it rusts and scales with age.',
+  },
+  {
+    name: 'clay',
+    title: 'clay',
+    words: [
+      'clay',
+      'terra cotta',
+      'terracotta',
+      'vcp',
+      'vitrified clay',
+      'vitrified',
+      'clay tile',
+      'stoneware',
+      'earthenware',
+    ],
+    misheard: [{ heard: 'terror cotta|tera cotta|terra coda|terra kata', said: 'terra cotta', needs: 'nothing' }],
+    glossary: 'Clay: fired pipe in short lengths with many joints, where roots get in.',
+  },
+  {
+    name: 'concrete',
+    title: 'concrete',
+    words: ['concrete', 'cement pipe'],
+    glossary: 'Concrete: cement pipe, usually in short lengths.',
+  },
+  {
+    name: 'asbestos-cement',
+    title: 'asbestos cement',
+    words: ['asbestos cement', 'transite', 'asbestos', 'ac pipe'],
+    misheard: [{ heard: 'transit|tran site|trans site', said: 'transite', needs: 'nothing' }],
+    glossary: 'Asbestos cement: grey cement pipe that holds asbestos fibres; it must not be cut or broken by hand.',
+  },
+  {
+    name: 'bituminous-fiber',
+    title: 'bituminous fiber',
+    words: [
+      'orangeburg',
+      'bituminous fiber',
+      'bituminous',
+      'pitch fiber',
+      'pitch fibre',
+      'fiber pipe',
+      'fibre pipe',
+      'fiber conduit',
+      'tar paper pipe',
+    ],
+    misheard: [
+      { heard: 'orange berg|orange burg|orange bird|oranges berg|orangeberg', said: 'Orangeburg', needs: 'nothing' },
+    ],
+    glossary:
+      'Bituminous fiber: pressed wood fibre and tar, used from the 1940s to the 1970s; it softens and flattens with age.',
+  },
+  {
+    name: 'ductile-iron',
+    title: 'ductile iron',
+    words: ['ductile iron', 'ductile', 'dip'],
+    glossary: 'Ductile iron: a tough iron pipe, used under roads and at crossings.',
+  },
+  {
+    name: 'galvanized',
+    title: 'galvanized steel',
+    words: ['galvanized', 'galvanized steel', 'galvanised', 'galv'],
+    glossary: 'Galvanized steel: zinc-coated steel pipe, found in old drains above ground.',
+  },
+  {
+    name: 'copper',
+    title: 'copper',
+    words: ['copper', 'copper dwv'],
+    glossary: 'Copper: thin-walled metal drain pipe.',
+  },
+  { name: 'lead', title: 'lead', words: ['lead'], glossary: 'Lead: soft metal pipe in very old drains.' },
+  {
+    name: 'hdpe',
+    title: 'HDPE',
+    words: ['hdpe', 'poly pipe', 'polyethylene', 'high density polyethylene', 'fused poly'],
+    glossary: 'HDPE: flexible black plastic pipe with fused joints, often from a pipe-bursting job.',
+  },
+  {
+    name: 'liner',
+    title: 'liner',
+    words: ['liner', 'lining', 'lined', 'cipp'],
+    glossary: 'Liner: a resin sleeve cured inside the old pipe.',
+  },
+] as const satisfies readonly Material[];
+
+export type MaterialName = (typeof materials)[number]['name'];
+export const materialNames = materials.map((m) => m.name) as [MaterialName, ...MaterialName[]];
