@@ -12,8 +12,8 @@ export const backPitch = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line slopes the wrong way here, so water stands and solids settle.',
+    next: 'Have a licensed plumber check the slope and say whether the length must be laid again.',
+    glossary: 'Back pitch: a length of pipe that slopes toward the house instead of away from it.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const backwaterValve = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This valve closes by itself when sewage comes back from the main, and it works only if it is kept clean.',
+    next: 'Have the valve opened, cleaned and tried once a year.',
+    glossary: 'Backwater valve: a flap in the line that lets sewage out and closes when it comes back.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const belly = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Part of the line lies lower than the pipe after it and holds water, where solids can settle.',
+    next: 'Watch the place, and have the line cleaned if it runs slowly.',
+    glossary: 'Belly: a low place in the line that holds water when nothing is running; also called a sag or a dip.',
   },
 } as const satisfies Kind;

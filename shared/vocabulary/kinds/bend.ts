@@ -12,8 +12,8 @@ export const bend = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line changes direction here.',
+    next: 'Nothing to do.',
+    glossary: 'Bend: a fitting that turns the line, named by its angle.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const blockage = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line is blocked or nearly so; sewage can come back into the house.',
+    next: 'Use no water until a licensed plumber has cleared the line, then have it looked at again.',
+    glossary: 'Blockage: a place where nothing, or hardly anything, passes.',
   },
 } as const satisfies Kind;

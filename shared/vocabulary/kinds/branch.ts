@@ -12,8 +12,8 @@ export const branch = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Another drain joins the line here.',
+    next: 'Nothing to do.',
+    glossary: 'Branch: a smaller drain that joins the line being looked at.',
   },
 } as const satisfies Kind;

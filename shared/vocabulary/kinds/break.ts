@@ -13,8 +13,8 @@ export const breakKind = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The pipe is broken here; sewage can leave it and soil can enter.',
+    next: 'Have a licensed plumber repair or replace this length.',
+    glossary: 'Break: a place where the pipe wall is broken through, often with a piece missing.',
   },
 } as const satisfies Kind;

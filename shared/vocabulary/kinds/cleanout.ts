@@ -12,8 +12,8 @@ export const cleanout = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This is an opening through which the line can be cleaned and looked at again.',
+    next: 'Keep it capped, uncovered and easy to reach.',
+    glossary: 'Cleanout: a capped opening in a drain line, made for cleaning it and for putting a camera in.',
   },
 } as const satisfies Kind;

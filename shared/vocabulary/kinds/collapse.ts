@@ -12,8 +12,8 @@ export const collapse = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The pipe has lost its shape and no longer carries sewage as it should.',
+    next: 'Have a licensed plumber replace this length without delay, and use as little water as possible until then.',
+    glossary: 'Collapse: a place where the pipe has caved in.',
   },
 } as const satisfies Kind;

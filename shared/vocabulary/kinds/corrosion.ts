@@ -22,8 +22,8 @@ export const corrosion = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The wall of the pipe has been eaten away and is thinner than it was.',
+    next: 'Have a licensed plumber judge how much wall is left.',
+    glossary: 'Corrosion: pipe wall eaten away by rust or by what runs through it.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const coupling = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Two pieces of pipe are joined by a sleeve here, as is usual where a piece was put in later.',
+    next: 'Nothing to do.',
+    glossary: 'Coupling: a sleeve, often rubber with metal bands, that joins two pipe ends.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const crack = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The wall is split but the pieces have not moved; water can pass out and roots can pass in.',
+    next: 'Watch the place, and have it repaired if it opens or roots appear.',
+    glossary: 'Crack: a split in the pipe wall with the pieces still in place.',
   },
 } as const satisfies Kind;

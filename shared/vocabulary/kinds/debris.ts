@@ -25,8 +25,8 @@ export const debris = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Loose or settled material lies in the pipe and can hold back what comes down.',
+    next: 'Have the line cleaned and looked at again.',
+    glossary: 'Debris: material lying in the pipe that does not belong there, such as gravel, mortar or paper.',
   },
 } as const satisfies Kind;

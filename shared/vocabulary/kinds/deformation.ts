@@ -12,8 +12,8 @@ export const deformation = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The pipe is no longer round, which narrows it and shows that it is under more load than it can carry.',
+    next: 'Have a licensed plumber measure how far it is out of round.',
+    glossary: 'Deformation: a pipe pressed out of its round shape; also called egg-shaped or oval.',
   },
 } as const satisfies Kind;

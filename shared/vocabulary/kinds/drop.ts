@@ -20,8 +20,8 @@ export const drop = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line turns and falls steeply or straight down here.',
+    next: 'Nothing to do.',
+    glossary: 'Drop: a place where the line turns straight down to a lower level.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const endOfLine = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This is as far up the line as the camera can be pushed.',
+    next: 'Nothing to do.',
+    glossary: 'End of the line: the upper end, beyond which a camera cannot go.',
   },
 } as const satisfies Kind;

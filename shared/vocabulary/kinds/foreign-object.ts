@@ -12,8 +12,8 @@ export const foreignObject = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Something that does not belong there lies in the pipe and can catch paper and solids.',
+    next: 'Have it taken out before it causes a blockage.',
+    glossary: 'Foreign object: a thing lying loose in the pipe, such as a toy, a rag or a tool.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const fracture = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The wall is split and the pieces have shifted, so the pipe has begun to lose its shape.',
+    next: 'Have a licensed plumber price a repair of this length.',
+    glossary: 'Fracture: a split in the pipe wall where the pieces have moved a little.',
   },
 } as const satisfies Kind;

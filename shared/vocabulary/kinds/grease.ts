@@ -12,8 +12,8 @@ export const grease = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Grease has hardened on the wall, which narrows the pipe and catches solids.',
+    next: 'Have the line cleaned, and keep fat and oil out of the drains.',
+    glossary: 'Grease: cooled kitchen fat that sticks to the wall of the pipe.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const hole = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The wall is open to the ground here; sewage can leave the pipe and soil can enter.',
+    next: 'Have a licensed plumber repair or replace this length.',
+    glossary: 'Hole: an opening through the pipe wall.',
   },
 } as const satisfies Kind;

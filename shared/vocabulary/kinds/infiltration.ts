@@ -12,8 +12,8 @@ export const infiltration = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Water or soil from outside comes into the pipe, so the wall or a joint is not tight.',
+    next: 'Have a licensed plumber find and close the place where it comes in.',
+    glossary: 'Infiltration: ground water or soil coming into the pipe from outside.',
   },
 } as const satisfies Kind;

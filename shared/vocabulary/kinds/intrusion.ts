@@ -12,8 +12,8 @@ export const intrusion = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Something comes through the wall or a joint and stands in the way of what runs down.',
+    next: 'Find out what it is before any cutting tool goes in; it may belong to another utility.',
+    glossary: 'Intrusion: something that sticks through the pipe wall into the bore.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const linerDefect = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The lining of the pipe is not smooth or not tight here, which can catch solids or let water behind it.',
+    next: 'Have the company that installs liners look at it.',
+    glossary: 'Liner defect: a wrinkle, lift or tear in the lining of a pipe.',
   },
 } as const satisfies Kind;

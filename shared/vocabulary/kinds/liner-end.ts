@@ -12,8 +12,8 @@ export const linerEnd = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The lining of the old pipe ends here; what lies beyond is the older pipe or another one.',
+    next: 'Nothing to do beyond what is noted at the edge.',
+    glossary: 'End of liner: where a sleeve cured inside the old pipe stops.',
   },
 } as const satisfies Kind;

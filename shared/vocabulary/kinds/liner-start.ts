@@ -12,8 +12,8 @@ export const linerStart = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'From here on the old pipe has been lined on the inside.',
+    next: 'Ask the seller for the papers of the lining work.',
+    glossary: 'Start of liner: where a sleeve cured inside the old pipe begins.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const mainConnection = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line meets the public main here, so it was seen to its lower end.',
+    next: 'Nothing to do.',
+    glossary: 'Main: the public sewer, usually under the street, into which the lateral runs.',
   },
 } as const satisfies Kind;

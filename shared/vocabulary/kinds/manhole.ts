@@ -12,8 +12,8 @@ export const manhole = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line meets a manhole here.',
+    next: 'Nothing to do; nobody should climb in without the equipment and training for confined spaces.',
+    glossary: 'Manhole: a shaft from the surface down to a sewer.',
   },
 } as const satisfies Kind;

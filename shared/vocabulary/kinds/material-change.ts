@@ -12,8 +12,9 @@ export const materialChange = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning:
+      'One pipe material ends and another begins; the joint between them is a usual place for a lip, a gap or roots.',
+    next: 'Nothing to do beyond what is noted at the joint.',
+    glossary: 'Material change: the place where one kind of pipe joins another.',
   },
 } as const satisfies Kind;

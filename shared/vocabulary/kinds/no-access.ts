@@ -12,8 +12,8 @@ export const noAccess = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'An opening could not be used, so the part it leads to was not seen from there.',
+    next: 'Have the opening freed or a cleanout put in, and the part looked at then.',
+    glossary: 'No access: an opening that could not be used to put the camera in.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const notReached = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This part of the line was not seen, and nothing in this report speaks of its condition.',
+    next: 'Have the rest of the line looked at before relying on this report for it.',
+    glossary: 'Not reached: a part of the line that the camera did not come to.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const offsetJoint = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The two ends at a joint do not line up, which makes a lip where paper and solids can catch.',
+    next: 'Watch the place, and have it repaired if solids collect or soil shows.',
+    glossary: 'Offset joint: a joint whose two pipe ends do not line up.',
   },
 } as const satisfies Kind;

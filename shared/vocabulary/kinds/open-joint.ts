@@ -12,8 +12,8 @@ export const openJoint = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The two ends at a joint have come apart, which leaves a gap where sewage can leave and roots can enter.',
+    next: 'Have a licensed plumber look at the gap and say whether it needs closing.',
+    glossary: 'Open joint: a joint whose two pipe ends have pulled apart and left a gap.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const patch = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This piece was repaired before.',
+    next: 'Ask the seller what was repaired, when, and by whom.',
+    glossary: 'Earlier repair: a piece of the line that was replaced or mended at some time.',
   },
 } as const satisfies Kind;

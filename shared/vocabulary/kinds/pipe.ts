@@ -12,8 +12,8 @@ export const pipe = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'What the pipe is made of decides how it joins, how it ages and how it can be repaired.',
+    next: 'Nothing to do.',
+    glossary: 'Pipe: the drain line itself, named by its material and its size across the inside.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const reducer = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The pipe changes size here.',
+    next: 'Nothing to do.',
+    glossary: 'Reducer: a fitting that joins a larger pipe to a smaller one.',
   },
 } as const satisfies Kind;

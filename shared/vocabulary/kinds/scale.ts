@@ -12,8 +12,8 @@ export const scale = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Rust has built up on the wall of the pipe, which narrows it and gives paper something to catch on.',
+    next: 'Have the line descaled if it runs slowly.',
+    glossary: 'Scale: hard rust that builds up on the inside of iron pipe.',
   },
 } as const satisfies Kind;

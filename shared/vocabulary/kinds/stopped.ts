@@ -12,8 +12,8 @@ export const stopped = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The camera could not go farther, so what lies beyond was not seen.',
+    next: 'Have the rest looked at from another opening, or after the hindrance is removed.',
+    glossary: 'Camera stopped: the place where the camera could not be pushed farther.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const tank = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The line ends in a septic tank, not in a public sewer.',
+    next: 'Have the tank and its field looked at by someone who does that work; they are no part of this inspection.',
+    glossary: 'Septic tank: a buried tank that settles and partly treats the sewage of one property.',
   },
 } as const satisfies Kind;

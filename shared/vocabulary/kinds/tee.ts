@@ -12,8 +12,8 @@ export const tee = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Another drain or an opening joins the line here through a T-shaped fitting.',
+    next: 'Nothing to do.',
+    glossary: 'Tee: a T-shaped fitting that brings a second drain in at a right angle.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const trap = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This bend holds water on purpose, to keep sewer gas out of the building.',
+    next: 'Nothing to do.',
+    glossary: 'Trap: a U-shaped bend that holds water and so keeps sewer gas from coming back.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const vent = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'This pipe lets air into the line so that the traps under the fixtures keep their water.',
+    next: 'Nothing to do.',
+    glossary: 'Vent: a pipe to the open air, usually through the roof, that keeps drains from being sucked dry.',
   },
 } as const satisfies Kind;

@@ -12,8 +12,8 @@ export const viewLost = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'The camera could not see here, so nothing can be said about this part.',
+    next: 'Have this part looked at again after cleaning or with less water in the line.',
+    glossary: 'View lost: a part where the camera could not see, for water, steam or dirt on the lens.',
   },
 } as const satisfies Kind;

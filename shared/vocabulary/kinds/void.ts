@@ -12,8 +12,8 @@ export const voidKind = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'There is an empty space in the ground outside the pipe, where soil has been washed away.',
+    next: 'Keep loads off the ground above it and have a licensed contractor open and repair it soon.',
+    glossary: 'Void: an empty space in the soil outside the pipe.',
   },
 } as const satisfies Kind;

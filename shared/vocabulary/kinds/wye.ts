@@ -12,8 +12,8 @@ export const wye = {
     never: [],
   },
   report: {
-    meaning: '',
-    next: '',
-    glossary: '',
+    meaning: 'Another drain joins the line here through a Y-shaped fitting.',
+    next: 'Nothing to do.',
+    glossary: 'Wye: a Y-shaped fitting that brings a second drain in at an angle, in the direction of flow.',
   },
 } as const satisfies Kind;
