@@ -1,0 +1,40 @@
+/** How page and report print the fields of an observation: their names, units and closed lists of choices. */
+import { type AttributeName, degrees, positions, statuses } from './attributes.ts';
+import { materials } from './materials.ts';
+import { services } from './services.ts';
+
+export interface Choice {
+  readonly value: string;
+  readonly title: string;
+}
+
+export interface AttributeTitle {
+  readonly title: string;
+  /** `distance` is the unit of the job (feet or metres). */
+  readonly unit: 'distance' | 'in' | '%' | '°' | "o'clock" | null;
+  /** The closed list, for fields that have one. */
+  readonly choices: readonly Choice[] | null;
+  readonly min?: number;
+  readonly max?: number;
+}
+
+const named = (values: readonly string[]): Choice[] =>
+  values.map((value) => ({ value, title: value.replaceAll('-', ' ') }));
+const materialChoices: Choice[] = materials.map(({ name, title }) => ({ value: name, title }));
+
+export const attributeTitles: Readonly<Record<AttributeName | 'at' | 'status', AttributeTitle>> = {
+  at: { title: 'Distance', unit: 'distance', choices: null, min: 0 },
+  to: { title: 'To', unit: 'distance', choices: null, min: 0 },
+  status: { title: 'Status', unit: null, choices: named(statuses) },
+  position: { title: 'Position', unit: null, choices: named(positions) },
+  clock: { title: 'Clock', unit: "o'clock", choices: null, min: 1, max: 12 },
+  degree: { title: 'Degree', unit: null, choices: named(degrees) },
+  percent: { title: 'Share of the bore', unit: '%', choices: null, min: 0, max: 100 },
+  inches: { title: 'Size', unit: 'in', choices: null, min: 0 },
+  material: { title: 'Material', unit: null, choices: materialChoices },
+  diameterIn: { title: 'Diameter', unit: 'in', choices: null, min: 0 },
+  fromMaterial: { title: 'From material', unit: null, choices: materialChoices },
+  toMaterial: { title: 'To material', unit: null, choices: materialChoices },
+  serves: { title: 'Serves', unit: null, choices: services.map(({ name, title }) => ({ value: name, title })) },
+  angleDeg: { title: 'Angle', unit: '°', choices: null, min: 0, max: 180 },
+};
