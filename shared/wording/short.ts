@@ -47,7 +47,7 @@ export function shortDetails(observation: Observation): string {
     o.diameterIn !== null && `${shortNumber(o.diameterIn)} in`,
     change,
     clock,
-    o.position !== null && o.position.replace('-', ' '),
+    o.position?.replace('-', ' '),
     o.degree,
     o.percent !== null && `${shortNumber(o.percent)} %`,
     o.inches !== null && `${shortNumber(o.inches)} in`,

@@ -1,0 +1,81 @@
+/**
+ * The folder of one inspection: what lies in it, how its files are read, and what may not be overwritten.
+ * `words.json` and `draft.json` are the program's work and can be made again; `decisions.jsonl` is a person's.
+ */
+import { existsSync } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
+import { basename, dirname, extname, join, resolve } from 'node:path';
+import type { ZodType } from 'zod';
+import { type Draft, draftSchema } from '../../shared/schemas/draft.ts';
+import { type Words, wordsSchema } from '../../shared/schemas/word.ts';
+import { CliError } from './cli-error.ts';
+
+export const fileNames = {
+  words: 'words.json',
+  draft: 'draft.json',
+  decisions: 'decisions.jsonl',
+  heard: 'heard',
+} as const;
+
+/** Where the results of these inputs go when nobody says: beside the first, in a folder named after it. */
+export function folderFor(firstInput: string): string {
+  const path = resolve(firstInput);
+  if (basename(path) === fileNames.words) return dirname(path);
+  const name = basename(path, extname(path));
+  return join(dirname(path), name === basename(path) ? `${name}-lineword` : name);
+}
+
+export async function readWords(path: string): Promise<Words> {
+  return readAs(path, wordsSchema, 'words');
+}
+
+export async function readDraft(path: string): Promise<Draft> {
+  return readAs(path, draftSchema, 'draft');
+}
+
+/** The folder a person names after `explain` and the like, with a draft in it. Throws CliError when it has none. */
+export async function checkDraftFolder(folder: string): Promise<void> {
+  const found = await stat(folder).catch(() => null);
+  if (found === null) throw new CliError(`There is no folder ${folder}: give the one that "lineword draft" wrote.`);
+  if (!found.isDirectory()) {
+    throw new CliError(
+      `${folder} is a file: give the folder that "lineword draft" wrote (for a new recording, run "lineword draft" on it first).`,
+    );
+  }
+  if (!existsSync(join(folder, fileNames.draft))) {
+    throw new CliError(`${folder} holds no draft: run "lineword draft" on the recording first.`);
+  }
+}
+
+/** The form in which words and drafts are written, and compared with what is there. */
+export function asJson(value: Words | Draft): string {
+  return `${JSON.stringify(value, null, 1)}\n`;
+}
+
+async function readAs<T extends { schema: string }>(path: string, schema: ZodType<T>, noun: string): Promise<T> {
+  const text = await readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    throw new CliError(
+      `Cannot read ${path} (${error.code ?? error.message}): check that it is there and that you may read it.`,
+    );
+  });
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (cause) {
+    throw new CliError(`${path} is damaged (not JSON): run "lineword draft" on the recording again.`, { cause });
+  }
+  const parsed = schema.safeParse(data);
+  if (parsed.success) return parsed.data;
+  const found = typeof data === 'object' && data !== null && 'schema' in data ? String(data.schema) : '';
+  const [family, version] = found.split('@');
+  if (family === `lineword/${noun}` && Number(version) > 1) {
+    throw new CliError(
+      `${path} was written by a newer lineword (${found}): update this one, or draft the recording again.`,
+    );
+  }
+  const issue = parsed.error.issues[0];
+  const where = issue ? ` (${[...issue.path].join('.') || 'top'}: ${issue.message})` : '';
+  throw new CliError(
+    `${path} does not hold lineword ${noun}${where}: give another file, or draft the recording again.`,
+  );
+}
