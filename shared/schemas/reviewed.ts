@@ -7,7 +7,7 @@
  * ones as unsure.
  */
 import { z } from 'zod';
-import { decisionBodySchema } from './decision.ts';
+import { decisionBodySchema, subjectSchema } from './decision.ts';
 import { absentSchema, asideSchema, draftSchema, flagSchema, observationSchema, runSchema } from './draft.ts';
 
 const plainValue = z.union([z.string(), z.number(), z.boolean(), z.null()]);
@@ -21,6 +21,8 @@ export const reviewStates = ['confirmed', 'rejected', 'open', 'unflagged'] as co
 const decidedBySchema = z.object({ person: z.string(), time: z.string(), decision: z.string() }).nullable();
 
 const reviewFields = {
+  /** How decisions name it. */
+  subject: subjectSchema,
   reviewState: z.enum(reviewStates),
   decidedBy: decidedBySchema,
   /** Fields that a person set: what the draft had, who changed it and when. */
@@ -47,6 +49,7 @@ export const reviewedRunSchema = runSchema.extend({
 });
 
 export const reviewedAbsentSchema = absentSchema.extend({
+  subject: subjectSchema,
   reviewState: z.enum(reviewStates),
   decidedBy: decidedBySchema,
   isDrawn: z.boolean(),
@@ -54,6 +57,7 @@ export const reviewedAbsentSchema = absentSchema.extend({
 
 /** `unplaced` starts `open`, `setAside` starts `unflagged`; `confirmed` means that it holds nothing to write down. */
 export const reviewedAsideSchema = asideSchema.extend({
+  subject: subjectSchema,
   reviewState: z.enum(reviewStates),
   decidedBy: decidedBySchema,
   isDrawn: z.boolean(),
