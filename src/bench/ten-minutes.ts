@@ -1,0 +1,29 @@
+/** Decoding and hearing a recording of ten minutes: the sample, named seven times over as one inspection. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { hear, openRecording } from '../pipeline.ts';
+import { type Figure, peakMegabytes } from './figure.ts';
+import { sample } from './sample.ts';
+
+export async function benchTenMinutes(): Promise<Figure[]> {
+  const files = Array.from({ length: Math.ceil(600 / sample.seconds) }, () => sample.recording);
+  const keepIn = await mkdtemp(join(tmpdir(), 'lineword-bench-'));
+  const started = performance.now();
+  const recording = await openRecording(files);
+  const decoded = performance.now();
+  const figure = (title: string, from: number): Figure => ({
+    title,
+    workSeconds: (performance.now() - from) / 1000,
+    recordingSeconds: recording.seconds,
+    peakMegabytes: peakMegabytes(),
+  });
+  try {
+    const decoding = figure('decoding, ten minutes', started);
+    await hear(recording, { keepIn });
+    return [decoding, figure('hearing, ten minutes', decoded)];
+  } finally {
+    await recording.close();
+    await rm(keepIn, { recursive: true, force: true });
+  }
+}
