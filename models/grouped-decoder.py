@@ -1,0 +1,114 @@
+"""Writes decoder_grouped.onnx beside the int8 decoder: the same network, the same weights (it points into the decoder's
+file instead of holding them again), with two changes in the branch that
+runs one step:
+
+- Rows that listen to the same window share its encoder keys and values: `past_key_values.N.encoder.*` has one entry a
+  window, and input row i belongs to window i // (rows / windows). The published graph wants a copy for every row.
+- `source_rows` names for each row the row of the step before it goes on from, so that a beam search need not copy
+  keys and values about.
+
+In the branch that reads the whole prompt, logits are made from `first_position` on only: those of the prompt's own tokens
+are of no use and make up most of its work.
+
+python3 grouped-decoder.py whisper-base-trade/onnx     (needs the package onnx)
+"""
+import sys, os
+import onnx
+from onnx import helper, numpy_helper, TensorProto
+import numpy as np
+
+LAYERS, HEADS, WIDTH = 6, 8, 64
+folder = sys.argv[1]
+out_folder = sys.argv[2] if len(sys.argv) > 2 else folder
+weights_name = 'decoder_model_merged_quantized.onnx'
+model = onnx.load(os.path.join(folder, weights_name))
+graph = model.graph
+branch = next(a.g for n in graph.node if n.op_type == 'If' for a in n.attribute if a.name == 'then_branch')
+producers = {o: n for n in branch.node for o in n.output}
+consumers = {}
+for n in branch.node:
+    for i in n.input: consumers.setdefault(i, []).append(n)
+
+def const(name, values):
+    return numpy_helper.from_array(np.array(values, dtype=np.int64), name)
+graph.initializer.extend([
+    const('grouped/first', [0]), const('grouped/tail', [-1, HEADS, WIDTH]), const('grouped/merged', [-1, 1, HEADS * WIDTH]),
+])
+gone, added_before = set(), {}
+for layer in range(LAYERS):
+    at = f'/model/decoder/layers.{layer}/encoder_attn'
+    q = f'{at}/Mul_output_0'                       # scaled queries [rows, 1, 512]
+    key, value = f'past_key_values.{layer}.encoder.key', f'past_key_values.{layer}.encoder.value'
+    out_q = next(n for n in branch.node if n.op_type == 'DynamicQuantizeLinear' and n.name.startswith(at) and 'out_proj' not in n.name and any('Reshape_7_output_0' in i for i in n.input))
+    merged = out_q.input[0]
+    first = next(i for i, n in enumerate(branch.node) if q in n.output)
+    new = [
+        helper.make_node('Shape', [key], [f'{at}/g_shape'], name=f'{at}/g_shape'),
+        helper.make_node('Gather', [f'{at}/g_shape', 'grouped/first'], [f'{at}/g_windows'], name=f'{at}/g_windows', axis=0),
+        helper.make_node('Concat', [f'{at}/g_windows', 'grouped/tail'], [f'{at}/g_split'], name=f'{at}/g_split', axis=0),
+        helper.make_node('Reshape', [q, f'{at}/g_split'], [f'{at}/g_q0'], name=f'{at}/g_q0'),
+        helper.make_node('Transpose', [f'{at}/g_q0'], [f'{at}/g_q'], name=f'{at}/g_q', perm=[0, 2, 1, 3]),
+        helper.make_node('Transpose', [key], [f'{at}/g_k'], name=f'{at}/g_k', perm=[0, 1, 3, 2]),
+        helper.make_node('MatMul', [f'{at}/g_q', f'{at}/g_k'], [f'{at}/g_scores'], name=f'{at}/g_scores'),
+        helper.make_node('Softmax', [f'{at}/g_scores'], [f'cross_attentions.{layer}'], name=f'{at}/g_softmax', axis=-1),
+        helper.make_node('MatMul', [f'cross_attentions.{layer}', value], [f'{at}/g_mix'], name=f'{at}/g_mix'),
+        helper.make_node('Transpose', [f'{at}/g_mix'], [f'{at}/g_mix_t'], name=f'{at}/g_mix_t', perm=[0, 2, 1, 3]),
+        helper.make_node('Reshape', [f'{at}/g_mix_t', 'grouped/merged'], [merged], name=f'{at}/g_merged'),
+    ]
+    for n in branch.node:
+        if merged in n.output or f'cross_attentions.{layer}' in n.output: gone.add(n.name)
+    added_before[first] = new
+    for part in ('key', 'value'):
+        past = f'past_key_values.{layer}.decoder.{part}'
+        use = [n for n in branch.node if past in n.input]
+        gathered = f'{past}/from_rows'
+        node = helper.make_node('Gather', [past, 'source_rows'], [gathered], name=gathered, axis=0)
+        for n in use:
+            if n.op_type == 'Shape': continue
+            for i, name in enumerate(n.input):
+                if name == past: n.input[i] = gathered
+        added_before.setdefault(-1, []).append(node)
+nodes = list(added_before.get(-1, []))
+for i, n in enumerate(branch.node):
+    if n.name not in gone: nodes.append(n)
+    nodes += added_before.get(i, [])
+# What only fed the removed nodes goes too.
+outputs = {o.name for o in branch.output}
+while True:
+    used = outputs | {i for n in nodes for i in n.input}
+    kept = [n for n in nodes if any(o in used for o in n.output)]
+    if len(kept) == len(nodes): break
+    nodes = kept
+del branch.node[:]
+branch.node.extend(nodes)
+graph.input.append(helper.make_tensor_value_info('source_rows', TensorProto.INT64, ['batch_size']))
+whole = next(a.g for n in graph.node if n.op_type == 'If' for a in n.attribute if a.name == 'else_branch')
+last = next(i for i, n in enumerate(whole.node) if n.name == '/model/decoder/layer_norm/LayerNormalization_output_0_QuantizeLinear')
+hidden = whole.node[last].input[0]
+whole.node[last].input[0] = 'grouped/from_first_position'
+whole.node.insert(last, helper.make_node('Slice', [hidden, 'first_position', 'grouped/far', 'grouped/position_axis'],
+                                         ['grouped/from_first_position'], name='grouped/from_first_position'))
+graph.initializer.extend([const('grouped/far', [2**31 - 1]), const('grouped/position_axis', [1])])
+graph.input.append(helper.make_tensor_value_info('first_position', TensorProto.INT64, [1]))
+for n in graph.node:
+    for a in n.attribute:
+        for g in ([a.g] if a.g.node else []):
+            for i, n2 in enumerate(g.node): n2.doc_string = ''
+for g in [graph, *(a.g for n in graph.node if n.op_type == 'If' for a in n.attribute)]:
+    for o in g.output:
+        if o.name.startswith('cross_attentions'):
+            for d in o.type.tensor_type.shape.dim: d.Clear()
+    del g.value_info[:]
+# Weights stay where they are.
+blob = open(os.path.join(folder, weights_name), 'rb').read()
+total = 0
+for t in graph.initializer:
+    if len(t.raw_data) < 4096: continue
+    offset = blob.find(t.raw_data); assert offset >= 0
+    length = len(t.raw_data); total += length
+    t.ClearField('raw_data'); t.data_location = TensorProto.EXTERNAL
+    del t.external_data[:]
+    for k, v in (('location', weights_name), ('offset', offset), ('length', length)):
+        e = t.external_data.add(); e.key, e.value = k, str(v)
+onnx.save(model, os.path.join(out_folder, 'decoder_grouped.onnx'))
+print(os.path.getsize(os.path.join(out_folder, 'decoder_grouped.onnx')) / 1e3, 'kB, pointing at', total / 1e6, 'MB')

@@ -1,0 +1,27 @@
+/** Sums and best entries of a row of logits; plain loops, since they run over 50,000 entries at every step. */
+
+/** log(sum(exp)) of the first `length` entries. What lies 20 nats below the best adds nothing that a float can hold. */
+export function logSumExp(logits: Float32Array, length: number): number {
+  let best = Number.NEGATIVE_INFINITY;
+  for (let id = 0; id < length; id++) if (logits[id]! > best) best = logits[id]!;
+  let sum = 0;
+  const floor = best - 20;
+  for (let id = 0; id < length; id++) if (logits[id]! > floor) sum += Math.exp(logits[id]! - best);
+  return best + Math.log(sum);
+}
+
+/** The ids of the `count` largest of the first `length` entries, largest first. */
+export function bestTokens(logits: Float32Array, length: number, count: number): number[] {
+  const ids: number[] = [];
+  let least = Number.NEGATIVE_INFINITY;
+  for (let id = 0; id < length; id++) {
+    const value = logits[id]!;
+    if (value <= least) continue;
+    let at = ids.length;
+    while (at > 0 && logits[ids[at - 1]!]! < value) at--;
+    ids.splice(at, 0, id);
+    if (ids.length > count) ids.pop();
+    if (ids.length === count) least = logits[ids[count - 1]!]!;
+  }
+  return ids;
+}
