@@ -25,6 +25,12 @@ export async function hear(recording: Recording, options: HearWordsOptions): Pro
   return hearWords(recording, options);
 }
 
+/** Tells one recogniser from another. Throws HearingError when the model is missing or damaged. */
+export async function recogniserSha256(modelFolder?: string): Promise<string> {
+  const { loadRecogniser } = await import('./2-words/recogniser.ts');
+  return (await loadRecogniser(modelFolder === undefined ? {} : { modelFolder })).sha256;
+}
+
 /** A transcript with times (.vtt, .srt) stands in for the two stages before. */
 export async function transcribed(path: string): Promise<Words> {
   const { readTranscript } = await import('./2-words/read-transcript.ts');

@@ -36,6 +36,7 @@ export const realEffects: Effects = {
     const stop = () => {
       if (controller.signal.aborted) process.exit(130);
       controller.abort();
+      process.stderr.write('\nStopping after this piece; Ctrl-C again stops at once.\n');
     };
     process.on('SIGINT', stop);
     process.on('SIGTERM', stop);

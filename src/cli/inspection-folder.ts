@@ -3,7 +3,7 @@
  * `words.json` and `draft.json` are the program's work and can be made again; `decisions.jsonl` is a person's.
  */
 import { existsSync } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { readFile, rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import type { ZodType } from 'zod';
 import { type Draft, draftSchema } from '../../shared/schemas/draft.ts';
@@ -14,7 +14,6 @@ export const fileNames = {
   words: 'words.json',
   draft: 'draft.json',
   decisions: 'decisions.jsonl',
-  heard: 'heard',
 } as const;
 
 /** Where the results of these inputs go when nobody says: beside the first, in a folder named after it. */
@@ -45,6 +44,11 @@ export async function checkDraftFolder(folder: string): Promise<void> {
   if (!existsSync(join(folder, fileNames.draft))) {
     throw new CliError(`${folder} holds no draft: run "lineword draft" on the recording first.`);
   }
+}
+
+/** Takes back a folder that was made for nothing. */
+export async function removeIfEmpty(folder: string): Promise<void> {
+  await rmdir(folder).catch(() => {}); // It holds something, or was never made: both are fine.
 }
 
 /** The form in which words and drafts are written, and compared with what is there. */

@@ -3,15 +3,15 @@
  * a recording that was heard before into the same folder is not heard again.
  */
 import { existsSync } from 'node:fs';
-import { readFile, rm, rmdir, stat } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import type { Words } from '../../shared/schemas/word.ts';
 import type { Recording } from '../1-recording/read-recording.ts';
-import { checkWritable } from '../disk/write-whole.ts';
-import { hear, openRecording, transcribed } from '../pipeline.ts';
-import { CliError } from './cli-error.ts';
+import { checkWritable, writeWhole } from '../disk/write-whole.ts';
+import { hear, openRecording, recogniserSha256, transcribed } from '../pipeline.ts';
+import { CliError, exitCodes } from './cli-error.ts';
 import type { Effects } from './effects.ts';
-import { fileNames, readWords } from './inspection-folder.ts';
+import { asJson, fileNames, readWords, removeIfEmpty } from './inspection-folder.ts';
 import { progressLine } from './progress-line.ts';
 
 export interface ObtainOptions {
@@ -23,36 +23,36 @@ export interface ObtainOptions {
 }
 
 const textEndings = new Set(['.vtt', '.srt', '.json']);
+const isText = (path: string) => textEndings.has(extname(path).toLowerCase());
 
 export async function obtainWords(inputs: string[], options: ObtainOptions, effects: Effects): Promise<Words> {
-  const texts = inputs.filter((input) => textEndings.has(extname(input).toLowerCase()));
-  if (texts.length === 0) return wordsOfRecording(inputs, options, effects);
-  const [only] = inputs;
-  if (only === undefined || inputs.length > 1) {
-    throw new CliError(`${texts[0]} is a transcript: give it alone, without other files.`);
-  }
-  await checkText(only);
-  return extname(only).toLowerCase() === '.json' ? readWords(only) : transcribed(only);
+  const text = inputs.find(isText);
+  if (text === undefined) return wordsOfRecording(inputs, options, effects);
+  if (inputs.length > 1) throw new CliError(`${text} is a transcript: give it alone, without other files.`);
+  const found = await stat(text).catch(() => null);
+  if (found === null) throw new CliError(`There is no file ${text}: check the name and the folder.`);
+  if (found.isDirectory()) throw new CliError(`${text} is a folder: name the file inside it.`);
+  if (found.size === 0) throw new CliError(`${text} is empty: give the transcript itself.`);
+  return extname(text).toLowerCase() === '.json' ? readWords(text) : transcribed(text);
 }
 
 async function wordsOfRecording(files: string[], options: ObtainOptions, effects: Effects): Promise<Words> {
   const recording = await openRecording(files, options.ffmpeg === undefined ? {} : { ffmpegPath: options.ffmpeg });
+  const path = join(options.folder, fileNames.words);
   try {
-    const before = await wordsHeardBefore(options, recording.source.sha256);
+    const before = await wordsHeardBefore(path, recording.source.sha256, options);
     if (before !== null) {
-      if (!options.isQuiet) effects.note(`Heard before: going on from ${join(options.folder, fileNames.words)}.\n`);
+      if (!options.isQuiet) effects.note(`Heard before: going on from ${path}.\n`);
       return before;
     }
     await checkWritable(options.folder);
     const words = await listen(recording, options, effects);
-    if (words.words.length === 0 && words.lost.length === 0) {
-      await dropHeardPieces(options.folder);
-      await rmdir(options.folder).catch(() => {}); // Only when it is empty: then it was made for nothing.
-      throw new CliError(
-        `No speech was found in ${recording.source.file}: check that the microphone was on and that this is the narrated recording.`,
-      );
-    }
+    // At once: what follows may refuse, and hearing takes longest.
+    await writeWhole(path, asJson(words));
     return words;
+  } catch (error) {
+    await removeIfEmpty(options.folder);
+    throw error;
   } finally {
     await recording.close();
   }
@@ -60,44 +60,40 @@ async function wordsOfRecording(files: string[], options: ObtainOptions, effects
 
 async function listen(recording: Recording, options: ObtainOptions, effects: Effects): Promise<Words> {
   const progress = progressLine('Listening', effects);
+  const update = options.isQuiet ? () => {} : progress.update;
+  update(0, recording.seconds);
   try {
     return await effects.interruptible((signal) =>
       hear(recording, {
-        keepIn: join(options.folder, fileNames.heard),
+        keepIn: options.folder,
         signal,
+        onProgress: update,
         ...(options.model !== undefined && { modelFolder: options.model }),
-        ...(!options.isQuiet && {
-          onProgress: ({ doneSeconds, totalSeconds }) => progress.update(doneSeconds, totalSeconds),
-        }),
       }),
     );
+  } catch (error) {
+    if (!(error instanceof Error && error.name === 'AbortError')) throw error;
+    throw new CliError('Stopped: run the same command again and it goes on from here.', {
+      exitCode: exitCodes.interrupted,
+    });
   } finally {
     progress.end();
   }
 }
 
-/** The words in the folder, when they came from this very recording. Throws CliError when they came from another. */
-async function wordsHeardBefore(options: ObtainOptions, sha256: string): Promise<Words | null> {
-  const path = join(options.folder, fileNames.words);
+/**
+ * The words in the folder, when they were heard by this recogniser in this very recording; null when there are none.
+ * Throws CliError when they are of something else.
+ */
+async function wordsHeardBefore(path: string, sha256: string, options: ObtainOptions): Promise<Words | null> {
   if (options.isForced || !existsSync(path)) return null;
   const words = await readWords(path);
+  const instead = 'choose another folder with --out, or add --force to replace it';
   if (words.recording.sha256 !== sha256) {
-    throw new CliError(
-      `${options.folder} already holds another recording (${words.recording.file}): choose another folder with --out, or add --force to replace it.`,
-    );
+    throw new CliError(`${options.folder} already holds another recording (${words.recording.file}): ${instead}.`);
+  }
+  if (words.hearing.sha256 !== (await recogniserSha256(options.model))) {
+    throw new CliError(`${path} was heard by another recogniser (${words.hearing.model}): ${instead}.`);
   }
   return words;
-}
-
-/** Drops what hearing kept on the way, once the words are safe on the disk. */
-export async function dropHeardPieces(folder: string): Promise<void> {
-  await rm(join(folder, fileNames.heard), { recursive: true, force: true });
-}
-
-async function checkText(path: string): Promise<void> {
-  const found = await stat(path).catch(() => null);
-  if (found === null) throw new CliError(`There is no file ${path}: check the name and the folder.`);
-  if (found.isDirectory()) throw new CliError(`${path} is a folder: name the file inside it.`);
-  const text = await readFile(path, 'utf8');
-  if (text.trim() === '') throw new CliError(`${path} is empty: give the transcript itself.`);
 }

@@ -9,7 +9,7 @@ import { CliError } from '../cli-error.ts';
 import { draftTable } from '../draft-table.ts';
 import { type Effects, realEffects } from '../effects.ts';
 import { asJson, fileNames, folderFor } from '../inspection-folder.ts';
-import { dropHeardPieces, obtainWords } from '../obtain-words.ts';
+import { obtainWords } from '../obtain-words.ts';
 
 export interface DraftOptions {
   out?: string;
@@ -65,7 +65,6 @@ export async function runDraft(recordings: string[], options: DraftOptions, effe
   ];
   if (!isForced) for (const file of files) await refuseOther(file.path, file.text);
   for (const file of files) await writeWhole(file.path, file.text);
-  await dropHeardPieces(folder);
   if (options.json) effects.print(asJson(draft).trimEnd());
   else if (!options.quiet) effects.print(draftTable(draft, { folder: options.out ?? folder, effects }));
 }
