@@ -1,0 +1,182 @@
+/**
+ * Signing. In: an inspection whose flags are all settled. Out: `signed/<version>/` with copies of what was signed,
+ * the manifest (SHA-256 of recording, words, draft, decisions and grade) and the Ed25519 signature over the
+ * manifest's bytes. A later signing makes the next version, which names the manifest before it; the old stays as it is.
+ * Refuses while anything flagged is open or a drawn listen is missing.
+ */
+import { createHash, sign } from 'node:crypto';
+import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import type { Decision } from '../../shared/schemas/decision.ts';
+import { type Manifest, manifestSchema, type Signature, type SignedFileRole } from '../../shared/schemas/signature.ts';
+import { writeWhole } from '../disk/write-whole.ts';
+import { applyDecisions } from './apply-decisions.ts';
+import { decisionsFile } from './decision-log.ts';
+import { hashFile } from './hash-file.ts';
+import type { Inspection } from './inspection.ts';
+import { rememberInspector } from './inspector.ts';
+import { ReviewError } from './review-error.ts';
+import { rawPublicKey, readOrMakeKey } from './signing-key.ts';
+
+export const signedFolder = 'signed';
+
+export interface Signer {
+  readonly name: string;
+  readonly licence: string | null;
+  readonly statement: string;
+}
+
+export interface SignedVersion {
+  readonly version: number;
+  readonly name: string;
+  readonly licence: string | null;
+  readonly signedAt: string;
+  /** Decisions were made, or the draft changed, after this version was signed. */
+  readonly isCurrent: boolean;
+}
+
+const copiedFiles: readonly { role: SignedFileRole; file: string }[] = [
+  { role: 'words', file: 'words.json' },
+  { role: 'draft', file: 'draft.json' },
+  { role: 'decisions', file: decisionsFile },
+  { role: 'grade', file: 'grade.json' },
+];
+
+/** @throws ReviewError when something is still open, or the files cannot be read or written. */
+export async function signInspection(
+  inspection: Inspection,
+  decisions: readonly Decision[],
+  signer: Signer,
+  configFolder: string,
+  now: () => Date = () => new Date(),
+): Promise<SignedVersion> {
+  const reviewed = applyDecisions(inspection.draft, decisions);
+  const why = whyNotToSign(reviewed);
+  if (why) throw new ReviewError(why);
+  if (signer.name.trim() === '' || signer.statement.trim() === '') {
+    throw new ReviewError('A name and a statement are needed to sign: fill them in.');
+  }
+  const root = join(inspection.folder, signedFolder);
+  const version = (await versionNumbers(root)).at(-1) ?? 0;
+  const key = await readOrMakeKey(configFolder);
+  const place = join(root, String(version + 1));
+  const making = `${place}.part`;
+  await rm(making, { recursive: true, force: true });
+  await mkdir(making, { recursive: true });
+
+  const files: Manifest['files'] = [];
+  for (const [index, file] of inspection.recordingFiles.entries()) {
+    const part = inspection.recordingFiles.length > 1 ? { part: index + 1 } : {};
+    files.push({ role: 'recording', file: basename(file), ...(await hashFile(file)), ...part });
+  }
+  for (const { role, file } of copiedFiles) {
+    const content = await readFile(join(inspection.folder, file)).catch(() => null);
+    if (!content) continue;
+    await writeWhole(join(making, file), content);
+    files.push({ role, file, sha256: sha256(content), bytes: content.length });
+  }
+  const count = (state: string) => reviewed.observations.filter((o) => o.reviewState === state).length;
+  const manifest: Manifest = {
+    schema: 'lineword/manifest@1',
+    version: version + 1,
+    previous: version === 0 ? null : sha256(await readFile(join(root, String(version), 'manifest.json'))),
+    signedAt: now().toISOString(),
+    signer: {
+      name: signer.name.trim(),
+      licence: signer.licence?.trim() || null,
+      statement: signer.statement.trim(),
+    },
+    publicKey: rawPublicKey(key),
+    files,
+    review: {
+      observations: reviewed.observations.length,
+      confirmed: count('confirmed'),
+      rejected: count('rejected'),
+      listened: reviewed.listening.listened,
+      listenedWrong: reviewed.listening.wrong,
+      silentErrorUpper95: reviewed.listening.upper95,
+      orphanedDecisions: reviewed.orphanedDecisions.length,
+    },
+  };
+  const bytes = Buffer.from(`${JSON.stringify(manifest, null, 1)}\n`);
+  const signature: Signature = {
+    schema: 'lineword/signature@1',
+    algorithm: 'Ed25519',
+    manifest: sha256(bytes),
+    signature: sign(null, bytes, key).toString('base64'),
+  };
+  await writeWhole(join(making, 'manifest.json'), bytes);
+  await writeWhole(join(making, 'signature.json'), `${JSON.stringify(signature, null, 1)}\n`);
+  await rename(making, place);
+  await rememberInspector(configFolder, manifest.signer);
+  return { version: version + 1, ...manifest.signer, signedAt: manifest.signedAt, isCurrent: true };
+}
+
+/** The sentence why it cannot be signed yet, or null. */
+export function whyNotToSign(reviewed: {
+  openCount: number;
+  listening: { drawn: number; listened: number };
+  asideListening: { drawn: number; listened: number };
+}): string | null {
+  if (reviewed.openCount > 0) {
+    return `${reviewed.openCount} flagged ${reviewed.openCount === 1 ? 'item is' : 'items are'} still open: settle them first.`;
+  }
+  const left =
+    reviewed.listening.drawn -
+    reviewed.listening.listened +
+    reviewed.asideListening.drawn -
+    reviewed.asideListening.listened;
+  if (left > 0) {
+    return `${left} drawn ${left === 1 ? 'item has' : 'items have'} not been listened to yet: listen first.`;
+  }
+  return null;
+}
+
+/** Versions there are, oldest first, with whether the newest still holds what is in the folder. */
+export async function signedVersions(inspection: Inspection, decisionCount: number): Promise<SignedVersion[]> {
+  const root = join(inspection.folder, signedFolder);
+  const versions: SignedVersion[] = [];
+  for (const version of await versionNumbers(root)) {
+    const text = await readFile(join(root, String(version), 'manifest.json'), 'utf8').catch(() => '');
+    const parsed = manifestSchema.safeParse(parseJson(text));
+    if (!parsed.success) continue;
+    const { signer, signedAt, files } = parsed.data;
+    versions.push({
+      version,
+      name: signer.name,
+      licence: signer.licence,
+      signedAt,
+      isCurrent: await holdsStill(inspection.folder, files, decisionCount),
+    });
+  }
+  return versions;
+}
+
+async function holdsStill(folder: string, files: Manifest['files'], decisionCount: number): Promise<boolean> {
+  const signedDecisions = files.find(({ role }) => role === 'decisions');
+  if (!signedDecisions && decisionCount > 0) return false;
+  for (const { role, file, sha256: sum } of files) {
+    if (role !== 'draft' && role !== 'decisions') continue;
+    const found = await hashFile(join(folder, file)).catch(() => null);
+    if (found?.sha256 !== sum) return false;
+  }
+  return true;
+}
+
+export async function versionNumbers(root: string): Promise<number[]> {
+  const names = await readdir(root).catch(() => []);
+  return names
+    .filter((name) => /^[1-9]\d*$/.test(name))
+    .map(Number)
+    .sort((a, b) => a - b);
+}
+
+export function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
