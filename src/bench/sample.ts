@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 
 /** The sample inspection; npm runs its scripts in the project's folder. */
 export const sample = {
-  recording: resolve('fixtures/sample/tansy-hill-road.m4a'),
-  transcript: resolve('fixtures/sample/tansy-hill-road.vtt'),
-  seconds: 90,
+  recording: resolve('fixtures/sample/amber-hill-road.m4a'),
+  transcript: resolve('fixtures/sample/amber-hill-road.vtt'),
+  seconds: 94,
 } as const;

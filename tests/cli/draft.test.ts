@@ -16,7 +16,7 @@ describe('a transcript', () => {
     const ran = await lineword(['draft', sampleTranscript, '--out', at('text')]);
     expect(ran.code).toBe(0);
     expect(ran.stderr).toBe('');
-    expect(ran.stdout).toContain('26 Tansy Hill Road');
+    expect(ran.stdout).toContain('26 Amber Hill Road');
     expect(ran.stdout).toContain('Roots');
     expect(ran.stdout).not.toContain('\u001b');
     expect(longestLine(ran.stdout)).toBeLessThanOrEqual(80);

@@ -6,8 +6,8 @@ import { join } from 'node:path';
 import { afterAll } from 'vitest';
 
 export const root = join(import.meta.dirname, '../..');
-export const sample = join(root, 'fixtures/sample/tansy-hill-road.m4a');
-export const sampleTranscript = join(root, 'fixtures/sample/tansy-hill-road.vtt');
+export const sample = join(root, 'fixtures/sample/amber-hill-road.m4a');
+export const sampleTranscript = join(root, 'fixtures/sample/amber-hill-road.vtt');
 
 export interface Ran {
   readonly code: number | null;
