@@ -26,7 +26,7 @@ export interface Misheard {
   /** The word that was said. */
   readonly said: string;
   /** What must stand near for the respelling to be believed. */
-  readonly needs: 'distance' | 'article' | 'nothing';
+  readonly needs: 'distance' | 'article' | 'material' | 'nothing';
 }
 
 export interface ReportWording {
@@ -53,6 +53,8 @@ export interface Kind {
   readonly words: readonly string[];
   /** Descriptions that amount to the thing without naming it ("a piece is missing"). */
   readonly signs?: readonly string[];
+  /** Everyday words that mean the thing only where a place stands with them ("ball", "bag"). */
+  readonly weakWords?: readonly string[];
   /** Stretches that hold a word of this kind and mean something else ("root cause", "scale of one to ten"). */
   readonly notWords?: readonly string[];
   readonly misheard?: readonly Misheard[];

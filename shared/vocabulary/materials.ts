@@ -6,6 +6,8 @@ export interface Material {
   readonly title: string;
   readonly words: readonly string[];
   readonly misheard?: readonly Misheard[];
+  /** Stretches that hold a word of this material and mean something else. */
+  readonly notWords?: readonly string[];
   readonly glossary: string;
 }
 
@@ -13,7 +15,15 @@ export const materials = [
   {
     name: 'abs',
     title: 'ABS',
-    words: ['abs', 'black plastic'],
+    words: [
+      'abs',
+      'black plastic',
+      'black pipe',
+      'black abs',
+      'abs plastic',
+      'black plastic abs',
+      'black plastic pipe',
+    ],
     misheard: [{ heard: 'a bs|abyss|abbess', said: 'ABS', needs: 'nothing' }],
     glossary: 'ABS: a rigid black plastic drain pipe.',
   },
@@ -32,14 +42,55 @@ export const materials = [
       'schedule 40',
       'schedule 80',
     ],
-    misheard: [{ heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' }],
+    misheard: [
+      { heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' },
+      { heard: 'str 35|thirty_five', said: 'SDR 35', needs: 'nothing' },
+    ],
+    notWords: [
+      'plastic horse',
+      'plastic bag',
+      'plastic toy',
+      'plastic bottle',
+      'plastic shavings',
+      'plastic lid',
+      'plastic cap',
+      'plastic flamingo',
+      'plastic cup',
+      'plastic spoon',
+      'plastic fork',
+      'little plastic',
+      'plastic car',
+      'plastic chair',
+      'plastic wrap',
+      'plastic army',
+      'plastic dinosaur',
+      'plastic ring',
+      'plastic ties',
+      'plastic sheet',
+      'it is plastic so',
+      "it 's plastic so",
+      'pvc shavings',
+      'pvc cleanout',
+      'plastic wheel',
+      'plastic tarp',
+      'plastic soldier',
+      'plastic egg',
+      'plastic fitting',
+    ],
     glossary: 'PVC: a rigid plastic drain pipe, white or green.',
   },
   {
     name: 'cast-iron',
     title: 'cast iron',
-    words: ['cast iron', 'cast', 'iron', 'soil pipe', 'no hub iron'],
-    misheard: [{ heard: 'cost iron|caste iron|cast tire|cassed iron|cast aaron', said: 'cast iron', needs: 'nothing' }],
+    words: ['cast iron', 'cast', 'iron', 'soil pipe', 'no hub iron', 'c i', 'cast pipe'],
+    misheard: [
+      {
+        heard: 'cost|caste|cassed|casting|cast|cash|cats iron|aaron|tire|ion|iran',
+        said: 'cast iron',
+        needs: 'nothing',
+      },
+      { heard: 'cost', said: 'cast', needs: 'material' },
+    ],
     glossary: 'Cast iron: heavy grey pipe, common under older houses; it rusts and scales with age.',
   },
   {
@@ -56,7 +107,11 @@ export const materials = [
       'stoneware',
       'earthenware',
     ],
-    misheard: [{ heard: 'terror cotta|tera cotta|terra coda|terra kata', said: 'terra cotta', needs: 'nothing' }],
+    misheard: [
+      { heard: 'terror cotta|cota', said: 'terra cotta', needs: 'nothing' },
+      { heard: 'tera|terra|terror|tara cotta|coda|kata|cota|cottage', said: 'terra cotta', needs: 'nothing' },
+      { heard: 'play|klay|clade|claim|clave', said: 'clay', needs: 'material' },
+    ],
     glossary: 'Clay: fired pipe in short lengths with many joints, where roots get in.',
   },
   {
@@ -69,7 +124,10 @@ export const materials = [
     name: 'asbestos-cement',
     title: 'asbestos cement',
     words: ['asbestos cement', 'transite', 'asbestos', 'ac pipe'],
-    misheard: [{ heard: 'transit|tran site|trans site', said: 'transite', needs: 'nothing' }],
+    misheard: [
+      { heard: 'tran|trans|train site|sight|side', said: 'transite', needs: 'nothing' },
+      { heard: 'transit', said: 'transite', needs: 'nothing' },
+    ],
     glossary: 'Asbestos cement: grey cement pipe that holds asbestos fibres; it must not be cut or broken by hand.',
   },
   {
@@ -87,7 +145,12 @@ export const materials = [
       'tar paper pipe',
     ],
     misheard: [
-      { heard: 'orange berg|orange burg|orange bird|oranges berg|orangeberg', said: 'Orangeburg', needs: 'nothing' },
+      {
+        heard: 'orange|oranges|orangey berg|burg|bird|bergs|birds|bug|burger|burgh',
+        said: 'Orangeburg',
+        needs: 'nothing',
+      },
+      { heard: 'orangeberg|orangeburgh|orangebird', said: 'Orangeburg', needs: 'nothing' },
     ],
     glossary:
       'Bituminous fiber: pressed wood fibre and tar, used from the 1940s to the 1970s; it softens and flattens with age.',
@@ -110,7 +173,28 @@ export const materials = [
     words: ['copper', 'copper dwv'],
     glossary: 'Copper: thin-walled metal drain pipe.',
   },
-  { name: 'lead', title: 'lead', words: ['lead'], glossary: 'Lead: soft metal pipe in very old drains.' },
+  {
+    name: 'lead',
+    title: 'lead',
+    words: ['lead', 'lead pipe'],
+    notWords: [
+      'lead time',
+      'lead me',
+      'lead the way',
+      'lead to',
+      'leads to',
+      'lead and oakum',
+      'the lead and',
+      'lead joint',
+      'lead joints',
+      'lead packed',
+      'take the lead',
+      'in the lead',
+      'my lead',
+      'leaded',
+    ],
+    glossary: 'Lead: soft metal pipe in very old drains.',
+  },
   {
     name: 'hdpe',
     title: 'HDPE',

@@ -6,7 +6,22 @@ export const backwaterValve = {
   title: 'Backwater valve',
   plural: 'backwater valves',
   takes: ['position'],
-  words: ['backwater valve', 'backflow valve', 'check valve', 'flapper valve', 'flap valve', 'backwater'],
+  words: [
+    'backwater valve',
+    'backwater',
+    'backwater preventer',
+    'backflow valve',
+    'backflow preventer',
+    'backflow',
+    'check valve',
+    'flapper valve',
+    'flap valve',
+    'sewage check valve',
+  ],
+  misheard: [
+    { heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' },
+    { heard: 'backwater belt|bell|belly|value|ball|vow', said: 'backwater valve', needs: 'nothing' },
+  ],
   examples: {
     says: [],
     never: [],

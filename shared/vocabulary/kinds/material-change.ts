@@ -6,7 +6,9 @@ export const materialChange = {
   title: 'Material change',
   plural: 'material changes',
   takes: ['fromMaterial', 'toMaterial', 'diameterIn'],
-  words: ['transition', 'material change'],
+  words: ['material change', 'change of material', 'change in material'],
+  signs: ['transition from', 'transition to', 'transitions to', 'transitions into', 'transition between', 'transition'],
+  misheard: [{ heard: 'transmission from|to', said: 'transition', needs: 'nothing' }],
   examples: {
     says: [],
     never: [],

@@ -7,6 +7,7 @@ export const pipe = {
   plural: 'pipe',
   takes: ['to', 'material', 'diameterIn'],
   words: [],
+  notWords: ['pipe up', 'pipe dream'],
   examples: {
     says: [],
     never: [],

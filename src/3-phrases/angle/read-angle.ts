@@ -1,0 +1,105 @@
+/** Turns of the pipe: "forty five degree bend", "a ninety", "two forty fives". Temperatures are left alone. */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import type { PhraseOf } from '../phrase.ts';
+import type { Token } from '../token/token.ts';
+
+/** Angles that fittings are made in, in degrees. */
+const fittingAngles: ReadonlySet<number> = new Set([11.25, 15, 22, 22.5, 30, 45, 60, 88, 90]);
+
+const degreeUnit = phraseSet(['degree', 'degrees']);
+const weather = phraseSet([
+  'degrees out|outside|already|today|fahrenheit|celsius|below|above|in here|in the shade',
+  'degrees and',
+]);
+const nounBefore = phraseSet([
+  'a',
+  'an',
+  'another',
+  'the',
+  'that',
+  'this',
+  'one',
+  'tight',
+  'a tight',
+  'long sweep',
+  'a long sweep',
+  'long turn',
+  'short',
+  'a short',
+  'hard',
+  'a hard',
+  'sharp',
+  'a sharp',
+  'gentle',
+  'a gentle',
+  'sweeping',
+  'a sweeping',
+  'a long',
+  'long',
+  'first',
+  'second',
+  'big',
+  'a big',
+  "it 's a",
+  'quarter bend',
+  'vented',
+  'single',
+  'double',
+]);
+const feetUnit = phraseSet([
+  'feet',
+  'foot',
+  'ft',
+  'inch',
+  'inches',
+  '%',
+  "o'clock",
+  'years',
+  'year',
+  'minutes',
+  'minute',
+  'dollars',
+  'bucks',
+  'mile',
+  'miles',
+  'pound',
+  'gallon',
+]);
+const plurals: Readonly<Record<string, number>> = { fives: 5, '45s': 45, '90s': 90, nineties: 90, '22s': 22.5 };
+const pluralAngle = phraseSet(['fives']);
+
+export function readAngle(
+  tokens: readonly Token[],
+  number: NumberPhrase,
+  lastAngleTo: number,
+): PhraseOf<'angle'> | null {
+  const make = (degrees: number, count: number, to: number, isNoun: boolean, rule: string): PhraseOf<'angle'> => ({
+    family: 'angle',
+    degrees,
+    count,
+    isNoun,
+    from: number.from,
+    to,
+    rule,
+  });
+  const unit = phraseAfter(tokens, number.to, degreeUnit);
+  if (unit && !phraseAfter(tokens, number.to, weather)) {
+    return fittingAngles.has(number.value) ? make(number.value, 1, unit.to, false, '<angle> degrees') : null;
+  }
+  // "two forty fives": the number read is the count, the angle stands in the next words.
+  const spelled = tokens[number.to];
+  if (number.value <= 4 && spelled && /^(forty|45s|90s|nineties)$/.test(spelled.text)) {
+    if (spelled.text !== 'forty')
+      return make(plurals[spelled.text] ?? 45, number.value, number.to + 1, true, '<count> <angle>s');
+    if (phraseAfter(tokens, number.to + 1, pluralAngle))
+      return make(45, number.value, number.to + 2, true, '<count> <angle>s');
+  }
+  if (!fittingAngles.has(number.value) || phraseAfter(tokens, number.to, feetUnit)) return null;
+  const isNoun = phraseBefore(tokens, number.from, nounBefore) !== null;
+  const repeatsAngle =
+    lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
+  return isNoun || repeatsAngle
+    ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
+    : null;
+}

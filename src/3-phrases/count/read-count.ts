@@ -1,0 +1,35 @@
+/** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import type { PhraseOf } from '../phrase.ts';
+import type { Token } from '../token/token.ts';
+import { afterCount, beforeCount } from './lexicon.ts';
+
+const afterSets = Object.entries(afterCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
+const beforeSets = Object.entries(beforeCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
+const feetUnit = phraseSet(['feet', 'foot', 'ft', '.']);
+
+export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
+  const make = (what: string, to: number): PhraseOf<'count'> => ({
+    family: 'count',
+    what,
+    from: number.from,
+    to,
+    rule: `<number> as ${what}`,
+  });
+  if (/^\$/.test(tokens[number.from]?.text ?? '')) return make('money', number.to);
+  if (number.isFourFigure) {
+    return make(number.value >= 1800 && number.value <= 2040 ? 'year' : 'count', number.to);
+  }
+  for (const { what, set } of afterSets) {
+    const match = phraseAfter(tokens, number.to, set);
+    if (match) return make(what, match.to);
+  }
+  const hasUnit = phraseAfter(tokens, number.to, feetUnit) !== null;
+  if (hasUnit) return null;
+  for (const { what, set } of beforeSets) {
+    const match = phraseBefore(tokens, number.from, set);
+    if (match && !match.text.endsWith(',')) return make(what, number.to);
+  }
+  return null;
+}

@@ -1,0 +1,248 @@
+/**
+ * Places on the counter: one number read as a distance, or as a way from somewhere ("four feet past the wye").
+ * The surest frame wins: a foot unit, then "counter says", then "at", then a bare number that nothing else claims.
+ */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { readNumber } from '../number/read-number.ts';
+import { type PhraseSet, phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import type { DistanceFrame, Respelling } from '../phrase.ts';
+import type { Token } from '../token/token.ts';
+import { afterBarePlace, counterBefore, endBefore, placeBefore, relativeAfter } from './lexicon.ts';
+
+/** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
+const LONGEST_RUN_FEET = 400;
+
+export interface Place {
+  readonly from: number;
+  readonly to: number;
+  readonly feet: number;
+  readonly frame: DistanceFrame;
+  /** +1 or -1 when the number is a way from somewhere. */
+  readonly sign: 1 | -1 | null;
+  /** Whether words naming the anchor follow. */
+  readonly needsAnchor: boolean;
+  readonly isEnd: boolean;
+  readonly respelled?: Respelling;
+}
+
+const unit = phraseSet([
+  'feet',
+  'foot',
+  'ft',
+  'feet even',
+  'foot even',
+  'feet or so',
+  'feet ish',
+  'footer',
+  'foot mark',
+  'foot marker',
+  'feet flat',
+  'feet exactly',
+  'feet on the nose',
+  'feet on the button',
+  'feet and change',
+  'foot and change',
+]);
+const change = phraseSet([
+  'and change',
+  'and some change',
+  'and a little change',
+  'something',
+  'and some',
+  'ish',
+  'or so',
+  'and a bit',
+  'and a hair',
+  'and a little',
+  'or thereabouts',
+  'point something',
+  'and something',
+]);
+const place = phraseSet(placeBefore);
+const firmPlace = phraseSet(
+  placeBefore.filter((words) => /\bat\b|station|from|between|until|till|starting|starts|begin|mark/.test(words)),
+);
+const counter = phraseSet(counterBefore);
+const end = phraseSet(endBefore);
+const another = phraseSet([
+  'another',
+  'about another',
+  'maybe another',
+  'only another',
+  'just another',
+  'and another',
+  'go another',
+  'another good',
+]);
+const relatives = relativeAfter.map((entry) => ({ ...entry, set: phraseSet(entry.words) }));
+const rate = phraseSet([
+  'every',
+  'each',
+  'about every',
+  'every couple',
+  'the first',
+  'first',
+  'the last',
+  'last',
+  'the next',
+  'next',
+  'a good',
+  'some',
+  'another',
+]);
+const spanBefore = phraseSet(['every', 'each', 'the last', 'the next', 'next', 'for about', 'plus']);
+
+interface Unit {
+  readonly feet: number;
+  readonly to: number;
+}
+
+/** The number with its foot unit, inches included: "7 foot 6", "nine feet four inches", "seven foot". */
+function readFeet(tokens: readonly Token[], number: NumberPhrase): Unit | null {
+  const match = phraseAfter(tokens, number.to, unit);
+  if (!match) return null;
+  const isBareUnit = match.to === number.to + 1;
+  const inches = isBareUnit && tokens[match.to - 1]?.breakAfter === 'none' ? readNumber(tokens, match.to) : null;
+  if (inches && !inches.isFraction && Number.isInteger(inches.value) && inches.value >= 1 && inches.value <= 11) {
+    const after = tokens[inches.to]?.text ?? '';
+    const ends = (tokens[inches.to - 1]?.breakAfter ?? 'stop') !== 'none' || inches.to >= tokens.length;
+    if (/^inch(es)?$/.test(after) && !ends) {
+      const isSizeOfThing = after === 'inch' && tokens[inches.to]?.breakAfter === 'none';
+      if (!isSizeOfThing) return { feet: number.value + inches.value / 12, to: inches.to + 1 };
+    } else if (ends || /^(there|i|is|to|through|and|we|it|a)$/.test(after))
+      return { feet: number.value + inches.value / 12, to: inches.to };
+  }
+  return { feet: number.value, to: match.to };
+}
+
+function readRelative(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+): { sign: 1 | -1; needsAnchor: boolean; to: number } | null {
+  const isAnother = phraseBefore(tokens, from, another) !== null;
+  let best: { sign: 1 | -1; needsAnchor: boolean; to: number } | null = null;
+  for (const entry of relatives) {
+    const match = phraseAfter(tokens, to, entry.set);
+    if (
+      match &&
+      (best === null ||
+        match.to > best.to ||
+        (match.to === best.to && !entry.needsAnchor && isEndOfClause(tokens, match.to)))
+    ) {
+      if (entry.needsAnchor && isEndOfClause(tokens, match.to)) continue;
+      best = { sign: entry.sign, needsAnchor: entry.needsAnchor, to: match.to };
+    }
+  }
+  // "24 feet. On the left …" and "24 feet on the left" are places.
+  if (
+    best &&
+    /^(on|in|from|off|after|out|along|away)$/.test(tokens[to]?.text ?? '') &&
+    /^(the|a|this|my|your|top|left|right)$/.test(tokens[to + 1]?.text ?? '') &&
+    best.to === to + 1 &&
+    tokens[to]?.text === 'on'
+  )
+    return isAnother ? { sign: 1, needsAnchor: false, to } : null;
+  if (best) return best;
+  return isAnother ? { sign: 1, needsAnchor: false, to } : null;
+}
+
+const isEndOfClause = (tokens: readonly Token[], at: number): boolean =>
+  at >= tokens.length || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none';
+
+export interface PlaceContext {
+  readonly tokens: readonly Token[];
+  /** Whether some known thing, material, position or degree starts at a token, or ends at it. */
+  readonly startsPhraseAt: (index: number) => boolean;
+  readonly endsPhraseAt: (index: number) => boolean;
+}
+
+/** The place a number stands for, or null when it is none. */
+export function readPlace(context: PlaceContext, number: NumberPhrase): Place | null {
+  const { tokens } = context;
+  if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
+  const respelling = number.respelled ? { respelled: number.respelled } : {};
+  const isEnd = phraseBefore(tokens, number.from, end) !== null;
+  const feet = readFeet(tokens, number);
+  if (feet) {
+    const relative = readRelative(tokens, number.from, feet.to);
+    if (!relative && phraseBefore(tokens, number.from, spanBefore)) return null;
+    if (!relative && number.isVague) return null;
+    if (!relative && number.isFraction) return null;
+    const value = /change/.test(tokens[feet.to - 1]?.text ?? '') ? Math.floor(feet.feet) : feet.feet;
+    return {
+      from: number.from,
+      to: relative?.to ?? feet.to,
+      feet: value,
+      frame: 'unit',
+      sign: relative?.sign ?? null,
+      needsAnchor: relative?.needsAnchor ?? false,
+      isEnd,
+      ...respelling,
+    };
+  }
+  if (number.isFraction || number.isVague) return null;
+  const tail = phraseAfter(tokens, number.to, change);
+  const to = tail?.to ?? number.to;
+  const value = tail ? Math.floor(number.value) : number.value;
+  const made = (frame: DistanceFrame): Place => ({
+    from: number.from,
+    to,
+    feet: value,
+    frame,
+    sign: null,
+    needsAnchor: false,
+    isEnd,
+    ...respelling,
+  });
+  if (phraseBefore(tokens, number.from, counter)) return made('counter');
+  if (phraseBefore(tokens, number.from, rate) && !phraseBefore(tokens, number.from, place)) return null;
+  const follows =
+    isEndOfClause(tokens, to) ||
+    afterBarePlace.has(tokens[to]?.text ?? '') ||
+    context.startsPhraseAt(to) ||
+    tail !== null;
+  if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
+  // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
+  if (number.value <= 1 && number.to - number.from === 1) return null;
+  const opens = isOpening(context, number.from) || phraseBefore(tokens, number.from, place) !== null || isEnd;
+  return opens && follows ? made('bare') : null;
+}
+
+function isOpening(context: PlaceContext, at: number): boolean {
+  if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
+  return (
+    context.endsPhraseAt(at) ||
+    /^(um|uh|okay|ok|and|so|now|here|there|again|then|yeah|well|oh|alright|right|but|hello|see|spot|good|fine|that|ahead|clear|line|it|feet|in)$/.test(
+      context.tokens[at - 1]?.text ?? '',
+    )
+  );
+}
+
+/** "a foot past it", "a foot and a half on": no number stands before the unit. */
+export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | null {
+  if (
+    tokens[at]?.text !== 'foot' ||
+    !/^(a|one|about_a)$/.test(tokens[at - 1]?.text ?? '') ||
+    tokens[at - 1]?.breakAfter !== 'none'
+  )
+    return null;
+  const fraction =
+    tokens[at]?.breakAfter === 'none' && tokens[at + 1]?.text === 'and' ? readNumber(tokens, at + 2) : null;
+  const feet = fraction?.isFraction ? 1 + fraction.value : 1;
+  const to = fraction?.isFraction ? fraction.to : at + 1;
+  const relative = readRelative(tokens, at - 1, to);
+  return relative
+    ? {
+        from: at - 1,
+        to: relative.to,
+        feet,
+        frame: 'unit',
+        sign: relative.sign,
+        needsAnchor: relative.needsAnchor,
+        isEnd: false,
+      }
+    : null;
+}
+
+export type { PhraseSet };

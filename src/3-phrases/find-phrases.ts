@@ -1,0 +1,136 @@
+/**
+ * Words in, phrases out: every stretch of the talk that a rule gives a meaning, with the rule that did.
+ *
+ * Each family reads for itself: things and materials by the vocabulary, cues by their lexicons, numbers by the number
+ * grammar. What a number is *for* is then asked of the families in a fixed order, surest frame first: clock, angle,
+ * share, size, count, place. A number that none claims stays a number and gives no finding.
+ *
+ * This stage refuses to decide anything about findings: it does not know runs, places in the pipe or earlier sentences.
+ */
+import type { Word } from '../../shared/schemas/word.ts';
+import { readAngle } from './angle/read-angle.ts';
+import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
+import { cameraCues, headings, notCameraCues } from './camera/lexicon.ts';
+import { readClock } from './clock/read-clock.ts';
+import { correctionCues } from './correction/lexicon.ts';
+import { readCount } from './count/read-count.ts';
+import { degreeWords, notDegrees } from './degree/lexicon.ts';
+import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
+import { type Place, readPlace, readPlaceAtUnit } from './distance/read-place.ts';
+import { buildCueFinder, findCues } from './lexicon/find-cues.ts';
+import { type NumberPhrase, readNumbers } from './number/read-number.ts';
+import type { Phrase } from './phrase.ts';
+import { notPositions, positionWords } from './position/lexicon.ts';
+import { readShare } from './share/read-share.ts';
+import { readSize, readSizeAtUnit } from './size/read-size.ts';
+import { findThings } from './thing/find-things.ts';
+import { frameTest } from './thing/frame.ts';
+import { cutTokens, type Token } from './token/token.ts';
+
+export interface Phrases {
+  readonly tokens: readonly Token[];
+  readonly numbers: readonly NumberPhrase[];
+  readonly phrases: readonly Phrase[];
+}
+
+const listed = <Value extends string>(words: Readonly<Record<Value, readonly string[]>>) =>
+  (Object.entries(words) as [Value, readonly string[]][]).map(([cue, list]) => ({ cue, words: list }));
+
+const positionFinder = buildCueFinder(listed(positionWords), notPositions);
+const degreeFinder = buildCueFinder(listed(degreeWords), notDegrees);
+const assertionFinder = buildCueFinder(assertionCues, pseudoCues);
+const correctionFinder = buildCueFinder(correctionCues, []);
+const cameraFinder = buildCueFinder(cameraCues, notCameraCues);
+const headingFinder = buildCueFinder(
+  headings.map((heading) => ({ cue: heading, words: heading.words })),
+  [],
+);
+
+/** Reads all phrases of a talk, in order of their first token. Never throws on any words. */
+export function findPhrases(words: readonly Word[]): Phrases {
+  const tokens = cutTokens(words);
+  const numbers = readNumbers(tokens);
+  const things = findThings(tokens, frameTest(tokens, numbers));
+  const positions = findCues(positionFinder, tokens).map(
+    (match): Phrase => ({ family: 'position', position: match.cue, from: match.from, to: match.to, rule: match.rule }),
+  );
+  const degrees = findCues(degreeFinder, tokens).map(
+    (match): Phrase => ({ family: 'degree', degree: match.cue, from: match.from, to: match.to, rule: match.rule }),
+  );
+  const named = [...things, ...positions, ...degrees];
+  const starts = new Set(named.map((phrase) => phrase.from));
+  const ends = new Set(named.map((phrase) => phrase.to));
+  const materialStarts = new Set(things.filter((thing) => thing.family === 'material').map((thing) => thing.from));
+  const materialEnds = new Set(things.filter((thing) => thing.family === 'material').map((thing) => thing.to));
+  const inThing = new Array<boolean>(tokens.length).fill(false);
+  for (const thing of things) inThing.fill(true, thing.from, thing.to);
+
+  const measured: Phrase[] = [];
+  const places: Place[] = [];
+  const sizeContext = {
+    tokens,
+    materialStartsAt: (index: number) => materialStarts.has(index),
+    materialEndsAt: (index: number) => materialEnds.has(index),
+  };
+  const placeContext = {
+    tokens,
+    startsPhraseAt: (index: number) => starts.has(index),
+    endsPhraseAt: (index: number) => ends.has(index),
+  };
+  let lastAngleTo = -1;
+  for (let index = 0; index < numbers.length; index += 1) {
+    const number = numbers[index]!;
+    if (inThing[number.from]) continue;
+    const clock = readClock(tokens, numbers, index);
+    if (clock) {
+      measured.push(clock.phrase);
+      index += clock.used - 1;
+      continue;
+    }
+    const angle = readAngle(tokens, number, lastAngleTo);
+    if (angle) lastAngleTo = angle.to;
+    const phrase = angle ?? readShare(tokens, number) ?? readSize(sizeContext, number) ?? readCount(tokens, number);
+    if (phrase) measured.push(phrase);
+    else {
+      const place = readPlace(placeContext, number);
+      if (place) places.push(place);
+    }
+  }
+  tokens.forEach((_, at) => {
+    if (numbers.some((number) => at > number.from - 1 && at < number.to)) return;
+    const isCounted = numbers.some((number) => number.to === at);
+    const size = isCounted ? null : readSizeAtUnit(sizeContext, at);
+    if (size) measured.push(size);
+    const place = isCounted ? null : readPlaceAtUnit(tokens, at);
+    if (place) places.push(place);
+  });
+  places.sort((a, b) => a.from - b.from);
+
+  const phrases: Phrase[] = [
+    ...named,
+    ...measured,
+    ...joinPlaces(tokens, places),
+    ...readWordPlaces(tokens),
+    ...findCues(headingFinder, tokens).map(
+      (match): Phrase => ({
+        family: 'heading',
+        direction: match.cue.direction,
+        isPlain: match.cue.isPlain,
+        from: match.from,
+        to: match.to,
+        rule: match.rule,
+      }),
+    ),
+    ...findCues(assertionFinder, tokens).map(
+      (match): Phrase => ({ family: 'assertion', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
+    ),
+    ...findCues(correctionFinder, tokens).map(
+      (match): Phrase => ({ family: 'correction', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
+    ),
+    ...findCues(cameraFinder, tokens).map(
+      (match): Phrase => ({ family: 'camera', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
+    ),
+  ];
+  phrases.sort((a, b) => a.from - b.from || b.to - a.to);
+  return { tokens, numbers, phrases };
+}

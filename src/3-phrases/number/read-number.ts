@@ -1,0 +1,220 @@
+/**
+ * Reads one number at a token, however it was said or printed: "forty two and a half", "11.5", "eleven point four",
+ * "one oh six", "two twelve", "a hundred and five", "three quarters", "a couple", "11. And a half".
+ * It gives the value and the tokens it took; what the number is for is decided by the families that use it.
+ * Published number grammars stop short of these forms or fail silently on them, so this one is ours.
+ */
+import type { Token } from '../token/token.ts';
+import { fractionParts, misheardOnes, noughts, ones, teens, tens } from './lexicon.ts';
+
+export interface NumberPhrase {
+  readonly from: number;
+  readonly to: number;
+  readonly value: number;
+  /** True for "half", "a quarter": a part of one and nothing else. */
+  readonly isFraction: boolean;
+  /** True for "a couple". */
+  readonly isVague: boolean;
+  /** A four-figure reading such as a year or a house number ("nineteen fifty eight"). */
+  readonly isFourFigure: boolean;
+  /** Set when a word was taken for another ("fifty to feet" for "fifty two feet"). */
+  readonly respelled?: { readonly heard: string; readonly taken: string };
+}
+
+interface Partial {
+  readonly value: number;
+  readonly to: number;
+  readonly isFourFigure?: boolean;
+}
+
+type Tokens = readonly Token[];
+
+const text = (tokens: Tokens, index: number): string => tokens[index]?.text ?? '';
+/** Whether the token before `index` runs on into it. */
+const runsOn = (tokens: Tokens, index: number): boolean => index > 0 && tokens[index - 1]?.breakAfter === 'none';
+
+function readTwoFigures(tokens: Tokens, at: number): Partial | null {
+  const word = text(tokens, at);
+  const teen = teens[word];
+  if (teen !== undefined) return { value: teen, to: at + 1 };
+  const ten = tens[word];
+  if (ten === undefined) return null;
+  const one = runsOn(tokens, at + 1) ? ones[text(tokens, at + 1)] : undefined;
+  return one === undefined ? { value: ten, to: at + 1 } : { value: ten + one, to: at + 2 };
+}
+
+function readBelowHundred(tokens: Tokens, at: number): Partial | null {
+  const two = readTwoFigures(tokens, at);
+  if (two) return two;
+  const one = ones[text(tokens, at)];
+  return one === undefined ? null : { value: one, to: at + 1 };
+}
+
+function readHundreds(tokens: Tokens, at: number): Partial | null {
+  const counted = ones[text(tokens, at)];
+  const isArticle = text(tokens, at) === 'a';
+  const hundredAt = counted !== undefined || isArticle ? at + 1 : at;
+  if (text(tokens, hundredAt) !== 'hundred' || (hundredAt > at && !runsOn(tokens, hundredAt))) return null;
+  const base = (counted ?? 1) * 100;
+  let restAt = hundredAt + 1;
+  if (!runsOn(tokens, restAt)) return { value: base, to: restAt };
+  if (text(tokens, restAt) === 'and') restAt += 1;
+  const isFraction =
+    /^(a|one|three)$/.test(text(tokens, restAt)) && fractionParts[text(tokens, restAt + 1)] !== undefined;
+  const rest = isFraction ? null : readBelowHundred(tokens, restAt);
+  return rest ? { value: base + rest.value, to: rest.to } : { value: base, to: hundredAt + 1 };
+}
+
+function readWords(tokens: Tokens, at: number): Partial | null {
+  if (text(tokens, at) === 'zero') return { value: 0, to: at + 1 };
+  const hundreds = readHundreds(tokens, at);
+  if (hundreds) return hundreds;
+  const first = readBelowHundred(tokens, at);
+  if (!first) return null;
+  if (!runsOn(tokens, first.to)) return first;
+  const next = text(tokens, first.to);
+  const isNought = noughts.has(next);
+  const afterNought = isNought && runsOn(tokens, first.to + 1) ? ones[text(tokens, first.to + 1)] : undefined;
+  if (afterNought !== undefined) {
+    return { value: first.value * 100 + afterNought, to: first.to + 2, isFourFigure: first.value >= 10 };
+  }
+  const second = readTwoFigures(tokens, first.to);
+  const isPlural =
+    /^(fives|nineties)$/.test(text(tokens, second?.to ?? -1)) || /^(fives|nineties)$/.test(text(tokens, first.to + 1));
+  if (isPlural) return first;
+  if (second && first.value < 10) return { value: first.value * 100 + second.value, to: second.to };
+  if (second && first.value <= 99 && first.value >= 10 && second.value !== first.value + 1 && second.value > 9) {
+    const isYearOrHouse = first.value <= 20 || second.to - first.to === 2;
+    if (isYearOrHouse) return { value: first.value * 100 + second.value, to: second.to, isFourFigure: true };
+  }
+  if (next === 'thousand' && first.value < 100) {
+    const rest = runsOn(tokens, first.to + 1) ? readBelowHundred(tokens, first.to + 1) : null;
+    return { value: first.value * 1000 + (rest?.value ?? 0), to: rest?.to ?? first.to + 1, isFourFigure: true };
+  }
+  return first;
+}
+
+function readDigits(tokens: Tokens, at: number): Partial | null {
+  const word = text(tokens, at);
+  if (!/^\d+(\.\d+)?$/.test(word)) return null;
+  // "52. 5 feet": a decimal point torn off by the recogniser.
+  if (/^\d+$/.test(word) && tokens[at]?.breakAfter === 'stop' && /^\d$/.test(text(tokens, at + 1))) {
+    const isUnit = /^(feet|foot)$/.test(text(tokens, at + 2)) && runsOn(tokens, at + 2);
+    const isJoined = (tokens[at + 1]?.pauseBeforeSeconds ?? 1) < 0.3;
+    if (isUnit && isJoined) return { value: Number(`${word}.${text(tokens, at + 1)}`), to: at + 2 };
+  }
+  return { value: Number(word), to: at + 1, isFourFigure: /^\d{4,}$/.test(word) };
+}
+
+function readDecimals(tokens: Tokens, whole: Partial): Partial | null {
+  if (text(tokens, whole.to) !== 'point' || !runsOn(tokens, whole.to)) return null;
+  let digits = '';
+  let at = whole.to + 1;
+  while (digits.length < 2) {
+    const word = text(tokens, at);
+    if (digits !== '' && !runsOn(tokens, at)) break;
+    const one = ones[word];
+    if (one !== undefined) digits += String(one);
+    else if (noughts.has(word)) digits += '0';
+    else if (/^\d{1,2}$/.test(word) && digits === '') digits += word;
+    else if (digits === '' && readTwoFigures(tokens, at)) {
+      const two = readTwoFigures(tokens, at)!;
+      return { value: Number(`${whole.value}.${two.value}`), to: two.to };
+    } else break;
+    at += 1;
+  }
+  return digits === '' ? null : { value: Number(`${whole.value}.${digits}`), to: at };
+}
+
+/** "half", "a half", "one quarter", "three quarters", "3/4", without a whole number before. */
+function readFraction(tokens: Tokens, at: number): Partial | null {
+  const printed = /^(\d+)\/(\d+)$/.exec(text(tokens, at));
+  if (printed?.[1] && printed[2] && Number(printed[2]) !== 0)
+    return { value: Number(printed[1]) / Number(printed[2]), to: at + 1 };
+  const alone = fractionParts[text(tokens, at)];
+  if (alone?.standsAlone) return { value: alone.worth, to: at + 1 };
+  const word = text(tokens, at);
+  const count =
+    word === 'a' || word === 'an' || word === '1'
+      ? 1
+      : (ones[word] ?? (/^[2-9]$/.test(word) ? Number(word) : undefined));
+  const part = fractionParts[text(tokens, at + 1)];
+  if (count === undefined || part === undefined || !runsOn(tokens, at + 1)) return null;
+  return count * part.worth < 1 ? { value: count * part.worth, to: at + 2 } : null;
+}
+
+function readTail(tokens: Tokens, whole: Partial): Partial | null {
+  const direct =
+    runsOn(tokens, whole.to) && /^\d+\/\d+$/.test(text(tokens, whole.to)) ? readFraction(tokens, whole.to) : null;
+  if (direct) return { value: whole.value + direct.value, to: direct.to };
+  // "11. And a half": the stop was printed inside the number.
+  const isClose = (tokens[whole.to]?.pauseBeforeSeconds ?? 1) < 0.5;
+  if (text(tokens, whole.to) !== 'and' || !(runsOn(tokens, whole.to) || isClose)) return null;
+  const fraction = runsOn(tokens, whole.to + 1) ? readFraction(tokens, whole.to + 1) : null;
+  return fraction ? { value: whole.value + fraction.value, to: fraction.to } : null;
+}
+
+const unitWords = /^(feet|foot|inch|inches|%)$/;
+
+function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
+  const ten = tens[text(tokens, at)] ?? (/^[2-9]0$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined);
+  const one = misheardOnes[text(tokens, at + 1)];
+  if (ten === undefined || one === undefined || !runsOn(tokens, at + 1) || !unitWords.test(text(tokens, at + 2)))
+    return null;
+  const heard = `${text(tokens, at)} ${text(tokens, at + 1)}`;
+  return {
+    from: at,
+    to: at + 2,
+    value: ten + one,
+    isFraction: false,
+    isVague: false,
+    isFourFigure: false,
+    respelled: { heard, taken: String(ten + one) },
+  };
+}
+
+/** "fifty two five": the tenths read aloud, believed only where a unit or a break follows. */
+function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
+  const tenths = runsOn(tokens, whole.to)
+    ? (ones[text(tokens, whole.to)] ??
+      (/^\d$/.test(text(tokens, whole.to)) ? Number(text(tokens, whole.to)) : undefined))
+    : undefined;
+  if (tenths === undefined || whole.value < 10 || whole.value % 1 !== 0) return null;
+  const isLast = whole.to + 1 >= tokens.length;
+  const ends = isLast || !runsOn(tokens, whole.to + 1) || /^(feet|foot)$/.test(text(tokens, whole.to + 1));
+  return ends && whole.value % 10 !== 0 ? { value: whole.value + tenths / 10, to: whole.to + 1 } : null;
+}
+
+/** Reads the number that starts at token `at`, or gives null. */
+export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
+  const phrase = (part: Partial, more: { isFraction?: boolean; isVague?: boolean } = {}): NumberPhrase => ({
+    from: at,
+    to: part.to,
+    value: part.value,
+    isFraction: more.isFraction ?? false,
+    isVague: more.isVague ?? false,
+    isFourFigure: part.isFourFigure ?? false,
+  });
+  const couple =
+    text(tokens, at) === 'couple' ? at : text(tokens, at) === 'a' && text(tokens, at + 1) === 'couple' ? at + 1 : -1;
+  if (couple >= 0)
+    return phrase({ value: 2, to: text(tokens, couple + 1) === 'of' ? couple + 2 : couple + 1 }, { isVague: true });
+  const misheard = readMisheardTail(tokens, at);
+  if (misheard) return misheard;
+  const whole = readDigits(tokens, at) ?? readWords(tokens, at);
+  const fraction = readFraction(tokens, at);
+  if (fraction && (!whole || fraction.to > whole.to)) return phrase(fraction, { isFraction: true });
+  if (!whole) return null;
+  return phrase(readDecimals(tokens, whole) ?? readTail(tokens, whole) ?? readSpokenTenths(tokens, whole) ?? whole);
+}
+
+/** Every number in the talk, leftmost first, none overlapping. */
+export function readNumbers(tokens: Tokens): NumberPhrase[] {
+  const numbers: NumberPhrase[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const number = readNumber(tokens, at);
+    if (number) numbers.push(number);
+    at = number ? number.to : at + 1;
+  }
+  return numbers;
+}

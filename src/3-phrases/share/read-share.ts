@@ -1,0 +1,92 @@
+/** Shares of the bore as percent: "thirty percent", "a third of the pipe", "half full", "two thirds". */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import type { PhraseOf } from '../phrase.ts';
+import type { Token } from '../token/token.ts';
+import { shareAfter, shareBefore } from './lexicon.ts';
+
+const after = phraseSet(shareAfter);
+const before = phraseSet(shareBefore);
+const unit = phraseSet(['%']);
+const notShares = phraseSet([
+  '% fall|slope|grade|pitch|chance|off|battery|charge|charged|sure|certain|positive|discount|humidity|down|deposit|commission',
+]);
+const notBefore = phraseSet([
+  "battery|batteries 's|is|at|says|says_about|down_to",
+  "battery 's at",
+  'battery is at',
+  'battery says',
+  'battery , ',
+  'chance of rain',
+  'humidity',
+  'a grade of',
+  'slope of',
+  'fall of',
+  'grade is',
+]);
+const inchUnit = phraseSet([
+  'inch',
+  'inches',
+  'of an inch',
+  'an inch',
+  'hour',
+  'of an hour',
+  'mile',
+  'of a mile',
+  'million',
+  'bath',
+  'an hour',
+  'a mile',
+  'dozen',
+  'a dozen',
+  'bend',
+  'the time',
+  'of the time',
+  'the houses',
+  'of them',
+  'the town',
+  'the neighborhood',
+  'the street',
+  'of the house',
+  'the block',
+  'past',
+  'turn',
+  'the yard',
+  'the day',
+  'of my',
+  'a day',
+  'the reason',
+  'the price',
+  'price',
+  'the battle',
+  'feet',
+  'foot',
+  'a foot',
+  'way',
+  'story',
+  'brick',
+  'wall',
+  'basement',
+  'right',
+  'moon',
+  'and half',
+]);
+
+export function readShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'share'> | null {
+  const make = (value: number, to: number, isBare: boolean, rule: string): PhraseOf<'share'> | null => {
+    const percent = Math.round(value * 10) / 10;
+    return percent >= 0 && percent <= 100 ? { family: 'share', percent, isBare, from: number.from, to, rule } : null;
+  };
+  const percentUnit = phraseAfter(tokens, number.to, unit);
+  if (percentUnit) {
+    if (phraseAfter(tokens, number.to, notShares) || phraseBefore(tokens, number.from, notBefore)) return null;
+    return make(number.value, percentUnit.to, false, '<number> percent');
+  }
+  if (!number.isFraction || phraseAfter(tokens, number.to, inchUnit)) return null;
+  const percent = Math.round(number.value * 100);
+  const named = phraseAfter(tokens, number.to, after);
+  if (named) return make(percent, named.to, false, '<fraction> of the pipe');
+  const ends = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' || number.to >= tokens.length;
+  if (ends) return make(percent, number.to, true, '<fraction>');
+  return phraseBefore(tokens, number.from, before) ? make(percent, number.to, true, 'about <fraction>') : null;
+}

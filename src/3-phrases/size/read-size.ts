@@ -1,0 +1,99 @@
+/**
+ * Inches: the size of a thing ("half an inch", "an inch and a half", "two inches deep") or the nominal size of the
+ * pipe ("four inch cast iron", "size four").
+ */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { readNumber } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import type { PhraseOf } from '../phrase.ts';
+import type { Token } from '../token/token.ts';
+import { nominalInches, pipeAfterInch, pipeBefore, sizeAfter } from './lexicon.ts';
+
+const inchUnit = phraseSet([
+  'inch',
+  'inches',
+  'an inch',
+  'of an inch',
+  'in diameter',
+  'inch diameter',
+  'inches in diameter',
+]);
+const pipeAfter = phraseSet(pipeAfterInch);
+const pipeWordsBefore = phraseSet(pipeBefore);
+const defectAfter = phraseSet(sizeAfter);
+const saysSize = phraseSet([
+  'size',
+  'size is',
+  'size also',
+  'size ,',
+  'diameter',
+  'diameter is',
+  'diameter ,',
+  'nominal diameter',
+  'diameter of',
+  'size of',
+  'sizes',
+]);
+
+interface SizeContext {
+  readonly tokens: readonly Token[];
+  /** Whether a pipe material starts at a token, and whether one ends there. */
+  readonly materialStartsAt: (index: number) => boolean;
+  readonly materialEndsAt: (index: number) => boolean;
+}
+
+function isPipeSize(context: SizeContext, from: number, to: number, inches: number): boolean {
+  if (!nominalInches.has(inches)) return false;
+  const { tokens } = context;
+  if (phraseAfter(tokens, to, defectAfter)) return false;
+  if (context.materialStartsAt(to)) return true;
+  const isJoined = (tokens[to - 1]?.breakAfter ?? 'stop') === 'none';
+  if (isJoined && phraseAfter(tokens, to, pipeAfter)) return true;
+  if (isJoined && tokens[to] && context.materialStartsAt(to + 1)) return true;
+  const endsSentence = !isJoined || to >= tokens.length;
+  if (endsSentence && context.materialEndsAt(from)) return true;
+  // "Cast iron, four inch." and "Three inch this time."
+  const isSingular = tokens[to - 1]?.text === 'inch';
+  const startsSentence = from === 0 || /stop|question/.test(tokens[from - 1]?.breakAfter ?? 'stop');
+  if (isSingular && startsSentence && (endsSentence || context.materialStartsAt(to + 1)))
+    return inches >= 1.25 && inches !== 1;
+  return isSingular && endsSentence && phraseBefore(tokens, from, pipeWordsBefore) !== null && inches >= 2;
+}
+
+/** A size read at a number. */
+export function readSize(context: SizeContext, number: NumberPhrase): PhraseOf<'inches'> | PhraseOf<'diameter'> | null {
+  const { tokens } = context;
+  const unit = phraseAfter(tokens, number.to, inchUnit);
+  if (!unit) {
+    if (nominalInches.has(number.value) && phraseBefore(tokens, number.from, saysSize)) {
+      return { family: 'diameter', inches: number.value, from: number.from, to: number.to, rule: 'size <number>' };
+    }
+    return null;
+  }
+  const isPipe =
+    / diameter/.test(unit.text) ||
+    phraseBefore(tokens, number.from, saysSize) !== null ||
+    isPipeSize(context, number.from, unit.to, number.value);
+  return isPipe && nominalInches.has(number.value)
+    ? { family: 'diameter', inches: number.value, from: number.from, to: unit.to, rule: '<number> inch <pipe>' }
+    : { family: 'inches', inches: number.value, from: number.from, to: unit.to, rule: '<number> inches' };
+}
+
+/** "an inch and a half", "inch and a half", "an inch": no number stands before the unit. */
+export function readSizeAtUnit(context: SizeContext, at: number): PhraseOf<'inches'> | PhraseOf<'diameter'> | null {
+  const { tokens } = context;
+  if (tokens[at]?.text !== 'inch') return null;
+  const before = tokens[at - 1];
+  const hasArticle = before !== undefined && before.breakAfter === 'none' && /^(an|a|good|full)$/.test(before.text);
+  const isJoined = tokens[at]?.breakAfter === 'none';
+  const fraction = isJoined && tokens[at + 1]?.text === 'and' ? readNumber(tokens, at + 2) : null;
+  const from = hasArticle ? at - 1 : at;
+  if (fraction?.isFraction) {
+    const inches = 1 + fraction.value;
+    const shared = { inches, from, to: fraction.to, rule: 'an inch and <fraction>' };
+    return isPipeSize(context, from, fraction.to, inches)
+      ? { family: 'diameter', ...shared }
+      : { family: 'inches', ...shared };
+  }
+  return hasArticle ? { family: 'inches', inches: 1, from, to: at + 1, rule: 'an inch' } : null;
+}

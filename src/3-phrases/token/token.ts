@@ -1,0 +1,147 @@
+/**
+ * Words come in as the recogniser printed them; tokens go out in the one form the rules read.
+ * The library compromise cuts the text; each cut is mapped back to its word by character offset, so times never
+ * drift. Here "there's" becomes "there 's", "4-inch" becomes "4 inch", "10%" becomes "10 %", "31-38" becomes
+ * "31 to 38", and letters spelled one by one ("P V C") or words torn apart ("clean out") are joined.
+ */
+import nlp from 'compromise/one';
+import type { Word } from '../../../shared/schemas/word.ts';
+import { joinTokens } from './joins.ts';
+
+/** How strongly the talk breaks off after a token. */
+export type Break = 'none' | 'comma' | 'stop' | 'question';
+
+export interface Token {
+  /** Lower case, without punctuation. */
+  readonly text: string;
+  /** Index of the first and last word it was cut from. */
+  readonly firstWord: number;
+  readonly lastWord: number;
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+  /** The lowest word probability, or null when nothing is known. */
+  readonly probability: number | null;
+  readonly breakAfter: Break;
+  /** Silence before the token, in seconds. */
+  readonly pauseBeforeSeconds: number;
+  readonly isCapitalised: boolean;
+}
+
+const clitic = /^(.+)('s|'re|'ve|'ll|'d|'m)$/;
+
+/** Lower-cases a printed piece, straightens apostrophes and cuts it into the forms that patterns use. */
+export function normalizePiece(piece: string): string[] {
+  let text = piece
+    .toLowerCase()
+    .replace(/[\u2018\u2019\u02bc]/g, "'")
+    .replace(/^[^\p{L}\p{N}$%'¼½¾]+|[^\p{L}\p{N}%'"¼½¾]+$/gu, '');
+  if (/^'(s|re|ve|ll|d|m)$/.test(text)) return [text];
+  if (/^\p{L}+in'$/u.test(text)) text = `${text.slice(0, -1)}g`;
+  const isFeetAndInches = /^\d+'\d+"?$/.test(text);
+  text = isFeetAndInches ? text : text.replace(/^'+|'+$/g, '');
+  if (text === '') return [];
+  if (isFeetAndInches) {
+    const [feet, inches] = text.replace('"', '').split("'");
+    return [feet ?? '', 'foot', inches ?? ''];
+  }
+  text = text.replace(/^(\d{1,3}),(\d{3})$/, '$1$2');
+  const fraction = /^(\d*)([¼½¾])$/.exec(text);
+  if (fraction) {
+    const part = fraction[2] === '¼' ? '1/4' : fraction[2] === '½' ? '1/2' : '3/4';
+    return fraction[1] ? [fraction[1], 'and', part] : [part];
+  }
+  const joined = clitic.exec(text);
+  if (joined?.[1] && joined[2] && !/^\d/.test(text)) return [...normalizePiece(joined[1]), joined[2]];
+  const measured = /^(\$?\d+(?:\.\d+)?)(%|"|ft|in|st|nd|rd|th)$/.exec(text);
+  if (measured?.[1] && measured[2]) {
+    if (/^(st|nd|rd|th)$/.test(measured[2])) return [text];
+    const unit = measured[2] === '"' || measured[2] === 'in' ? 'inch' : measured[2] === 'ft' ? 'feet' : '%';
+    return [measured[1], unit];
+  }
+  const range = /^(\d+(?:\.\d+)?)[-–](\d+(?:\.\d+)?)$/.exec(text);
+  if (range?.[1] && range[2]) return [range[1], 'to', range[2]];
+  if (/[-–—]/.test(text)) return text.split(/[-–—]+/).flatMap(normalizePiece);
+  return [text];
+}
+
+function breakOf(post: string): Break {
+  if (post.includes('?')) return 'question';
+  if (/[.!;:]|\u2026/.test(post)) return 'stop';
+  if (/[,()]|\s[-–—]+\s|[–—]/.test(post)) return 'comma';
+  return 'none';
+}
+
+/** Silence that ends a sentence even where the recogniser printed no full stop, in seconds. */
+const STOP_PAUSE_SECONDS = 1.2;
+
+interface Piece {
+  readonly text: string;
+  readonly offset: number;
+  readonly post: string;
+}
+
+function cutText(text: string): Piece[] {
+  const pieces: Piece[] = [];
+  let offset = 0;
+  for (const sentence of nlp(text).document) {
+    for (const term of sentence) {
+      offset += term.pre.length;
+      if (term.text.trim() !== '') pieces.push({ text: `${term.text}`, offset, post: term.post });
+      else if (pieces.length > 0 && term.post.trim() !== '') {
+        const last = pieces.at(-1)!;
+        pieces[pieces.length - 1] = { ...last, post: last.post + term.post };
+      }
+      offset += term.text.length + term.post.length;
+    }
+  }
+  return pieces;
+}
+
+/** Cuts words into tokens. Word indexes and times come along; nothing is dropped but bare punctuation. */
+export function cutTokens(words: readonly Word[]): Token[] {
+  const starts: number[] = [];
+  let text = '';
+  for (const word of words) {
+    starts.push(text.length);
+    text += `${word.text} `;
+  }
+  const tokens: Token[] = [];
+  let wordIndex = 0;
+  let lastEndSeconds = words[0]?.startSeconds ?? 0;
+  for (const piece of cutText(text)) {
+    while (wordIndex + 1 < words.length && (starts[wordIndex + 1] ?? 0) <= piece.offset) wordIndex += 1;
+    const word = words[wordIndex]!;
+    const ending = text.slice(piece.offset + piece.text.length).match(/^\S*/)?.[0] ?? '';
+    const forms = normalizePiece(piece.text + (/^['"%]/.test(ending) ? (/^['"%]+/.exec(ending)?.[0] ?? '') : ''));
+    forms.forEach((form, index) => {
+      const isLast = index === forms.length - 1;
+      const pause = Math.max(0, word.startSeconds - lastEndSeconds);
+      tokens.push({
+        text: form,
+        firstWord: wordIndex,
+        lastWord: wordIndex,
+        startSeconds: word.startSeconds,
+        endSeconds: word.endSeconds,
+        probability: word.probability,
+        breakAfter: isLast ? breakOf(piece.post) : 'none',
+        pauseBeforeSeconds: index === 0 ? pause : 0,
+        isCapitalised: /^\p{Lu}/u.test(piece.text),
+      });
+    });
+    lastEndSeconds = word.endSeconds;
+  }
+  return joinTokens(endSentencesAtPauses(tokens));
+}
+
+function endSentencesAtPauses(tokens: readonly Token[]): Token[] {
+  return tokens.map((token, index) => {
+    const next = tokens[index + 1];
+    const isPause = next !== undefined && next.pauseBeforeSeconds >= STOP_PAUSE_SECONDS;
+    return isPause && token.breakAfter !== 'question' ? { ...token, breakAfter: 'stop' as const } : token;
+  });
+}
+
+/** The tokens of a pattern or an example, without times. */
+export function cutPattern(text: string): string[] {
+  return text.split(/\s+/).flatMap(normalizePiece);
+}
