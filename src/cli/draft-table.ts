@@ -107,7 +107,7 @@ function runBlock(draft: Draft, run: Run, paper: Paper): string {
     place: shortPlace(o, draft.unit),
     name: shortName(o),
     details: shortDetails(o),
-    time: [o.heard, ...o.again].map((heard) => shortTime(heard.start)).join(' '),
+    time: sayTimes(o),
   }));
   const placeWidth = Math.max(6, ...rows.map((row) => row.place.length));
   const nameWidth = Math.max(8, ...rows.map((row) => row.name.length));
@@ -115,12 +115,11 @@ function runBlock(draft: Draft, run: Run, paper: Paper): string {
   const detailsWidth = paper.columns - (placeWidth + nameWidth + timeWidth + 9);
   const lines = rows.flatMap((row) => {
     const left = `${row.mark} ${row.place.padStart(placeWidth)}  ${row.name.padEnd(nameWidth)}  `;
-    // On a very narrow screen the details go below the name.
+    // On a narrow screen what belongs to one row flows together.
     if (detailsWidth < 14) {
-      return [
-        `${left}${row.time}`,
-        ...wrap(row.details, paper.columns, ' '.repeat(placeWidth + 4), ' '.repeat(placeWidth + 4)),
-      ];
+      const start = `${row.mark} ${row.place.padStart(placeWidth)}  `;
+      const said = row.details === '' ? row.name : `${row.name}, ${row.details}`;
+      return wrap(`${said} (${row.time})`, paper.columns, start, ' '.repeat(start.length));
     }
     const [first = '', ...more] = wrap(row.details, detailsWidth);
     const hang = ' '.repeat(left.length);
@@ -129,6 +128,11 @@ function runBlock(draft: Draft, run: Run, paper: Paper): string {
   });
   const title = wrap(runTitle(run, draft), paper.columns, '', '  ').map((line) => paper.style('bold', line));
   return [...title, ...(lines.length > 0 ? lines : ['  nothing noted'])].map((line) => line.trimEnd()).join('\n');
+}
+
+/** When it was said, and how many more times it was spoken of. */
+function sayTimes({ heard, again }: Observation): string {
+  return `${shortTime(heard.start)}${again.length > 0 ? ` +${again.length}` : ''}`;
 }
 
 /** Along the pipe; what has no distance keeps its place in the talk, at the end. */

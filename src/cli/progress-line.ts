@@ -9,13 +9,14 @@ export interface ProgressLine {
   end(): void;
 }
 
-// Before this much of the work is done, a guess at the time left jumps about.
+// Before this much work is done, a guess at the time left jumps about.
 const guessFromSeconds = 2;
+// Nothing is heard this much faster than it was spoken: such a piece was done by an earlier run.
+const keptFromSpeed = 500;
 
 export function progressLine(title: string, effects: Effects): ProgressLine {
-  const startedSeconds = effects.nowSeconds();
-  // What an earlier, interrupted run had already done says nothing about the speed of this one.
-  let doneBefore: number | undefined;
+  let last = { done: 0, atSeconds: effects.nowSeconds() };
+  const worked = { done: 0, seconds: 0 };
   let lastTenth = -1;
   let shown = '';
 
@@ -26,10 +27,14 @@ export function progressLine(title: string, effects: Effects): ProgressLine {
 
   return {
     update(done, total) {
-      doneBefore ??= done;
-      const spent = effects.nowSeconds() - startedSeconds;
-      const gained = done - doneBefore;
-      const left = spent >= guessFromSeconds && gained > 0 ? ((total - done) * spent) / gained : undefined;
+      const step = { done: done - last.done, seconds: effects.nowSeconds() - last.atSeconds };
+      last = { done, atSeconds: effects.nowSeconds() };
+      if (step.done < keptFromSpeed * step.seconds) {
+        worked.done += step.done;
+        worked.seconds += step.seconds;
+      }
+      const isGuessable = worked.seconds >= guessFromSeconds && worked.done > 0;
+      const left = isGuessable ? ((total - done) * worked.seconds) / worked.done : undefined;
       const timeLeft = left === undefined || done >= total ? '' : `, ${sayTimeLeft(left)} left`;
       const line = `${title}: ${shortTime(done)} of ${shortTime(total)}${timeLeft}`;
       if (effects.noteIsTerminal) {
