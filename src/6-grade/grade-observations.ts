@@ -147,16 +147,17 @@ function gradeOf(o: GradableObservation, held: readonly GradeRule[], own: OwnGra
 function settlingGrade(o: GradableObservation): Grade | null {
   const isDefect = kinds.find((kind) => kind.name === o.kind)!.group === 'defect';
   if (o.status !== 'suspected' || o.reviewState === 'open' || !isDefect) return null;
+  const settling = settlingSteps[o.kind] ?? settlingStepForAll;
   return {
     severity: null,
     action: 'settle',
     again: null,
-    trade: tradeForAction.settle,
+    trade: settling.trade,
     rule: null,
     rulesHeld: [],
     needsCorrection: [],
     isInformation: false,
-    next: settlingSteps[o.kind] ?? settlingStepForAll,
+    next: settling.step,
     own: null,
   };
 }

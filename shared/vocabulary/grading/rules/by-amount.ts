@@ -1,13 +1,14 @@
 /** Rules that rise with the amount: by the share of the bore when it was said, else by the degree that was said. */
 import type { GradeRuleInput } from '../../../schemas/grade-rule.ts';
 import type { KindName } from '../../kinds/index.ts';
-import type { ActionName, SeverityName } from '../levels.ts';
+import type { ActionName, SeverityName, TradeName } from '../levels.ts';
 import { sources } from './sources.ts';
 
 export interface Step {
   readonly severity: SeverityName;
   readonly action: ActionName;
   readonly again?: string;
+  readonly trade?: TradeName;
   readonly next?: string;
 }
 
