@@ -11,7 +11,7 @@ import { checkWritable, writeWhole } from '../disk/write-whole.ts';
 import { hear, openRecording, recogniserSha256, transcribed } from '../pipeline.ts';
 import { CliError, exitCodes } from './cli-error.ts';
 import type { Effects } from './effects.ts';
-import { asJson, fileNames, readWords, removeIfEmpty } from './inspection-folder.ts';
+import { asJson, fileNames, readWords } from './inspection-folder.ts';
 import { progressLine } from './progress-line.ts';
 
 export interface ObtainOptions {
@@ -50,9 +50,6 @@ async function wordsOfRecording(files: string[], options: ObtainOptions, effects
     // At once: what follows may refuse, and hearing takes longest.
     await writeWhole(path, asJson(words));
     return words;
-  } catch (error) {
-    await removeIfEmpty(options.folder);
-    throw error;
   } finally {
     await recording.close();
   }

@@ -14,6 +14,10 @@ export class DiskError extends Error {
 
 /** Writes `content` to `path`, making its folder when needed. Throws DiskError; the old file then still stands. */
 export async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
+  await write(path, content, path);
+}
+
+async function write(path: string, content: string | Uint8Array, title: string): Promise<void> {
   const beside = `${path}.${process.pid}-${randomBytes(3).toString('hex')}.part`;
   try {
     await mkdir(dirname(path), { recursive: true });
@@ -27,33 +31,33 @@ export async function writeWhole(path: string, content: string | Uint8Array): Pr
     await rename(beside, path);
   } catch (error) {
     await rm(beside, { force: true }).catch(() => {});
-    throw new DiskError(sentenceFor(error, path), { cause: error });
+    throw new DiskError(sentenceFor(error, title), { cause: error });
   }
 }
 
 /** Throws DiskError when nothing can be written into `folder`, which is made when missing. */
 export async function checkWritable(folder: string): Promise<void> {
   const probe = join(folder, '.lineword-write-check');
-  await writeWhole(probe, 'x\n');
+  await write(probe, 'x\n', folder);
   await rm(probe, { force: true });
 }
 
-function sentenceFor(error: unknown, path: string): string {
+function sentenceFor(error: unknown, title: string): string {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   switch (code) {
     case 'EACCES':
     case 'EPERM':
     case 'EROFS':
-      return `Cannot write ${path}: the folder is read-only, so choose another one.`;
+      return `Cannot write ${title}: the folder is read-only, so choose another one.`;
     case 'ENOSPC':
     case 'EDQUOT':
-      return `Cannot write ${path}: the disk is full, so free some space or choose another folder.`;
+      return `Cannot write ${title}: the disk is full, so free some space or choose another folder.`;
     case 'ENOTDIR':
     case 'EEXIST':
-      return `Cannot write ${path}: a file stands where a folder is needed, so choose another folder.`;
+      return `Cannot write ${title}: a file stands where a folder is needed, so choose another folder.`;
     case 'EISDIR':
-      return `Cannot write ${path}: a folder of that name is in the way, so move it or choose another folder.`;
+      return `Cannot write ${title}: a folder of that name is in the way, so move it or choose another folder.`;
     default:
-      return `Cannot write ${path}: ${error instanceof Error ? error.message : String(error)}`;
+      return `Cannot write ${title}: ${error instanceof Error ? error.message : String(error)}`;
   }
 }

@@ -3,12 +3,13 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
+import type { Draft } from '../../../shared/schemas/draft.ts';
 import { writeWhole } from '../../disk/write-whole.ts';
 import { draft as draftFrom } from '../../pipeline.ts';
 import { CliError } from '../cli-error.ts';
 import { draftTable } from '../draft-table.ts';
 import { type Effects, realEffects } from '../effects.ts';
-import { asJson, fileNames, folderFor } from '../inspection-folder.ts';
+import { asJson, fileNames, folderFor, removeIfEmpty } from '../inspection-folder.ts';
 import { obtainWords } from '../obtain-words.ts';
 
 export interface DraftOptions {
@@ -51,6 +52,23 @@ Examples:
 
 export async function runDraft(recordings: string[], options: DraftOptions, effects: Effects): Promise<void> {
   const folder = resolve(options.out ?? folderFor(recordings[0]!));
+  const isNewFolder = !existsSync(folder);
+  try {
+    const draft = await draftInto(folder, recordings, options, effects);
+    if (options.json) effects.print(asJson(draft).trimEnd());
+    else if (!options.quiet) effects.print(draftTable(draft, { folder: options.out ?? folder, effects }));
+  } catch (error) {
+    if (isNewFolder) await removeIfEmpty(folder);
+    throw error;
+  }
+}
+
+async function draftInto(
+  folder: string,
+  recordings: string[],
+  options: DraftOptions,
+  effects: Effects,
+): Promise<Draft> {
   const isForced = options.force === true;
   if (!isForced) refuseReviewed(folder);
   const words = await obtainWords(
@@ -65,8 +83,7 @@ export async function runDraft(recordings: string[], options: DraftOptions, effe
   ];
   if (!isForced) for (const file of files) await refuseOther(file.path, file.text);
   for (const file of files) await writeWhole(file.path, file.text);
-  if (options.json) effects.print(asJson(draft).trimEnd());
-  else if (!options.quiet) effects.print(draftTable(draft, { folder: options.out ?? folder, effects }));
+  return draft;
 }
 
 /** A folder in which somebody has begun to decide is left alone. */
