@@ -4,6 +4,8 @@ import { Command, CommanderError } from 'commander';
 import { describeError, exitCodes } from './cli-error.ts';
 import { register as registerDraft } from './commands/draft.ts';
 import { register as registerExplain } from './commands/explain.ts';
+import { register as registerReview } from './commands/review.ts';
+import { register as registerVerify } from './commands/verify.ts';
 import { version } from './version.ts';
 
 // `lineword draft x | head` closes our stdout early: that is no error.
@@ -20,7 +22,7 @@ const program = new Command('lineword')
   .showHelpAfterError('(add --help for the options)')
   .exitOverride();
 
-for (const register of [registerDraft, registerExplain]) register(program);
+for (const register of [registerDraft, registerExplain, registerReview, registerVerify]) register(program);
 
 program.addHelpText(
   'after',
@@ -28,6 +30,7 @@ program.addHelpText(
 Examples:
   lineword draft alder-court.m4a      listen, and write the draft beside the recording
   lineword explain alder-court        see why the draft says what it says
+  lineword review alder-court         go through what is unsure, and sign
 
 lineword drafts; the inspector decides. Local codes and licensed trades prevail.`,
 );
