@@ -164,7 +164,10 @@ function sayAsides(asides: Aside[]): string {
 function footer(draft: Draft, folder: string, paper: Paper): string {
   const lines = [`Written: words.json and draft.json in ${folder}`];
   if (draft.observations.length + draft.unplaced.length > 0) {
-    lines.push('A draft only: check it against the recording before anyone relies on it.');
+    lines.push(
+      'This is a draft: check it against the recording before anyone relies on it.',
+      `Next: lineword review ${folder}`,
+    );
   }
   return lines.flatMap((line) => wrap(line, paper.columns, '', '  ')).join('\n');
 }

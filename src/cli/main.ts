@@ -28,9 +28,9 @@ program.addHelpText(
   'after',
   `
 Examples:
-  lineword draft alder-court.m4a      listen, and write the draft beside the recording
-  lineword explain alder-court        see why the draft says what it says
-  lineword review alder-court         go through what is unsure, and sign
+  lineword draft alder-court.m4a    listen, and write the draft beside it
+  lineword explain alder-court      see why the draft says what it says
+  lineword review alder-court       go through what is unsure, and sign
 
 lineword drafts; the inspector decides. Local codes and licensed trades prevail.`,
 );
