@@ -31,8 +31,6 @@ export const reportFindingSchema = z.object({
   part: z.string(),
   words: z.string(),
   time: z.string(),
-  /** Why this grade: the limit with its source, lists that name it, the inspector's own reason. */
-  reasons: z.array(z.string()),
   computations: z.array(sumSchema),
 });
 
@@ -76,6 +74,7 @@ export const reportSchema = z.object({
   drawings: z.array(drawingSchema),
   runs: z.array(
     z.object({
+      number: z.number().int(),
       title: z.string(),
       sentences: z.array(z.string()),
       computations: z.array(sumSchema),
@@ -91,7 +90,11 @@ export const reportSchema = z.object({
   ownership: z.array(z.string()),
   rules: z.object({
     sentences: z.array(z.string()),
-    used: z.array(z.object({ limit: z.string(), gives: z.string(), source: z.string(), why: z.string() })),
+    /** Grades the inspector set by hand, with what the rules gave. */
+    own: z.array(z.string()),
+    used: z.array(
+      z.object({ numbers: z.string(), limit: z.string(), gives: z.string(), source: z.string(), why: z.string() }),
+    ),
   }),
   glossary: z.array(z.object({ word: z.string(), meaning: z.string() })),
   signature: z.array(z.string()),

@@ -34,7 +34,7 @@ export function inspectionFacts(graded: Graded, units: Units): Report['facts'] {
     ['Year built', property?.yearBuilt?.toString() ?? heard('year_built') ?? ageWords(heard('age_years'))],
     ['Occupied', occupied],
     ['Date', inspection.date === undefined ? undefined : dateWords(inspection.date)],
-    ['Start', inspection.startTime],
+    ['Start time', inspection.startTime],
     ['Inspector', inspector?.name],
     ['Company', inspector?.company],
     ['License or certificate', inspector?.license],

@@ -49,13 +49,13 @@ export function findingRow({ number, finding: f }: NumberedFinding, graded: Grad
     part: partWords(f),
     words: f.heard.text,
     time: shortTime(f.heard.start),
-    reasons: reasonsFor(f, graded),
     computations: f.computations.map((computation) => computationWords(computation, units)),
   };
 }
 
+/** The reading as the counter showed it, kept beside a distance that was corrected. */
 function counterWords(f: Finding, unit: 'ft' | 'm'): string {
-  if (f.at === null) return '';
+  if (f.at === null || f.at.counterFeet === f.at.feet) return '';
   const from = reading(f.at.counterFeet, unit);
   return f.to === null ? from : `${from.replace(` ${unit}`, '')} to ${reading(f.to.counterFeet, unit)}`;
 }
@@ -78,27 +78,6 @@ export function partWords(f: Pick<Finding, 'part'>): string {
     default:
       return notStated;
   }
-}
-
-function reasonsFor(f: Finding, graded: Graded): string[] {
-  const grade = f.grade;
-  if (grade === null) return [];
-  const ruleNamed = (id: string) => graded.rules.used.find((rule) => rule.id === id);
-  const reasons: string[] = [];
-  if (grade.own) {
-    const { severity, action } = grade.own.rulesGave;
-    const title = actions.find((a) => a.name === action)!.title.toLowerCase();
-    reasons.push(
-      `Graded by the inspector${grade.own.by ? ` (${grade.own.by})` : ''}: ${grade.own.reason} The rules gave: ${severity ?? 'no severity'}, ${title}.`,
-    );
-  }
-  const rule = grade.rule === null ? undefined : ruleNamed(grade.rule);
-  if (rule && !rule.needsCorrection) reasons.push(`${capital(rule.limit)}. ${rule.why} Source: ${rule.source}.`);
-  for (const id of grade.needsCorrection) {
-    const listed = ruleNamed(id);
-    if (listed) reasons.push(`In need of correction: ${listed.limit}. Source: ${listed.source}.`);
-  }
-  return reasons;
 }
 
 const metricUnits = new Set(['L']);

@@ -47,7 +47,7 @@ export function composeReport(graded: Graded, parts: ReportParts): Report {
     limits: [...limits],
     cautions: cautionsFor(graded),
     ownership: ownershipWords(graded, units),
-    rules: rulesInWords(graded),
+    rules: rulesInWords(graded, numbered),
     glossary: glossaryFor(graded),
     signature: signatureWords(parts.signed),
   };

@@ -5,6 +5,7 @@ import { cautions } from '../../shared/vocabulary/grading/cautions.ts';
 import { actions } from '../../shared/vocabulary/grading/levels.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { dateWords } from './compose-facts.ts';
+import type { NumberedFinding } from './compose-findings.ts';
 import type { SignedFacts } from './signed-facts.ts';
 import { howToVerify, ownershipDiffers, ownershipNotStated } from './standing-text.ts';
 import { capital, kindNamed, list, plural } from './wording/counting.ts';
@@ -54,7 +55,7 @@ export function cautionsFor(graded: Graded): Report['cautions'] {
     .map(({ title, text, source }) => ({ title, text, source }));
 }
 
-export function rulesInWords(graded: Graded): Report['rules'] {
+export function rulesInWords(graded: Graded, numbered: readonly NumberedFinding[]): Report['rules'] {
   const { local, table, used } = graded.rules;
   const sentences = [
     `Grades follow the ${table}. Each rule is given with its source; where none was found it says so.`,
@@ -75,7 +76,12 @@ export function rulesInWords(graded: Graded): Report['rules'] {
   }
   return {
     sentences,
+    own: numbered.filter(({ finding }) => finding.grade?.own).map(ownGradeWords),
     used: used.map((rule) => ({
+      numbers: numbered
+        .filter(({ finding }) => finding.grade?.rulesHeld.includes(rule.id))
+        .map(({ number }) => number)
+        .join(', '),
       limit: `${list(rule.kinds.map((kind) => kindNamed(kind).title))}: ${rule.limit}`,
       gives: rule.needsCorrection
         ? 'in need of correction'
@@ -88,6 +94,13 @@ export function rulesInWords(graded: Graded): Report['rules'] {
       why: rule.why,
     })),
   };
+}
+
+function ownGradeWords({ number, finding }: NumberedFinding): string {
+  const { severity, action, own } = finding.grade!;
+  const titleOf = (name: string) => actions.find((a) => a.name === name)!.title.toLowerCase();
+  const by = own!.by === null ? 'the inspector' : own!.by;
+  return `No. ${number} was graded ${severity ?? 'without a severity'} (${titleOf(action)}) by ${by}: ${own!.reason} The rules gave ${own!.rulesGave.severity ?? 'no severity'} (${titleOf(own!.rulesGave.action)}).`;
 }
 
 /** The trade's words that occur in this report, each explained once. */

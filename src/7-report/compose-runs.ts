@@ -32,6 +32,7 @@ export function runTitle(run: GradedRun): string {
 export function runInWords(run: GradedRun, graded: Graded, units: Units): Report['runs'][number] {
   const own = graded.findings.filter((f) => f.run === run.n && f.reviewState !== 'open');
   return {
+    number: run.n,
     title: runTitle(run),
     sentences: [lengthSentence(run, graded, units), pipeSentence(run, units), fallSentence(run, units)].filter(Boolean),
     computations: run.computations.map((computation) => computationWords(computation, units)),

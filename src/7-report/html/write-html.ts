@@ -85,17 +85,17 @@ function line(report: Report): SafeHtml {
       )}</figure>`,
   );
   const runs = report.runs.map(
-    (run) =>
-      html`<h3>${run.title}</h3>${run.sentences.map((text) => html`<p>${text}</p>`)}${
-        run.fittings.length === 0
-          ? null
-          : html`<div class="scroll" tabindex="0" role="region" aria-label="${`What the camera passed, ${run.title}`}"><table><thead><tr><th scope="col">Distance</th><th scope="col">What the camera passed</th><th scope="col">Details</th><th scope="col">Time</th></tr></thead><tbody>${run.fittings.map(
-              (f) =>
-                html`<tr><td>${f.place}</td><th scope="row">${f.what}</th><td>${f.details}</td><td>${f.time}</td></tr>`,
-            )}</tbody></table></div>`
-      }`,
+    (run) => html`<h3>${run.title}</h3>${run.sentences.map((text) => html`<p>${text}</p>`)}`,
   );
-  return html`${drawings}${runs}`;
+  const fittings = report.runs.map((run) =>
+    run.fittings.length === 0
+      ? null
+      : html`<h3>What the camera passed in run ${run.number}</h3><div class="scroll" tabindex="0" role="region" aria-label="${`What the camera passed in run ${run.number}`}"><table><thead><tr><th scope="col">Distance</th><th scope="col">What</th><th scope="col">Details</th><th scope="col">Time</th></tr></thead><tbody>${run.fittings.map(
+          (f) =>
+            html`<tr><td>${f.place}</td><th scope="row">${f.what}</th><td>${f.details}</td><td>${f.time}</td></tr>`,
+        )}</tbody></table></div>`,
+  );
+  return html`${runs}${drawings}${fittings}`;
 }
 
 /** Our own drawing, already escaped, with a title that a screen reader can read out. */
@@ -155,19 +155,14 @@ function cautions(report: Report): SafeHtml {
 }
 
 function rules(report: Report): SafeHtml {
-  const { sentences: intro, used } = report.rules;
-  const byFinding = report.findings.filter((f) => f.reasons.length > 0);
-  return html`${intro.map((text) => html`<p>${text}</p>`)}${
+  const { sentences: intro, own, used } = report.rules;
+  return html`${intro.map((text) => html`<p>${text}</p>`)}${own.length === 0 ? null : html`<ul>${own.map((text) => html`<li>${text}</li>`)}</ul>`}${
     used.length === 0
       ? null
-      : html`<div class="scroll" tabindex="0" role="region" aria-label="Rules used"><table><thead><tr><th scope="col">Rule</th><th scope="col">Gives</th><th scope="col">Why</th><th scope="col">Source</th></tr></thead><tbody>${used.map(
+      : html`<div class="scroll" tabindex="0" role="region" aria-label="Rules used"><table><thead><tr><th scope="col">No.</th><th scope="col">Rule</th><th scope="col">Gives</th><th scope="col">Why</th><th scope="col">Source</th></tr></thead><tbody>${used.map(
           (rule) =>
-            html`<tr><th scope="row">${rule.limit}</th><td>${rule.gives}</td><td>${rule.why}</td><td>${rule.source}</td></tr>`,
+            html`<tr><td>${rule.numbers}</td><th scope="row">${rule.limit}</th><td>${rule.gives}</td><td>${rule.why}</td><td>${rule.source}</td></tr>`,
         )}</tbody></table></div>`
-  }${
-    byFinding.length === 0
-      ? null
-      : html`<h3>For each finding</h3><ul>${byFinding.map((f) => html`<li><strong>No. ${f.number}, ${f.what}:</strong> ${f.reasons.join(' ')}</li>`)}</ul>`
   }`;
 }
 

@@ -1,0 +1,4 @@
+/** The report cannot be written. The message is a sentence for the person at the keyboard. */
+export class ReportError extends Error {
+  override readonly name = 'ReportError';
+}
