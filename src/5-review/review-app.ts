@@ -25,6 +25,8 @@ export interface ReviewAppParts {
   readonly joinSecret: () => string;
   /** Null until the sound is ready, and for good when there is none. */
   readonly sound: () => { recording: Recording; peaks: Int8Array } | null;
+  /** Why there is no sound although there is a recording; null when all is well. */
+  readonly soundProblem: () => string | null;
   readonly inspector: { name: string; licence: string | null };
 }
 
@@ -86,6 +88,7 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
       loss: session.log.loss,
       hasRecording: session.inspection.recordingFiles.length > 0,
       isSoundReady: parts.sound() !== null,
+      soundProblem: parts.soundProblem(),
       inspector: parts.inspector,
       ...(await extras(parts)),
     }),

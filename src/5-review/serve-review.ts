@@ -92,6 +92,7 @@ export async function serveReview(folder: string, options: ServeOptions = {}): P
       inspector,
       joinSecret: () => claim.held.secret,
       sound: sound.current,
+      soundProblem: sound.problem,
     });
     answer = (request) => app.fetch(request);
     const openLog = log;
@@ -134,6 +135,7 @@ function listen(fetch: (request: Request) => Response | Promise<Response>, port:
 function loadSound(inspection: Inspection, session: ReviewSession, ffmpegPath: string | undefined) {
   let current: { recording: Recording; peaks: Int8Array } | null = null;
   let isClosed = false;
+  let problem: string | null = null;
   const loading = (async () => {
     if (inspection.recordingFiles.length === 0) return;
     const recording = await readRecording([...inspection.recordingFiles], ffmpegPath ? { ffmpegPath } : {});
@@ -141,10 +143,12 @@ function loadSound(inspection: Inspection, session: ReviewSession, ffmpegPath: s
     current = { recording, peaks: await computePeaks(recording.blocks()) };
     session.announce({ type: 'sound-ready' });
   })().catch((error: Error) => {
-    session.announce({ type: 'problem', sentence: `There is no sound: ${error.message}` });
+    problem = `There is no sound: ${error.message}`;
+    session.announce({ type: 'problem', sentence: problem });
   });
   return {
     current: () => current,
+    problem: () => problem,
     async close() {
       isClosed = true;
       await loading;

@@ -17,6 +17,7 @@ import type { Inspection } from './inspection.ts';
 import { rememberInspector } from './inspector.ts';
 import { ReviewError } from './review-error.ts';
 import { rawPublicKey, readOrMakeKey } from './signing-key.ts';
+import { whyNotToSign } from './why-not-to-sign.ts';
 
 export const signedFolder = 'signed';
 
@@ -110,26 +111,6 @@ export async function signInspection(
   await rename(making, place);
   await rememberInspector(configFolder, manifest.signer);
   return { version: version + 1, ...manifest.signer, signedAt: manifest.signedAt, isCurrent: true };
-}
-
-/** The sentence why it cannot be signed yet, or null. */
-export function whyNotToSign(reviewed: {
-  openCount: number;
-  listening: { drawn: number; listened: number };
-  asideListening: { drawn: number; listened: number };
-}): string | null {
-  if (reviewed.openCount > 0) {
-    return `${reviewed.openCount} flagged ${reviewed.openCount === 1 ? 'item is' : 'items are'} still open: settle them first.`;
-  }
-  const left =
-    reviewed.listening.drawn -
-    reviewed.listening.listened +
-    reviewed.asideListening.drawn -
-    reviewed.asideListening.listened;
-  if (left > 0) {
-    return `${left} drawn ${left === 1 ? 'item has' : 'items have'} not been listened to yet: listen first.`;
-  }
-  return null;
 }
 
 /** Versions there are, oldest first, with whether the newest still holds what is in the folder. */

@@ -1,0 +1,239 @@
+/** What the inspector can do with the item at hand. Keys and buttons both end here. */
+import { batch, signal } from '@preact/signals';
+import type { Changes, DecisionBody, PlainValue, Subject } from '../../../shared/schemas/decision.ts';
+import type { Flag } from '../../../shared/schemas/draft.ts';
+import type { ReviewedObservation } from '../../../shared/schemas/reviewed.ts';
+import { statuses } from '../../../shared/vocabulary/attributes.ts';
+import { shortName, shortPlace } from '../../../shared/wording/short.ts';
+import { flagName } from '../apply-observation-deeds.ts';
+import { nextOpen, type QueueItem } from '../queue.ts';
+import { readField, readRunField, settableRunFields, valuesOf } from '../set-fields.ts';
+import { subjectKey } from '../subject.ts';
+import { decide, items, lastDeed, problem, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
+import { audio, pause, playStretch } from './player.ts';
+
+/** The form that is open over the item at hand. */
+export const openForm = signal<'edit' | 'add' | 'merge' | 'split' | 'run' | 'site' | null>(null);
+export const openDialog = signal<'help' | 'sign' | null>(null);
+/** On a narrow screen one part shows at a time. */
+export const shownPart = signal<'item' | 'line' | 'talk'>('item');
+/** The moment at which adding was asked for. */
+export const addAtSeconds = signal(0);
+
+/** Goes to an item and plays it. */
+export function select(key: string | null): void {
+  batch(() => {
+    selectedKey.value = key;
+    openForm.value = null;
+    shownPart.value = 'item';
+  });
+  const heard = selected.value?.heard;
+  if (heard) playStretch(heard.start, heard.end);
+  else pause();
+}
+
+export function goToNextOpen(): void {
+  select(nextOpen(queue.value, selectedKey.value)?.key ?? null);
+}
+
+/** One step through the whole queue, settled items too. */
+export function step(by: 1 | -1): void {
+  const list = queue.value;
+  if (list.length === 0) return;
+  const at = list.findIndex((item) => item.key === selectedKey.value);
+  const to = at === -1 ? (by === 1 ? 0 : list.length - 1) : (at + by + list.length) % list.length;
+  select(list[to]!.key);
+}
+
+export function nameOf(item: QueueItem): string {
+  switch (item.what) {
+    case 'observation':
+      return item.item.at === null
+        ? shortName(item.item)
+        : `${shortName(item.item)} at ${shortPlace(item.item, unit.value)}`;
+    case 'run':
+      return `Run ${item.item.n}`;
+    case 'site':
+      return item.name.replaceAll(/[-_]/g, ' ');
+    case 'absent':
+      return `No ${item.item.kind.replaceAll('-', ' ')}`;
+    default:
+      return 'Talk';
+  }
+}
+
+export function confirmItem(changes?: Changes): void {
+  const item = selected.value;
+  if (!item) return;
+  const values: Record<string, PlainValue> =
+    item.what === 'observation'
+      ? { ...valuesOf(item.item), ...Object.fromEntries(Object.entries(changes ?? {}).map(([f, { now }]) => [f, now])) }
+      : item.what === 'site'
+        ? { value: changes?.value?.now ?? item.item.value }
+        : {};
+  const body: DecisionBody = {
+    action: 'confirm',
+    subject: item.item.subject,
+    values,
+    ...(changes && Object.keys(changes).length > 0 ? { changes } : {}),
+  };
+  void decide(body, `Confirmed: ${nameOf(item)}.`);
+  goToNextOpen();
+}
+
+export function rejectItem(): void {
+  const item = selected.value;
+  if (!item) return;
+  if (item.what === 'run') {
+    problem.value = 'A run is not rejected: correct it with R, or join it to the run before it there.';
+    return;
+  }
+  if (item.what === 'unplaced' || item.what === 'set-aside') {
+    problem.value = 'For talk there are two answers: Enter when it holds nothing to write down, A to write it down.';
+    return;
+  }
+  void decide({ action: 'reject', subject: item.item.subject }, `Rejected: ${nameOf(item)}.`);
+  goToNextOpen();
+}
+
+export interface NumberedOffer {
+  readonly number: number;
+  readonly flag: Flag;
+  readonly value: string | number | null;
+  readonly label: string;
+}
+
+/** The offers of all open flags, numbered as the keys are. */
+export function offersOf(item: QueueItem): NumberedOffer[] {
+  const flags = 'openFlags' in item.item ? item.item.openFlags : [];
+  return flags
+    .flatMap((flag) => (flag.offers ?? []).map((offer) => ({ flag, ...offer })))
+    .slice(0, 9)
+    .map((offer, index) => ({ number: index + 1, ...offer }));
+}
+
+/** Takes an offered value. When nothing else is doubted, that settles the item. */
+export function takeOffer(number: number): void {
+  const item = selected.value;
+  const offer = item && offersOf(item).find((candidate) => candidate.number === number);
+  if (!item || !offer) return;
+  if (item.what === 'observation') takeObservationOffer(item.item, offer);
+  else if (item.what === 'run') confirmItem(runChange(item, offer));
+  else if (item.what === 'site') confirmItem({ value: { was: item.item.value, now: offer.value } });
+}
+
+function takeObservationOffer(item: ReviewedObservation, { flag, value }: NumberedOffer): void {
+  const field = flag.about ?? '';
+  const was = readField(item, field);
+  const other = typeof value === 'string' ? reviewed.value.observations.find(({ id }) => id === value) : undefined;
+  if (other) {
+    mergeWith(other.subject);
+    return;
+  }
+  const isNothing =
+    (field === 'kind' && value === null) || (field === 'status' && !(statuses as readonly unknown[]).includes(value));
+  if (isNothing) {
+    rejectItem();
+    return;
+  }
+  const changes: Changes = was === undefined || was === value ? {} : { [field]: { was, now: value } };
+  const isAnswered = (other: Flag) =>
+    flagName(other) === flagName(flag) || (other.about !== undefined && other.about === field);
+  if (item.openFlags.every(isAnswered)) {
+    confirmItem(changes);
+    return;
+  }
+  const answers = item.openFlags.filter(isAnswered).map(flagName);
+  void decide({ action: 'change', subject: item.subject, changes, answers }, 'Taken.');
+}
+
+function runChange(item: Extract<QueueItem, { what: 'run' }>, { flag, value }: NumberedOffer): Changes | undefined {
+  const field = settableRunFields.find((name) => name === flag.about);
+  const was = field && readRunField(item.item, field);
+  return field && was !== undefined && was !== value ? { [field]: { was, now: value } } : undefined;
+}
+
+/** The item at hand and another one are the same thing. */
+export function mergeWith(other: Subject): void {
+  const item = selected.value;
+  if (item?.what !== 'observation') return;
+  void decide({ action: 'merge', subject: item.item.subject, others: [other] }, `Joined into one: ${nameOf(item)}.`);
+  goToNextOpen();
+}
+
+export async function undo(): Promise<void> {
+  const id = reviewed.value.undoable.at(-1);
+  if (!id) {
+    lastDeed.value = 'There is nothing to undo.';
+    return;
+  }
+  const before = new Map([...items.value].map(([key, item]) => [key, item.item]));
+  if (await decide({ action: 'undo', of: id }, 'Undone.')) goToChanged(before);
+}
+
+export async function redo(): Promise<void> {
+  const id = reviewed.value.redoable.at(-1);
+  if (!id) {
+    lastDeed.value = 'There is nothing to redo.';
+    return;
+  }
+  const before = new Map([...items.value].map(([key, item]) => [key, item.item]));
+  if (await decide({ action: 'redo', of: id }, 'Done again.')) goToChanged(before);
+}
+
+/** After undo and redo, the item that came out different is shown. */
+function goToChanged(before: ReadonlyMap<string, QueueItem['item']>): void {
+  for (const [key, { item }] of items.value) {
+    const old = before.get(key);
+    const isSame =
+      old && old.decidedBy?.decision === item.decidedBy?.decision && JSON.stringify(old) === JSON.stringify(item);
+    if (!isSame) {
+      select(key);
+      return;
+    }
+  }
+  if (selectedKey.value !== null && !items.value.has(selectedKey.value)) goToNextOpen();
+}
+
+export function startEdit(): void {
+  const item = selected.value;
+  if (item?.what === 'observation') openForm.value = 'edit';
+  else if (item?.what === 'run') openForm.value = 'run';
+  else if (item?.what === 'site') openForm.value = 'site';
+  else startAdd();
+}
+
+/** Adds from the stretch at hand when it is talk, else from the moment that is playing. */
+export function startAdd(): void {
+  const item = selected.value;
+  const isStretch = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site';
+  addAtSeconds.value = isStretch && item.heard ? item.heard.start : audio.currentTime;
+  openForm.value = 'add';
+  pause();
+}
+
+export function startRunEdit(n: number): void {
+  const run = reviewed.value.runs.find((candidate) => candidate.n === n);
+  if (!run) return;
+  select(subjectKey(run.subject));
+  openForm.value = 'run';
+}
+
+/** The run that the item at hand, or the moment that is playing, belongs to. */
+export function runAtHand(): number {
+  const item = selected.value;
+  if (item?.what === 'observation' || item?.what === 'absent') return item.item.run;
+  if (item?.what === 'run') return item.item.n;
+  return runAt(item?.heard?.start ?? audio.currentTime);
+}
+
+export function runAt(seconds: number): number {
+  const begun = reviewed.value.runs.filter((run) => runStart(run.n) <= seconds);
+  return begun.at(-1)?.n ?? reviewed.value.runs[0]?.n ?? 1;
+}
+
+function runStart(n: number): number {
+  const run = reviewed.value.runs.find((candidate) => candidate.n === n);
+  const own = reviewed.value.observations.filter((o) => o.run === n).map((o) => o.heard.start);
+  return run?.heard?.start ?? Math.min(Number.MAX_VALUE, ...own);
+}

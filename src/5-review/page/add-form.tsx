@@ -1,0 +1,94 @@
+import { useMemo } from 'preact/hooks';
+import type { EnteredObservation } from '../../../shared/schemas/decision.ts';
+import type { Heard } from '../../../shared/schemas/draft.ts';
+import { addAtSeconds, goToNextOpen, openForm, runAt } from './actions.ts';
+import { enteredFields } from './entered-fields.ts';
+import { AttributeInput, fieldsFor, KindInput, RunInput } from './field-inputs.tsx';
+import { HeardWords } from './heard-words.tsx';
+import { decide, selected, words } from './inspection-state.ts';
+import { closeForm } from './keys.ts';
+import { playStretch } from './player.ts';
+import { useFieldForm } from './use-field-form.ts';
+import { kindTitle } from './words-shown.ts';
+
+/** How much talk around a moment an added observation refers to. */
+const secondsBefore = 4;
+const secondsAfter = 2;
+
+/** A new observation: from the talk at hand, or from the moment that was playing. */
+export function AddForm() {
+  const item = selected.value;
+  const talk = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site' ? item : null;
+  const heard = useMemo<Heard>(() => talk?.heard ?? talkAround(addAtSeconds.value), [talk]);
+  const { texts, form, set, read } = useFieldForm(
+    enteredFields({
+      kind: talk?.what === 'absent' ? talk.item.kind : '',
+      run: talk?.what === 'absent' ? talk.item.run : runAt(heard.start),
+    }),
+    'kind',
+  );
+  const save = () => {
+    const values = read();
+    if (!values) return;
+    openForm.value = null;
+    const observation = { ...values, atBasis: null, heard } as unknown as EnteredObservation;
+    void decide(
+      { action: 'add', from: talk?.item.subject ?? null, observation },
+      `Added: ${kindTitle(observation.kind)}.`,
+    );
+    if (talk) goToNextOpen();
+    else closeForm();
+  };
+  return (
+    <section id="item" class="item" tabIndex={-1} aria-labelledby="item-name">
+      <p class="place">{talk ? 'From this talk' : 'From this moment'}</p>
+      <h2 id="item-name" class="what">
+        <span class="kind">Add a finding</span>
+      </h2>
+      <HeardWords heard={heard} respelled={[]} />
+      <button type="button" class="quiet" onClick={() => playStretch(heard.start, heard.end)}>
+        Play it
+      </button>
+      <form
+        ref={form}
+        class="fields"
+        aria-label="The new finding"
+        onSubmit={(event) => {
+          event.preventDefault();
+          save();
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' && event.target instanceof HTMLSelectElement) {
+            event.preventDefault();
+            save();
+          }
+        }}
+      >
+        <KindInput value={texts.kind ?? ''} isFirst={true} onChange={set('kind')} />
+        {fieldsFor(texts.kind ?? '', texts).map((field) => (
+          <AttributeInput key={field} field={field} value={texts[field] ?? ''} isFirst={false} onChange={set(field)} />
+        ))}
+        <RunInput value={texts.run ?? ''} onChange={set('run')} />
+        <div class="deeds">
+          <button type="submit" class="main">
+            Add it <kbd>Enter</kbd>
+          </button>
+          <button type="button" onClick={closeForm}>
+            Do not add <kbd>Esc</kbd>
+          </button>
+        </div>
+      </form>
+    </section>
+  );
+}
+
+function talkAround(seconds: number): Heard {
+  const start = Math.max(0, seconds - secondsBefore);
+  const end = seconds + secondsAfter;
+  const said = (words.value?.words ?? []).filter((word) => word.endSeconds > start && word.startSeconds < end);
+  return {
+    start: said[0]?.startSeconds ?? start,
+    end: said.at(-1)?.endSeconds ?? end,
+    text: said.map((word) => word.text).join(' '),
+  };
+}

@@ -1,0 +1,143 @@
+/**
+ * What the page knows: the draft, the decisions that are on the disk, those on their way, and what all of them come
+ * to. A decision shows at once and counts as kept only when the server says so; one that is refused is taken back and
+ * the reason shown.
+ */
+import { batch, computed, signal } from '@preact/signals';
+import type { Decision, DecisionBody } from '../../../shared/schemas/decision.ts';
+import type { Draft } from '../../../shared/schemas/draft.ts';
+import type { Words } from '../../../shared/schemas/word.ts';
+import { applyDecisions } from '../apply-decisions.ts';
+import { markTranscript } from '../mark-transcript.ts';
+import { itemsByKey, nextOpen, queueOf } from '../queue.ts';
+import { loadSound, soundState, stretch } from './player.ts';
+import { ask, type Extras, type InspectionAnswer, Refusal, sendDecision } from './server-link.ts';
+
+const emptyDraft: Draft = {
+  schema: 'lineword/draft@1',
+  unit: 'ft',
+  recording: { file: '', sha256: '', seconds: 0 },
+  site: {},
+  runs: [],
+  observations: [],
+  absent: [],
+  unplaced: [],
+  setAside: [],
+};
+
+export const draft = signal<Draft>(emptyDraft);
+export const words = signal<Words | null>(null);
+export const inspector = signal<{ name: string; licence: string | null }>({ name: '', licence: null });
+export const versions = signal<Extras['versions']>([]);
+export const ownWordOffers = signal<Extras['ownWordOffers']>([]);
+/** On the disk, in order. */
+const kept = signal<readonly Decision[]>([]);
+/** Sent and not answered yet. */
+const pending = signal<readonly { id: string; body: DecisionBody }[]>([]);
+export const isConnected = signal(true);
+/** A sentence the person must see. */
+export const problem = signal<string | null>(null);
+/** The last thing done, for the screen and for screen readers. */
+export const lastDeed = signal('');
+export const selectedKey = signal<string | null>(null);
+
+export const reviewed = computed(() => applyDecisions(draft.value, [...kept.value, ...pending.value.map(asDecision)]));
+export const items = computed(() => itemsByKey(reviewed.value));
+export const queue = computed(() => queueOf(items.value));
+export const selected = computed(() =>
+  selectedKey.value === null ? null : (items.value.get(selectedKey.value) ?? null),
+);
+export const stretches = computed(() => markTranscript(words.value, reviewed.value));
+export const openItemCount = computed(() => queue.value.filter((item) => !item.isSettled).length);
+export const keptCount = computed(() => kept.value.length);
+export const pendingCount = computed(() => pending.value.length);
+export const unit = computed(() => draft.value.unit);
+
+export async function openInspection(): Promise<void> {
+  const answer = await ask<InspectionAnswer>('/api/inspection').catch((error: Refusal) => error);
+  if (answer instanceof Error) {
+    problem.value = answer.message;
+    return;
+  }
+  batch(() => {
+    draft.value = answer.draft;
+    words.value = answer.words;
+    kept.value = answer.decisions;
+    inspector.value = answer.inspector;
+    versions.value = answer.versions;
+    ownWordOffers.value = answer.ownWordOffers;
+    problem.value = answer.loss ?? answer.soundProblem;
+    soundState.value = answer.hasRecording ? 'preparing' : 'none';
+    const first = nextOpen(queue.value, null);
+    selectedKey.value = first?.key ?? null;
+    if (first?.heard) stretch.value = { start: first.heard.start, end: first.heard.end };
+  });
+  if (answer.isSoundReady) void loadSound();
+}
+
+/** Takes decisions the server has written, whoever made them. Known ones change nothing. */
+export function addDecisions(decisions: readonly Decision[]): void {
+  const known = new Set(kept.value.map(({ id }) => id));
+  const fresh = decisions.filter(({ id }) => !known.has(id));
+  if (fresh.length === 0) return;
+  const ids = new Set(fresh.map(({ id }) => id));
+  batch(() => {
+    kept.value = [...kept.value, ...fresh].sort((a, b) => a.n - b.n);
+    if (pending.value.some(({ id }) => ids.has(id))) pending.value = pending.value.filter(({ id }) => !ids.has(id));
+  });
+}
+
+export const takeDecisions = {
+  /** True when the server has decisions that this page has not. */
+  isBehind: (count: number) => count > kept.value.length,
+};
+
+/** Decides: shows it at once, keeps it on the disk, takes it back when the server refuses. */
+export async function decide(body: DecisionBody, said: string): Promise<boolean> {
+  const id = crypto.randomUUID();
+  const before = selectedKey.value;
+  batch(() => {
+    pending.value = [...pending.value, { id, body }];
+    lastDeed.value = said;
+    problem.value = null;
+  });
+  try {
+    addDecisions([await sendDecision(id, body)]);
+    if (body.action === 'confirm' || body.action === 'change' || body.action === 'add') scheduleExtras();
+    return true;
+  } catch (error) {
+    batch(() => {
+      pending.value = pending.value.filter((one) => one.id !== id);
+      problem.value = error instanceof Refusal ? error.message : String(error);
+      lastDeed.value = '';
+      selectedKey.value = before;
+    });
+    return false;
+  }
+}
+
+export async function reloadExtras(): Promise<void> {
+  const extras = await ask<Extras>('/api/extras').catch(() => null);
+  if (!extras) return;
+  versions.value = extras.versions;
+  ownWordOffers.value = extras.ownWordOffers;
+}
+
+let extrasTimer: ReturnType<typeof setTimeout> | undefined;
+
+/** What was learnt can wait until the hands rest. */
+function scheduleExtras(): void {
+  clearTimeout(extrasTimer);
+  extrasTimer = setTimeout(() => void reloadExtras(), 1500);
+}
+
+function asDecision({ id, body }: { id: string; body: DecisionBody }, index: number): Decision {
+  return {
+    ...body,
+    id,
+    n: kept.value.length + index + 1,
+    time: new Date().toISOString(),
+    person: inspector.value.name,
+    previous: null,
+  };
+}

@@ -1,0 +1,179 @@
+/** The keyboard, in one table: what runs, and what the help shows. */
+import {
+  confirmItem,
+  openDialog,
+  openForm,
+  redo,
+  rejectItem,
+  runAtHand,
+  select,
+  shownPart,
+  startAdd,
+  startEdit,
+  startRunEdit,
+  step,
+  takeOffer,
+  undo,
+} from './actions.ts';
+import { items, problem, selected } from './inspection-state.ts';
+import { changeRate, move, pauseOrPlay, playAgain, toggleLoop } from './player.ts';
+
+export interface KeyCommand {
+  /** As `KeyboardEvent.key`, lower case. */
+  readonly keys: readonly string[];
+  /** As shown. */
+  readonly shown: string;
+  readonly does: string;
+  readonly group: 'Settle' | 'Correct' | 'Sound' | 'Find';
+  readonly run: (key: string) => void;
+}
+
+const onObservation = (form: 'merge' | 'split') => () => {
+  if (selected.value?.what === 'observation') openForm.value = form;
+};
+
+export const keyCommands: readonly KeyCommand[] = [
+  {
+    keys: ['enter'],
+    shown: 'Enter',
+    does: 'It is right: confirm and go on',
+    group: 'Settle',
+    run: () => confirmItem(),
+  },
+  { keys: ['x', 'delete'], shown: 'X', does: 'It is not so: reject and go on', group: 'Settle', run: rejectItem },
+  {
+    keys: ['1', '2', '3', '4', '5', '6', '7', '8', '9'],
+    shown: '1 – 9',
+    does: 'Take the offered value of that number',
+    group: 'Settle',
+    run: (key) => takeOffer(Number(key)),
+  },
+  { keys: ['n', 'arrowdown'], shown: 'N or ↓', does: 'Next, without deciding', group: 'Settle', run: () => step(1) },
+  { keys: ['p', 'arrowup'], shown: 'P or ↑', does: 'The one before', group: 'Settle', run: () => step(-1) },
+  { keys: ['u', 'ctrl+z'], shown: 'U', does: 'Undo, as often as you like', group: 'Settle', run: () => void undo() },
+  {
+    keys: ['y', 'shift+u', 'ctrl+y', 'ctrl+shift+z'],
+    shown: 'Y',
+    does: 'Redo what was undone',
+    group: 'Settle',
+    run: () => void redo(),
+  },
+  { keys: ['e'], shown: 'E', does: 'Edit its fields', group: 'Correct', run: startEdit },
+  { keys: ['a'], shown: 'A', does: 'Add a finding from this moment or this talk', group: 'Correct', run: startAdd },
+  {
+    keys: ['m'],
+    shown: 'M',
+    does: 'Join it with another: they are the same thing',
+    group: 'Correct',
+    run: onObservation('merge'),
+  },
+  { keys: ['s'], shown: 'S', does: 'Split it: there are two things', group: 'Correct', run: onObservation('split') },
+  {
+    keys: ['r'],
+    shown: 'R',
+    does: 'Correct the run: way, access, end, counter',
+    group: 'Correct',
+    run: () => startRunEdit(runAtHand()),
+  },
+  { keys: [' '], shown: 'Space', does: 'Play or pause', group: 'Sound', run: pauseOrPlay },
+  { keys: ['0'], shown: '0', does: 'Play it again from its start', group: 'Sound', run: playAgain },
+  { keys: ['arrowleft', 'b'], shown: 'B or ←', does: 'Back five seconds', group: 'Sound', run: () => move(-5) },
+  { keys: ['arrowright'], shown: '→', does: 'On five seconds', group: 'Sound', run: () => move(5) },
+  { keys: ['l'], shown: 'L', does: 'Loop it, or stop looping', group: 'Sound', run: toggleLoop },
+  { keys: ['-', '_'], shown: '−', does: 'Slower', group: 'Sound', run: () => changeRate(-1) },
+  { keys: ['+', '='], shown: '+', does: 'Faster', group: 'Sound', run: () => changeRate(1) },
+  {
+    keys: ['/', 'ctrl+f'],
+    shown: '/',
+    does: 'Search the talk',
+    group: 'Find',
+    run: () => show('talk', '#talk-search'),
+  },
+  {
+    keys: ['t'],
+    shown: 'T',
+    does: 'Go to the talk',
+    group: 'Find',
+    run: () => show('talk', '.talk [aria-current="true"], .talk .stretch'),
+  },
+  {
+    keys: ['g'],
+    shown: 'G',
+    does: 'Go to the line',
+    group: 'Find',
+    run: () => show('line', '.line [aria-current="true"], .line .mark'),
+  },
+  { keys: ['escape'], shown: 'Esc', does: 'Back to the item at hand', group: 'Find', run: backToItem },
+  {
+    keys: ['f'],
+    shown: 'F',
+    does: 'Finish: see what is left, and sign',
+    group: 'Find',
+    run: () => {
+      openDialog.value = 'sign';
+    },
+  },
+  {
+    keys: ['?', 'h'],
+    shown: '?',
+    does: 'These keys',
+    group: 'Find',
+    run: () => {
+      openDialog.value = 'help';
+    },
+  },
+];
+
+const byKey = new Map(keyCommands.flatMap((command) => command.keys.map((key) => [key, command] as const)));
+/** On these, the browser's own meaning of Enter and Space comes first. */
+const pressable = 'button, a, summary, [role="button"]';
+
+export function listenForKeys(): void {
+  document.addEventListener('keydown', (event) => {
+    if (event.defaultPrevented || event.altKey) return;
+    const target = event.target instanceof Element ? event.target : document.body;
+    if (openForm.value || openDialog.value) {
+      if (event.key === 'Escape' && openForm.value) closeForm();
+      return;
+    }
+    const isTyping = target.closest('input, select, textarea') !== null;
+    if (isTyping) {
+      if (event.key === 'Escape') backToItem();
+      return;
+    }
+    const isPlainPress = event.key === 'Enter' || event.key === ' ';
+    if (isPlainPress && target.closest(pressable)) return;
+    const control = event.ctrlKey || event.metaKey;
+    const key = `${control ? 'ctrl+' : ''}${event.shiftKey && (control || event.key.toLowerCase() === 'u') ? 'shift+' : ''}${event.key.toLowerCase()}`;
+    const command = byKey.get(key);
+    if (!command) return;
+    event.preventDefault();
+    if (event.repeat && command.group === 'Settle') return;
+    command.run(event.key);
+  });
+}
+
+export function closeForm(): void {
+  openForm.value = null;
+  focusItem();
+}
+
+export function focusItem(): void {
+  document.getElementById('item')?.focus({ preventScroll: true });
+}
+
+function backToItem(): void {
+  problem.value = null;
+  shownPart.value = 'item';
+  if (document.activeElement?.id !== 'item') focusItem();
+}
+
+function show(part: 'line' | 'talk', target: string): void {
+  shownPart.value = part;
+  requestAnimationFrame(() => document.querySelector<HTMLElement>(target)?.focus());
+}
+
+/** Goes to an item by its key, when it is still there. */
+export function selectIfThere(key: string | null): void {
+  if (key !== null && items.value.has(key)) select(key);
+}

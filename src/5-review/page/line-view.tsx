@@ -1,0 +1,297 @@
+import { useMemo } from 'preact/hooks';
+import { type LineLayout, type LineMark, layoutLine } from '../../../shared/drawing/line-layout.ts';
+import type { ReviewedRun } from '../../../shared/schemas/reviewed.ts';
+import { shortNumber, shortTime } from '../../../shared/wording/short.ts';
+import { subjectKey } from '../subject.ts';
+import { select, startRunEdit } from './actions.ts';
+import { items, reviewed, selectedKey, unit } from './inspection-state.ts';
+import { playFrom } from './player.ts';
+import { siteTitle } from './words-shown.ts';
+
+const shapeNames = [
+  { group: 'fitting', shape: 'square', title: 'fitting' },
+  { group: 'defect', shape: 'diamond', title: 'defect' },
+  { group: 'limit', shape: 'bar', title: 'limit' },
+] as const;
+const labelGap = 30;
+const shortestLine = 180;
+
+/** Each run drawn to scale, the access on top; a click or Enter on a mark goes to it. */
+export function LineView() {
+  const { runs, site, observations } = reviewed.value;
+  return (
+    <section class="line" aria-labelledby="line-title">
+      <h2 id="line-title">The line</h2>
+      <ul class="legend" aria-label="Shapes">
+        {shapeNames.map(({ group, shape, title }) => (
+          <li key={group}>
+            <svg width="20" height="16" aria-hidden="true" class={`shape ${group}`}>
+              <path class="sign" d={shapePath(shape, 10, 8)} />
+            </svg>
+            {title}
+          </li>
+        ))}
+      </ul>
+      {runs.map((run) => (
+        <RunDrawing key={subjectKey(run.subject)} run={run} />
+      ))}
+      {runs.length === 0 && observations.length === 0 && <p class="hint">No run was found in this recording.</p>}
+      {Object.keys(site).length > 0 && (
+        <>
+          <h3>Site</h3>
+          <ul class="site">
+            {Object.entries(site).map(([name, field]) => (
+              <li key={name}>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-current={selectedKey.value === subjectKey(field.subject)}
+                  onClick={() => select(subjectKey(field.subject))}
+                >
+                  {siteTitle(name)}: {String(field.value)}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+function RunDrawing({ run }: { run: ReviewedRun }) {
+  const { observations } = reviewed.value;
+  const layout = useMemo(() => {
+    const count = observations.filter((o) => o.run === run.n && o.at !== null && o.reviewState !== 'rejected').length;
+    return layoutLine(run, observations, { length: Math.max(shortestLine, count * labelGap), labelGap, tickGap: 44 });
+  }, [run, observations]);
+  const length = Math.max(shortestLine, layout.marks.length * labelGap);
+  const end = run.end
+    ? `${run.end.reason}${run.end.at === null ? '' : ` at ${shortNumber(run.end.at)} ${unit.value}`}`
+    : 'end not said';
+  return (
+    <div class="run">
+      <h3>
+        <button type="button" class="quiet" onClick={() => startRunEdit(run.n)}>
+          Run {run.n}
+        </button>{' '}
+        <span>
+          {run.access ?? 'access not said'}, {run.direction ?? 'direction not said'}, {end}
+        </span>
+      </h3>
+      <div class="drawing" style={{ height: `${length + 24}px` }}>
+        <PipeDrawing layout={layout} length={length} />
+        <ol class="marks">
+          {layout.marks.map((mark) => (
+            <MarkButton key={mark.id} mark={mark} />
+          ))}
+        </ol>
+      </div>
+      <ul class="legend" aria-label="Material along the run">
+        {layout.materials.map((stretch) => (
+          <li key={stretch.from}>
+            <svg width="18" height="14" aria-hidden="true" class="material">
+              <rect x="0.5" y="0.5" width="17" height="13" />
+              {stretch.material && (
+                <rect x="0.5" y="0.5" width="17" height="13" fill={`url(#hatch-${stretch.pattern})`} class="hatched" />
+              )}
+            </svg>
+            {shortNumber(stretch.from)}–{shortNumber(stretch.to)} {unit.value} {stretch.title}
+            {stretch.diameterIn ? `, ${stretch.diameterIn} in` : ''}
+          </li>
+        ))}
+      </ul>
+      {layout.withoutDistance.length > 0 && (
+        <ul class="without" aria-label="Without a distance">
+          {layout.withoutDistance.map((one) => (
+            <li key={one.id}>
+              <button
+                type="button"
+                class="mark"
+                aria-current={isSelected(one.id) ? 'true' : undefined}
+                onClick={() => selectId(one.id)}
+              >
+                <span class="at">? {unit.value}</span>
+                <span class="name">{one.title}</span>
+                <Sign isOpen={one.isOpen} isConfirmed={false} />
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function MarkButton({ mark }: { mark: LineMark }) {
+  const place = `${shortNumber(mark.at)}${mark.to === null ? '' : `–${shortNumber(mark.to)}`}`;
+  const isCurrent = isSelected(mark.id);
+  const state = mark.isOpen ? ', to settle' : mark.isConfirmed ? ', confirmed' : '';
+  return (
+    <li style={{ top: `${mark.labelAlong}px` }}>
+      <button
+        type="button"
+        class={`mark ${mark.group}`}
+        aria-current={isCurrent ? 'true' : undefined}
+        aria-label={`${place} ${unit.value}, ${mark.title}${mark.isSuspected ? ', suspected' : ''}${state}`}
+        onClick={() => selectId(mark.id)}
+      >
+        <span class="at">{place}</span>
+        <span class="name">
+          {mark.title}
+          {mark.isSuspected ? '?' : ''}
+        </span>
+        <Sign isOpen={mark.isOpen} isConfirmed={mark.isConfirmed} />
+      </button>
+    </li>
+  );
+}
+
+function Sign({ isOpen, isConfirmed }: { isOpen: boolean; isConfirmed: boolean }) {
+  if (isOpen)
+    return (
+      <span class="sign open" aria-hidden="true">
+        ?
+      </span>
+    );
+  return isConfirmed ? (
+    <span class="sign confirmed" aria-hidden="true">
+      ✓
+    </span>
+  ) : (
+    <span class="sign" />
+  );
+}
+
+const trackWidth = 40;
+const pipeAt = 74;
+const pipeWidth = 18;
+const labelsAt = 116;
+
+/** Pipe, scale, leaders and the camera's track. The marks beside it say the same in words, so this is hidden from readers. */
+function PipeDrawing({ layout, length }: { layout: LineLayout; length: number }) {
+  const seconds = layout.track.map((point) => point.seconds);
+  const first = Math.min(...seconds);
+  const span = Math.max(1, Math.max(...seconds) - first);
+  const trackX = (at: number) => 4 + ((at - first) / span) * (trackWidth - 8);
+  const nearestTo = (event: MouseEvent) => {
+    const box = (event.currentTarget as SVGElement).getBoundingClientRect();
+    const along = event.clientY - box.top;
+    const x = event.clientX - box.left;
+    const distance = (point: LineLayout['track'][number]) => Math.hypot(point.along - along, trackX(point.seconds) - x);
+    return [...layout.track].sort((a, b) => distance(a) - distance(b))[0];
+  };
+  return (
+    <svg
+      class="pipe"
+      width={labelsAt}
+      height={length + 24}
+      viewBox={`0 -12 ${labelsAt} ${length + 24}`}
+      aria-hidden="true"
+      focusable="false"
+    >
+      <defs>
+        {patterns.map((path, index) => (
+          <pattern key={path} id={`hatch-${index}`} width="8" height="8" patternUnits="userSpaceOnUse">
+            <path d={path} class="hatch" />
+          </pattern>
+        ))}
+      </defs>
+      {layout.track.length > 1 && (
+        // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut for the mouse; the marks do the same by key
+        <g
+          class="track"
+          onClick={(event) => {
+            const point = nearestTo(event);
+            if (point) playFrom(point.seconds - 1);
+          }}
+        >
+          <title>The camera over time: click to hear that moment</title>
+          <rect x="0" y="0" width={trackWidth} height={length} class="track-ground" />
+          <polyline points={layout.track.map((point) => `${trackX(point.seconds)},${point.along}`).join(' ')} />
+          {layout.track.map((point) => (
+            <circle key={`${point.seconds}|${point.at}`} cx={trackX(point.seconds)} cy={point.along} r="2">
+              <title>{`${shortTime(point.seconds)}: ${shortNumber(point.at)}`}</title>
+            </circle>
+          ))}
+        </g>
+      )}
+      {layout.ticks.map((tick) => (
+        <g key={tick.at} class="tick">
+          <line x1={pipeAt - 8} x2={pipeAt} y1={tick.along} y2={tick.along} />
+          <text x={pipeAt - 11} y={tick.along + 4} text-anchor="end">
+            {tick.at}
+          </text>
+        </g>
+      ))}
+      {layout.materials.map((stretch) => (
+        <g key={stretch.from} class="material">
+          <rect x={pipeAt} y={stretch.along} width={pipeWidth} height={stretch.alongTo - stretch.along} />
+          {stretch.material && (
+            <rect
+              x={pipeAt}
+              y={stretch.along}
+              width={pipeWidth}
+              height={stretch.alongTo - stretch.along}
+              fill={`url(#hatch-${stretch.pattern})`}
+              class="hatched"
+            />
+          )}
+          <title>{`${stretch.title}${stretch.diameterIn ? `, ${stretch.diameterIn} in` : ''}`}</title>
+        </g>
+      ))}
+      {layout.endAlong !== null && (
+        <line class="run-end" x1={pipeAt - 6} x2={pipeAt + pipeWidth + 6} y1={layout.endAlong} y2={layout.endAlong} />
+      )}
+      {layout.marks.map((mark) => (
+        <g
+          key={mark.id}
+          class={`shape ${mark.group}${mark.isOpen ? ' open' : ''}${isSelected(mark.id) ? ' current' : ''}`}
+        >
+          <path class="leader" d={`M${pipeAt + pipeWidth} ${mark.along}L${labelsAt} ${mark.labelAlong}`} />
+          {mark.alongTo !== null && (
+            <line
+              class="reach"
+              x1={pipeAt + 4 + mark.lane * 4}
+              x2={pipeAt + 4 + mark.lane * 4}
+              y1={mark.along}
+              y2={mark.alongTo}
+            />
+          )}
+          <path
+            class={mark.isSuspected ? 'sign suspected' : 'sign'}
+            d={shapePath(mark.shape, pipeAt + pipeWidth / 2, mark.along)}
+          />
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** Six hatchings that differ in black and white. */
+const patterns = ['M0 8L8 0', 'M0 4H8', 'M4 0V8', 'M0 0L8 8', 'M0 4H8M4 0V8', 'M2 2h1M6 6h1'];
+
+function shapePath(shape: LineMark['shape'], x: number, y: number): string {
+  switch (shape) {
+    case 'square':
+      return `M${x - 5} ${y - 5}h10v10h-10Z`;
+    case 'diamond':
+      return `M${x} ${y - 7}l7 7l-7 7l-7 -7Z`;
+    case 'bar':
+      return `M${x - 10} ${y - 2.5}h20v5h-20Z`;
+  }
+}
+
+function keyOfId(id: string): string | null {
+  for (const [key, item] of items.value) if (item.what === 'observation' && item.item.id === id) return key;
+  return null;
+}
+
+function isSelected(id: string): boolean {
+  const current = selectedKey.value === null ? undefined : items.value.get(selectedKey.value);
+  return current?.what === 'observation' && current.item.id === id;
+}
+
+function selectId(id: string): void {
+  select(keyOfId(id));
+}

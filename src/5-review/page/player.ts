@@ -1,0 +1,126 @@
+/** The sound: one audio element, played from the moment an item asks for and, on demand, in a loop. */
+import { effect, signal } from '@preact/signals';
+import { problem } from './inspection-state.ts';
+
+export const soundState = signal<'none' | 'preparing' | 'ready'>('preparing');
+export const isPlaying = signal(false);
+export const isLooping = signal(false);
+export const rate = signal(1);
+/** True until a first key or click: browsers keep a page silent before. */
+export const isWaitingForHand = signal(false);
+export const peaks = signal<Float32Array | null>(null);
+/** The stretch at hand, in seconds. */
+export const stretch = signal<{ start: number; end: number } | null>(null);
+
+const leadSeconds = 1.5;
+const tailSeconds = 0.6;
+export const rates = [0.5, 0.75, 1, 1.25, 1.5, 2] as const;
+
+export const audio = new Audio();
+audio.preload = 'auto';
+audio.addEventListener('play', () => {
+  isPlaying.value = true;
+  watchEnd();
+});
+audio.addEventListener('pause', () => {
+  isPlaying.value = false;
+});
+audio.addEventListener('error', () => {
+  if (audio.src) problem.value = 'The sound cannot be played: run "lineword review" again.';
+});
+effect(() => {
+  audio.playbackRate = rate.value;
+  audio.defaultPlaybackRate = rate.value;
+});
+audio.preservesPitch = true;
+
+let stopAt: number | null = null;
+
+/** Takes the sound once the server has it, and the peaks for the waveform. */
+export async function loadSound(): Promise<void> {
+  if (soundState.value === 'ready') return;
+  soundState.value = 'ready';
+  audio.src = '/api/sound.wav';
+  const wanted = stretch.value;
+  if (wanted) playStretch(wanted.start, wanted.end);
+  const answer = await fetch('/api/peaks').catch(() => null);
+  if (answer?.ok) peaks.value = Float32Array.from(new Int8Array(await answer.arrayBuffer()), (size) => size / 127);
+}
+
+/** Plays a stretch of the talk from a little before it, and stops after it, or begins again when looping. */
+export function playStretch(start: number, end: number): void {
+  stretch.value = { start, end };
+  stopAt = end + tailSeconds;
+  seek(start - leadSeconds);
+  play();
+}
+
+/** Plays on from a moment without stopping. */
+export function playFrom(seconds: number): void {
+  stopAt = null;
+  seek(seconds);
+  play();
+}
+
+export function playAgain(): void {
+  if (stretch.value) playStretch(stretch.value.start, stretch.value.end);
+}
+
+export function pauseOrPlay(): void {
+  if (!audio.paused) {
+    audio.pause();
+    return;
+  }
+  // After the end of its stretch the sound goes on, so that one can hear what follows.
+  if (stopAt !== null && audio.currentTime >= stopAt - 0.05) stopAt = null;
+  play();
+}
+
+export function pause(): void {
+  audio.pause();
+}
+
+export function move(seconds: number): void {
+  if (stopAt !== null && audio.currentTime + seconds > stopAt) stopAt = null;
+  seek(audio.currentTime + seconds);
+  play();
+}
+
+export function changeRate(step: 1 | -1): void {
+  const at = rates.indexOf(rate.value as (typeof rates)[number]);
+  rate.value = rates[Math.max(0, Math.min(rates.length - 1, at + step))]!;
+}
+
+export function toggleLoop(): void {
+  isLooping.value = !isLooping.value;
+  if (isLooping.value && audio.paused) playAgain();
+}
+
+function seek(seconds: number): void {
+  audio.currentTime = Math.max(0, seconds);
+}
+
+function play(): void {
+  if (soundState.value !== 'ready') return;
+  audio.play().then(
+    () => {
+      isWaitingForHand.value = false;
+    },
+    (error: DOMException) => {
+      if (error.name === 'NotAllowedError') isWaitingForHand.value = true;
+    },
+  );
+}
+
+/** Looks at each frame, because `timeupdate` comes four times a second only. */
+function watchEnd(): void {
+  const look = () => {
+    if (audio.paused) return;
+    if (stopAt !== null && audio.currentTime >= stopAt) {
+      if (isLooping.value && stretch.value) seek(stretch.value.start - leadSeconds);
+      else audio.pause();
+    }
+    requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}

@@ -1,0 +1,117 @@
+import { effect } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import WaveSurfer from 'wavesurfer.js';
+import RegionsPlugin from 'wavesurfer.js/dist/plugins/regions.esm.js';
+import { shortTime } from '../../../shared/wording/short.ts';
+import { draft } from './inspection-state.ts';
+import {
+  audio,
+  changeRate,
+  isLooping,
+  isPlaying,
+  isWaitingForHand,
+  move,
+  pauseOrPlay,
+  peaks,
+  rate,
+  soundState,
+  stretch,
+  toggleLoop,
+} from './player.ts';
+
+const pixelsPerSecond = 40;
+
+export function SoundStrip() {
+  if (soundState.value === 'none') {
+    return <footer class="sound">This draft was made from a written transcript: there is no sound to play.</footer>;
+  }
+  return (
+    <footer class="sound">
+      <Waveform />
+      <div class="transport">
+        <button type="button" aria-label="Back five seconds" onClick={() => move(-5)}>
+          −5 s <kbd>B</kbd>
+        </button>
+        <button type="button" class="play" onClick={pauseOrPlay} disabled={soundState.value !== 'ready'}>
+          {isPlaying.value ? 'Pause' : 'Play'} <kbd>Space</kbd>
+        </button>
+        <button type="button" aria-pressed={isLooping.value} onClick={toggleLoop}>
+          Loop <kbd>L</kbd>
+        </button>
+        <span class="rate">
+          <button type="button" aria-label="Slower" onClick={() => changeRate(-1)}>
+            −
+          </button>
+          <output>{rate.value} ×</output>
+          <button type="button" aria-label="Faster" onClick={() => changeRate(1)}>
+            +
+          </button>
+        </span>
+        <Clock />
+        {soundState.value === 'preparing' && <span class="hint">Preparing the sound…</span>}
+        {isWaitingForHand.value && <span class="hint strong">Press Space to hear it</span>}
+      </div>
+    </footer>
+  );
+}
+
+/** Written directly, not through rendering: it changes many times a second. */
+function Clock() {
+  const text = useRef<HTMLSpanElement>(null);
+  useEffect(() => {
+    const show = () => {
+      if (text.current)
+        text.current.textContent = `${shortTime(audio.currentTime)} of ${shortTime(draft.value.recording.seconds)}`;
+    };
+    show();
+    audio.addEventListener('timeupdate', show);
+    audio.addEventListener('seeking', show);
+    return () => {
+      audio.removeEventListener('timeupdate', show);
+      audio.removeEventListener('seeking', show);
+    };
+  }, []);
+  return <span class="clock" ref={text} />;
+}
+
+function Waveform() {
+  const container = useRef<HTMLDivElement>(null);
+  const ready = peaks.value;
+  useEffect(() => {
+    if (!ready || !container.current) return;
+    const colour = (name: string) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
+    const regions = RegionsPlugin.create();
+    const nonce = document.querySelector<HTMLMetaElement>('meta[name="style-nonce"]')?.content;
+    const surfer = WaveSurfer.create({
+      container: container.current,
+      media: audio,
+      peaks: [ready],
+      duration: draft.value.recording.seconds,
+      height: 'auto',
+      normalize: true,
+      minPxPerSec: pixelsPerSecond,
+      autoScroll: true,
+      autoCenter: true,
+      hideScrollbar: true,
+      waveColor: colour('--wave'),
+      progressColor: colour('--wave-played'),
+      cursorColor: colour('--ink'),
+      cursorWidth: 2,
+      barWidth: 2,
+      barGap: 1,
+      ...(nonce ? { cspNonce: nonce } : {}),
+      plugins: [regions],
+    });
+    const stop = effect(() => {
+      const at = stretch.value;
+      regions.clearRegions();
+      if (at)
+        regions.addRegion({ start: at.start, end: at.end, drag: false, resize: false, color: colour('--stretch') });
+    });
+    return () => {
+      stop();
+      surfer.destroy();
+    };
+  }, [ready]);
+  return <div class="wave" ref={container} aria-hidden="true" />;
+}

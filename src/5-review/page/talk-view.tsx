@@ -1,0 +1,123 @@
+import { memo } from 'preact/compat';
+import { useState } from 'preact/hooks';
+import { shortTime } from '../../../shared/wording/short.ts';
+import type { Stretch } from '../mark-transcript.ts';
+import { select, shownPart } from './actions.ts';
+import { selectedKey, stretches } from './inspection-state.ts';
+import { playStretch } from './player.ts';
+import { kindTitle, markTitles, siteTitle, whySetAside } from './words-shown.ts';
+
+/** All that was said, each stretch with what became of it. Never edited: corrections lie over it. */
+export function TalkView() {
+  const [search, setSearch] = useState('');
+  const wanted = search.trim().toLowerCase();
+  const all = stretches.value;
+  const shown = wanted === '' ? all : all.filter((stretch) => textOf(stretch).includes(wanted));
+  const loose = all.filter((stretch) =>
+    stretch.marks.some(({ what }) => what === 'unplaced' || what === 'lost' || what === 'nothing'),
+  ).length;
+  return (
+    <section class="talk" aria-labelledby="talk-title">
+      <div class="talk-head">
+        <h2 id="talk-title">The talk</h2>
+        <input
+          id="talk-search"
+          type="search"
+          placeholder="Search"
+          aria-label="Search the talk"
+          value={search}
+          onInput={(event) => setSearch(event.currentTarget.value)}
+        />
+        <p class="hint" role={wanted === '' ? undefined : 'status'}>
+          {wanted === ''
+            ? `${loose} ${loose === 1 ? 'stretch' : 'stretches'} became nothing yet`
+            : `${shown.length} found`}
+        </p>
+      </div>
+      <ol class="stretches">
+        {shown.map((stretch) => (
+          <li key={`${stretch.startSeconds}|${stretch.text}`}>
+            <StretchButton
+              stretch={stretch}
+              wanted={wanted}
+              isCurrent={stretch.marks.some(({ key }) => key !== null && key === selectedKey.value)}
+            />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+const StretchButton = memo(function StretchButton({
+  stretch,
+  wanted,
+  isCurrent,
+}: {
+  stretch: Stretch;
+  wanted: string;
+  isCurrent: boolean;
+}) {
+  const { startSeconds, endSeconds, text, marks } = stretch;
+  const go = () => {
+    const key = marks.find((mark) => mark.key !== null)?.key;
+    if (key) select(key);
+    playStretch(startSeconds, endSeconds);
+    shownPart.value = 'item';
+  };
+  return (
+    <button
+      type="button"
+      class={`stretch ${marks[0]!.what}`}
+      aria-current={isCurrent ? 'true' : undefined}
+      onClick={go}
+    >
+      <span class="time">{shortTime(startSeconds)}</span>
+      <span class="said">{text === '' ? '…' : highlighted(text, wanted)}</span>
+      <span class="became">
+        {marks.map((mark, index) => (
+          <span key={`${mark.key}${index}`} class={`mark ${mark.what}`}>
+            {markText(mark.what, mark.detail)}
+          </span>
+        ))}
+      </span>
+    </button>
+  );
+});
+
+function markText(what: Stretch['marks'][number]['what'], detail: string): string {
+  switch (what) {
+    case 'observation':
+      return kindTitle(detail);
+    case 'again':
+      return `${kindTitle(detail)} again`;
+    case 'rejected':
+      return `${kindTitle(detail)}, rejected`;
+    case 'absent':
+      return `no ${kindTitle(detail).toLowerCase()}`;
+    case 'site':
+      return siteTitle(detail);
+    case 'set-aside':
+      return `set aside: ${whySetAside(detail)}`;
+    case 'unplaced':
+      return `not placed: ${detail}`;
+    default:
+      return markTitles[what];
+  }
+}
+
+function textOf(stretch: Stretch): string {
+  return `${stretch.text} ${stretch.marks.map(({ what, detail }) => markText(what, detail)).join(' ')}`.toLowerCase();
+}
+
+function highlighted(text: string, wanted: string) {
+  const at = wanted === '' ? -1 : text.toLowerCase().indexOf(wanted);
+  if (at === -1) return text;
+  return (
+    <>
+      {text.slice(0, at)}
+      <mark>{text.slice(at, at + wanted.length)}</mark>
+      {text.slice(at + wanted.length)}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Changes, PlainValue } from '../../../shared/schemas/decision.ts';
+import { asText, type FieldTexts, valueFrom } from './field-inputs.tsx';
+
+/** Fields held as text while they are typed, and read back as changes. */
+export function useFieldForm(values: Readonly<Record<string, PlainValue>>, focusOn: string | null) {
+  const [texts, setTexts] = useState<FieldTexts>(() =>
+    Object.fromEntries(Object.entries(values).map(([field, value]) => [field, asText(value)])),
+  );
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    const wanted = focusOn && form.current?.querySelector<HTMLElement>(`[name="${focusOn}"]`);
+    const target = wanted || form.current?.querySelector<HTMLElement>('input, select');
+    target?.focus();
+    if (target instanceof HTMLInputElement) target.select();
+    form.current?.scrollIntoView({ block: 'nearest' });
+  }, [focusOn]);
+  return {
+    texts,
+    form,
+    set: (field: string) => (text: string) => setTexts((before) => ({ ...before, [field]: text })),
+    /** Every field as a value, or null when one cannot be read. */
+    read(): Record<string, PlainValue> | null {
+      const entries = Object.entries(texts).map(([field, text]) => [field, valueFrom(field, text)] as const);
+      const bad = entries.find(([, value]) => value === undefined);
+      if (bad) {
+        form.current?.querySelector<HTMLElement>(`[name="${bad[0]}"]`)?.focus();
+        return null;
+      }
+      return Object.fromEntries(entries) as Record<string, PlainValue>;
+    },
+  };
+}
+
+/** What differs between the values before and after. */
+export function changesBetween(
+  before: Readonly<Record<string, PlainValue>>,
+  after: Readonly<Record<string, PlainValue>>,
+): Changes {
+  const changed = Object.entries(after).filter(([field, now]) => before[field] !== now);
+  return Object.fromEntries(changed.map(([field, now]) => [field, { was: before[field] ?? null, now }]));
+}
