@@ -7,10 +7,10 @@
  * would settle them, open items get nothing, rejected ones are left out. Age never enters: no rule may ask for it.
  * It refuses an own grade or an answer that no longer fits the observation it was given for.
  */
-import type { Finding, Grade, Graded, Part } from '../../shared/schemas/grade.ts';
+import type { Finding, Grade, Graded, Part, Place } from '../../shared/schemas/grade.ts';
 import type { GradeRule } from '../../shared/schemas/grade-rule.ts';
 import type { Answer, Inspection, OwnGrade } from '../../shared/schemas/inspection.ts';
-import { tradeForAction } from '../../shared/vocabulary/grading/levels.ts';
+import { actions, tradeForAction } from '../../shared/vocabulary/grading/levels.ts';
 import { plays } from '../../shared/vocabulary/grading/roles.ts';
 import { settlingStepForAll, settlingSteps } from '../../shared/vocabulary/grading/settling.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
@@ -81,7 +81,7 @@ function byPlace(a: GradableObservation, b: GradableObservation): number {
 
 function findingOf(observation: GradableObservation, run: RunInHand, given: Given): Finding {
   const o = observation;
-  const at = o.at === null ? null : placeOf(o.at, run.counter, o.atBasis, o.atPlusMinus ?? 0);
+  const at = o.at === null ? null : startOf(placeOf(o.at, run.counter, o.atBasis, o.atPlusMinus ?? 0), o);
   const to = o.to === null ? null : placeOf(o.to, run.counter, null);
   const pipe = pipeAt(run.changes, at?.counterFeet ?? null);
   const group = kinds.find((kind) => kind.name === o.kind)!.group;
@@ -121,6 +121,11 @@ function findingOf(observation: GradableObservation, run: RunInHand, given: Give
   };
 }
 
+/** What the pipe is from the start of the run on is told at counter 0, which may lie before the entry. */
+function startOf(place: Place, o: GradableObservation): Place {
+  return plays('namesPipe', o.kind) && place.feet === null ? { ...place, feet: 0 } : place;
+}
+
 /** The grade by the rules, with the inspector's own laid over it. `null` for a fitting that informs of nothing. */
 function gradeOf(o: GradableObservation, held: readonly GradeRule[], own: OwnGrade | undefined): Grade | null {
   const rule = decidingRule(held);
@@ -138,7 +143,7 @@ function gradeOf(o: GradableObservation, held: readonly GradeRule[], own: OwnGra
     rulesHeld: held.map((r) => r.id),
     needsCorrection: held.filter((r) => r.needsCorrection).map((r) => r.id),
     isInformation: rule?.isInformation ?? false,
-    next: isOwnStep ? own.reason : (rule?.next ?? report.next),
+    next: isOwnStep ? actions.find((a) => a.name === action)!.step : (rule?.next ?? report.next),
     own: own ? { reason: own.reason, by: own.by ?? null, rulesGave: byRules } : null,
   };
 }

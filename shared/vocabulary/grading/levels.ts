@@ -7,16 +7,17 @@ export interface Action {
   readonly name: string;
   /** How the report heads the group of findings that call for it. */
   readonly title: string;
-  readonly order: number;
+  /** What to do, when the inspector set the action and no rule words it. */
+  readonly step: string;
 }
 
 export const actions = [
-  { name: 'none', title: 'No repair needed', order: 0 },
-  { name: 'watch', title: 'Look again later', order: 1 },
-  { name: 'settle', title: 'Find out more', order: 2 },
-  { name: 'clean', title: 'Clean', order: 3 },
-  { name: 'repair', title: 'Repair', order: 4 },
-  { name: 'act-now', title: 'Act now', order: 5 },
+  { name: 'none', title: 'No repair needed', step: 'No repair needed.' },
+  { name: 'watch', title: 'Look again later', step: 'Have this place looked at again.' },
+  { name: 'settle', title: 'Find out more', step: 'Have this place looked at before relying on it.' },
+  { name: 'clean', title: 'Clean', step: 'Have the line cleaned here and looked at again.' },
+  { name: 'repair', title: 'Repair', step: 'Have a licensed plumber repair this place.' },
+  { name: 'act-now', title: 'Act now', step: 'Have a licensed plumber deal with this place at once.' },
 ] as const satisfies readonly Action[];
 
 export interface Trade {

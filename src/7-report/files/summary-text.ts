@@ -15,13 +15,10 @@ export function summaryText(report: Report): string {
       : [
           `${report.openItems.length} ${report.openItems.length === 1 ? 'item has' : 'items have'} not been settled and ${report.openItems.length === 1 ? 'is' : 'are'} not counted.`,
         ],
-    ...report.next.map((group) => [
-      `${group.title}:`,
-      ...group.trades.flatMap((trade) =>
-        trade.steps.map((step) => `- ${step.step} (${trade.title}; ${step.where.join('; ')})`),
-      ),
-    ]),
-    report.notInspected.length === 0 ? [] : ['Not inspected:', ...report.notInspected.map(({ what }) => `- ${what}.`)],
+    report.next.map((group) => `${group.title}: ${placesOf(group).join('; ')}.`),
+    report.notInspected.length === 0
+      ? []
+      : [`Not inspected: ${report.notInspected.map(({ what }) => what).join('; ')}.`],
     [report.ownership[0]!],
     [
       'The full report has the limits of this inspection, the cautions and the sources of each grade. Local codes and licensed trades prevail.',
@@ -34,14 +31,17 @@ export function summaryText(report: Report): string {
     .join('\n\n')}\n`;
 }
 
-/** Lines of at most `columns`; list items hang under their first word. */
+function placesOf(group: Report['next'][number]): string[] {
+  return group.trades.flatMap((trade) => trade.steps.flatMap((step) => step.where));
+}
+
+/** Lines of at most `columns`. */
 function wrapped(text: string): string {
-  const indent = text.startsWith('- ') ? '  ' : '';
   const lines: string[] = [];
   for (const word of text.split(/\s+/)) {
     const last = lines.at(-1);
     if (last !== undefined && last.length + 1 + word.length <= columns) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(lines.length === 0 ? word : indent + word);
+    else lines.push(word);
   }
   return lines.join('\n');
 }

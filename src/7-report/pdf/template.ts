@@ -24,7 +24,7 @@ export const template = `
   },
 )
 
-#show heading.where(level: 1): it => block(above: 0pt, below: 2pt, text(size: 26pt, weight: "bold", it.body))
+#show heading.where(level: 1): it => block(above: 0pt, below: 11pt, text(size: 26pt, weight: "bold", it.body))
 #show heading.where(level: 2): it => block(above: 22pt, below: 9pt, width: 100%, sticky: true, stroke: (top: 2pt + ink), inset: (top: 7pt), text(size: 14pt, weight: "bold", it.body))
 #show heading.where(level: 3): it => block(above: 13pt, below: 6pt, sticky: true, text(size: 11pt, weight: "bold", it.body))
 #set list(indent: 2pt, body-indent: 6pt, spacing: 0.7em)
@@ -33,6 +33,9 @@ export const template = `
 
 // A word too long for its place (a sum, an address without spaces) may break anywhere.
 #show regex("[^\\s\u{200b}]{24,}"): it => it.text.codepoints().join(sym.zws)
+
+// A number stays with its unit.
+#show regex("\\d+(\\.\\d+)? (ft \\d+ in|ft|in|mm|m|gal|L|%)\\b"): it => box(it)
 
 #let small(body) = text(size: 8.5pt, fill: soft, body)
 #let lines(..parts) = parts.pos().filter(p => p != none and p != "").join(linebreak())
@@ -60,7 +63,7 @@ export const template = `
 #text(size: 11pt, d.title)
 
 == In short
-#for s in d.short { block(above: 9pt, below: 9pt, text(size: 13pt, s)) }
+#for s in d.short { block(above: 13pt, below: 13pt, text(size: 13pt, s)) }
 
 #if d.openItems.len() > 0 [
   == Not settled yet
@@ -73,7 +76,7 @@ export const template = `
 #for group in d.next {
   [=== #group.title]
   for trade in group.trades {
-    block(above: 6pt, below: 4pt, sticky: true, text(fill: soft, weight: "bold", trade.title))
+    block(above: 9pt, below: 5pt, sticky: true, text(fill: soft, weight: "bold", trade.title))
     for s in trade.steps { whole(list(lines(s.step, small(s.where.join("; "))))) }
   }
 }
