@@ -89,6 +89,7 @@ function sayFlag(flag: Flag): string {
 
 function quoted(heard: Heard, paper: Paper, indent: string): string[] {
   const time = shortTime(heard.start);
+  if (heard.text === '') return [`${indent}${time} to ${shortTime(heard.end)}`];
   const hang = ' '.repeat(indent.length + time.length + 3);
   return wrap(`"${heard.text}"`, paper.columns, `${indent}${time}  `, hang).map((line) => paper.style('dim', line));
 }

@@ -3,7 +3,10 @@
 import { Command, CommanderError } from 'commander';
 import { describeError, exitCodes } from './cli-error.ts';
 import { register as registerDraft } from './commands/draft.ts';
+import { register as registerDraw } from './commands/draw.ts';
 import { register as registerExplain } from './commands/explain.ts';
+import { register as registerGrade } from './commands/grade.ts';
+import { register as registerReport } from './commands/report.ts';
 import { register as registerReview } from './commands/review.ts';
 import { register as registerVerify } from './commands/verify.ts';
 import { version } from './version.ts';
@@ -22,7 +25,17 @@ const program = new Command('lineword')
   .showHelpAfterError('(add --help for the options)')
   .exitOverride();
 
-for (const register of [registerDraft, registerExplain, registerReview, registerVerify]) register(program);
+// In the order the work is done.
+const commands = [
+  registerDraft,
+  registerExplain,
+  registerReview,
+  registerGrade,
+  registerReport,
+  registerDraw,
+  registerVerify,
+];
+for (const register of commands) register(program);
 
 program.addHelpText(
   'after',
