@@ -158,8 +158,8 @@ function sayAsides(asides: Aside[]): string {
   const seconds = asides.reduce((sum, aside) => sum + aside.heard.end - aside.heard.start, 0);
   const counts = new Map<string, number>();
   for (const aside of asides) counts.set(aside.why, (counts.get(aside.why) ?? 0) + 1);
-  const list = [...counts].map(([why, times]) => `${times} ${why}`).join(', ');
-  return `${count(asides.length, 'stretch', 'stretches')} of talk, ${shortTime(seconds)} in all (${list})`;
+  const list = [...counts].sort((a, b) => b[1] - a[1]).map(([why, times]) => `${why} ${times}`);
+  return `${count(asides.length, 'stretch', 'stretches')} of talk, ${shortTime(seconds)} in all (${list.join(', ')})`;
 }
 
 function footer(draft: Draft, folder: string, paper: Paper): string {

@@ -76,7 +76,7 @@ describe('the table', () => {
     expect(text).toContain('Run 1: front cleanout, downstream, ends at 52 ft (main)');
     expect(text).toContain('Run 2: access not said, direction not said');
     expect(text).toMatch(/Said not to be there, run 1: breaks, collapses/);
-    expect(text).toContain('2 stretches of talk, 0:08 in all (2 chat)');
+    expect(text).toContain('2 stretches of talk, 0:08 in all (chat 2)');
   });
 
   const short = fc
