@@ -43,6 +43,18 @@ export const jointRules: readonly GradeRuleInput[] = [
     next: 'No repair needed.',
   },
   {
+    id: 'offset-no-soil-place-unsaid',
+    kinds: ['offset-joint'],
+    when: [noSoil, { fact: 'solidsNear', known: false }],
+    severity: 'moderate',
+    action: 'watch',
+    again: 'in a few years',
+    limit: 'no soil shows around the joint; without a distance nobody can tell whether debris collects there',
+    source: 'the higher of the two tiers Seattle and Tacoma give without exposed soil; common practice',
+    why: 'Without exposed soil it usually causes no backup.',
+    next: 'Have it looked at again in a few years; if nothing has changed then, it needs no repair.',
+  },
+  {
     id: 'offset-stops-camera',
     kinds: ['offset-joint'],
     when: [{ fact: 'stopsCamera', is: [true] }],
@@ -184,6 +196,7 @@ export const jointRules: readonly GradeRuleInput[] = [
     limit: 'a gap of up to 1/2 inch, which is let pass on new 6 to 10 inch lines',
     source: sources.newWork,
     why: 'A gap this size is accepted on new lines of that size; on a 4 inch lateral it is a guide, not a limit.',
+    next: 'Have the joint looked at again in a few years.',
   },
   {
     id: 'open-joint-wider',
@@ -219,6 +232,7 @@ export const jointRules: readonly GradeRuleInput[] = [
     limit: 'called light',
     source: sources.customary,
     why: 'Sewage can leave and roots can enter, slowly.',
+    next: 'Have the joint looked at again in a few years.',
   },
   {
     id: 'open-joint-heavy',

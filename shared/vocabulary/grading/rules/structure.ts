@@ -200,6 +200,7 @@ export const structureRules: readonly GradeRuleInput[] = [
     limit: 'called light',
     source: sources.customary,
     why: 'A pipe out of round is under load.',
+    next: 'Have the shape of the pipe looked at again in one to two years.',
   },
   {
     id: 'deformation-heavy',
