@@ -67,7 +67,8 @@ export function joinRun(state: ReviewState, deed: JoinRun): string | null {
     ...(run.track ?? []).map((point) => ({ ...point, feet: point.feet + deed.addFeet })),
   ];
   held.isGone = true;
-  renumber(state, (old) => (old >= run.n ? old - 1 : old));
+  const joined = run.n;
+  renumber(state, (old) => (old >= joined ? old - 1 : old));
   return null;
 }
 
@@ -88,7 +89,12 @@ export function changeRun(
     noteChange(run, field, { was, now }, by);
     if (field === 'counterStart') {
       const move = Number(was) - Number(now);
-      for (const { item } of state.observations) if (item.run === run.n) shift(item, move);
+      for (const { item } of state.observations) {
+        if (item.run !== run.n) continue;
+        shift(item, move);
+        // What is at the access stays at the access.
+        if (item.at !== null) item.at = Math.max(0, item.at);
+      }
       run.track = run.track?.map((point) => ({ ...point, feet: point.feet + move }));
       if (run.end) run.end = { ...run.end, at: less(run.end.at, -move) };
     }

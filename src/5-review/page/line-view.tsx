@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type LineLayout, type LineMark, layoutLine } from '../../../shared/drawing/line-layout.ts';
 import type { ReviewedRun } from '../../../shared/schemas/reviewed.ts';
 import { shortNumber, shortTime } from '../../../shared/wording/short.ts';
@@ -18,9 +18,17 @@ const shortestLine = 180;
 
 /** Each run drawn to scale, the access on top; a click or Enter on a mark goes to it. */
 export function LineView() {
+  const section = useRef<HTMLElement>(null);
+  const current = selectedKey.value;
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => {
+      if (current) section.current?.querySelector('[aria-current="true"]')?.scrollIntoView({ block: 'nearest' });
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [current]);
   const { runs, site, observations } = reviewed.value;
   return (
-    <section class="line" aria-labelledby="line-title">
+    <section ref={section} class="line" aria-labelledby="line-title">
       <h2 id="line-title">The line</h2>
       <ul class="legend" aria-label="Shapes">
         {shapeNames.map(({ group, shape, title }) => (

@@ -102,14 +102,31 @@ function Waveform() {
       ...(nonce ? { cspNonce: nonce } : {}),
       plugins: [regions],
     });
-    const stop = effect(() => {
+    const drawStretch = () => {
       const at = stretch.value;
       regions.clearRegions();
-      if (at)
+      if (at) {
         regions.addRegion({ start: at.start, end: at.end, drag: false, resize: false, color: colour('--stretch') });
+      }
+    };
+    // The plugin takes regions only once the waveform is there.
+    let stop = () => {};
+    surfer.once('ready', () => {
+      stop = effect(drawStretch);
     });
+    const recolour = () => {
+      surfer.setOptions({
+        waveColor: colour('--wave'),
+        progressColor: colour('--wave-played'),
+        cursorColor: colour('--ink'),
+      });
+      drawStretch();
+    };
+    const darkness = matchMedia('(prefers-color-scheme: dark)');
+    darkness.addEventListener('change', recolour);
     return () => {
       stop();
+      darkness.removeEventListener('change', recolour);
       surfer.destroy();
     };
   }, [ready]);

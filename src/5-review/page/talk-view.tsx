@@ -1,5 +1,5 @@
 import { memo } from 'preact/compat';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
 import type { Stretch } from '../mark-transcript.ts';
 import { select, shownPart } from './actions.ts';
@@ -11,6 +11,15 @@ import { kindTitle, markTitles, siteTitle, whySetAside } from './words-shown.ts'
 export function TalkView() {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
+  const list = useRef<HTMLOListElement>(null);
+  const current = selectedKey.value;
+  useEffect(() => {
+    // After the new item has been painted: what is beside it must not hold it up.
+    const frame = requestAnimationFrame(() => {
+      if (current) list.current?.querySelector('[aria-current="true"]')?.scrollIntoView({ block: 'center' });
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [current]);
   const all = stretches.value;
   const shown = wanted === '' ? all : all.filter((stretch) => textOf(stretch).includes(wanted));
   const loose = all.filter((stretch) =>
@@ -34,7 +43,7 @@ export function TalkView() {
             : `${shown.length} found`}
         </p>
       </div>
-      <ol class="stretches">
+      <ol class="stretches" ref={list}>
         {shown.map((stretch) => (
           <li key={`${stretch.startSeconds}|${stretch.text}`}>
             <StretchButton
