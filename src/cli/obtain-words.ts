@@ -5,6 +5,7 @@
 import { existsSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { extname, join } from 'node:path';
+import type { OwnWord } from '../../shared/schemas/own-words.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import type { Recording } from '../1-recording/read-recording.ts';
 import { checkWritable, writeWhole } from '../disk/write-whole.ts';
@@ -20,6 +21,8 @@ export interface ObtainOptions {
   readonly ffmpeg: string | undefined;
   readonly isQuiet: boolean;
   readonly isForced: boolean;
+  /** The inspector's own vocabulary: what it says is listened for. */
+  readonly ownWords: readonly OwnWord[];
 }
 
 const textEndings = new Set(['.vtt', '.srt', '.json']);
@@ -65,6 +68,7 @@ async function listen(recording: Recording, options: ObtainOptions, effects: Eff
         keepIn: options.folder,
         signal,
         onProgress: update,
+        ownWords: options.ownWords.map((entry) => entry.said),
         ...(options.model !== undefined && { modelFolder: options.model }),
       }),
     );

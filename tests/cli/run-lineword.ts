@@ -26,7 +26,8 @@ export function lineword(args: string[], options: RunOptions = {}): Promise<Ran>
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [join(root, 'dist/src/cli/main.js'), ...args], {
       cwd: options.cwd ?? root,
-      env: { ...process.env, ...options.env },
+      // A configuration of nobody: what the person who runs the tests has taught lineword stays out of them.
+      env: { ...process.env, LINEWORD_CONFIG: join(tmpdir(), 'lineword-test-no-configuration'), ...options.env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     let stdout = '';

@@ -4,6 +4,8 @@ import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import type { Draft } from '../../../shared/schemas/draft.ts';
+import { readOwnWords } from '../../5-review/own-words.ts';
+import { configFolder } from '../../disk/config-folder.ts';
 import { writeWhole } from '../../disk/write-whole.ts';
 import { draft as draftFrom } from '../../pipeline.ts';
 import { CliError } from '../cli-error.ts';
@@ -11,6 +13,7 @@ import { draftTable } from '../draft-table.ts';
 import { type Effects, realEffects } from '../effects.ts';
 import { asJson, fileNames, folderFor, removeIfEmpty } from '../inspection-folder.ts';
 import { obtainWords } from '../obtain-words.ts';
+import { respell, showRespelled } from '../own-words.ts';
 
 export interface DraftOptions {
   out?: string;
@@ -71,12 +74,14 @@ async function draftInto(
 ): Promise<Draft> {
   const isForced = options.force === true;
   if (!isForced) refuseReviewed(folder);
+  const ownWords = await readOwnWords(configFolder());
   const words = await obtainWords(
     recordings,
-    { folder, model: options.model, ffmpeg: options.ffmpeg, isQuiet: options.quiet === true, isForced },
+    { folder, model: options.model, ffmpeg: options.ffmpeg, isQuiet: options.quiet === true, isForced, ownWords },
     effects,
   );
-  const draft = await draftFrom(words);
+  const respelled = respell(words, ownWords);
+  const draft = showRespelled(await draftFrom(respelled.words), respelled.respellings);
   const files = [
     { path: join(folder, fileNames.words), text: asJson(words) },
     { path: join(folder, fileNames.draft), text: asJson(draft) },

@@ -2,11 +2,14 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Command } from 'commander';
+import { readOwnWords } from '../../5-review/own-words.ts';
+import { configFolder } from '../../disk/config-folder.ts';
 import { explain } from '../../pipeline.ts';
 import { CliError } from '../cli-error.ts';
 import { type Effects, realEffects } from '../effects.ts';
 import { explainTree } from '../explain-tree.ts';
 import { checkDraftFolder, fileNames, readWords } from '../inspection-folder.ts';
+import { respell } from '../own-words.ts';
 
 export interface ExplainOptions {
   json?: true;
@@ -33,6 +36,7 @@ export async function runExplain(folder: string, options: ExplainOptions, effect
       `${folder} holds no words.json, which explaining needs: run "lineword draft" on the recording again.`,
     );
   }
-  const explanation = await explain(await readWords(wordsPath));
+  const { words } = respell(await readWords(wordsPath), await readOwnWords(configFolder()));
+  const explanation = await explain(words);
   effects.print(options.json ? JSON.stringify(explanation, null, 1) : explainTree(explanation, effects));
 }
