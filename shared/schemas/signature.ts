@@ -59,3 +59,13 @@ export const signatureSchema = z.object({
 export type SignedFileRole = (typeof signedFileRoles)[number];
 export type Manifest = z.infer<typeof manifestSchema>;
 export type Signature = z.infer<typeof signatureSchema>;
+
+/** What a list of versions shows of each. */
+export interface SignedVersion {
+  readonly version: number;
+  readonly name: string;
+  readonly licence: string | null;
+  readonly signedAt: string;
+  /** False once decisions were made, or the draft changed, after this version was signed. */
+  readonly isCurrent: boolean;
+}

@@ -8,7 +8,13 @@ import { createHash, sign } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Decision } from '../../shared/schemas/decision.ts';
-import { type Manifest, manifestSchema, type Signature, type SignedFileRole } from '../../shared/schemas/signature.ts';
+import {
+  type Manifest,
+  manifestSchema,
+  type Signature,
+  type SignedFileRole,
+  type SignedVersion,
+} from '../../shared/schemas/signature.ts';
 import { writeWhole } from '../disk/write-whole.ts';
 import { applyDecisions } from './apply-decisions.ts';
 import { decisionsFile } from './decision-log.ts';
@@ -25,15 +31,6 @@ export interface Signer {
   readonly name: string;
   readonly licence: string | null;
   readonly statement: string;
-}
-
-export interface SignedVersion {
-  readonly version: number;
-  readonly name: string;
-  readonly licence: string | null;
-  readonly signedAt: string;
-  /** Decisions were made, or the draft changed, after this version was signed. */
-  readonly isCurrent: boolean;
 }
 
 const copiedFiles: readonly { role: SignedFileRole; file: string }[] = [

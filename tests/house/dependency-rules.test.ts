@@ -43,11 +43,16 @@ describe('dependency rules', () => {
     ['shared-imports-no-stage', 'shared/bad.ts', "import '../src/1-recording/read.ts';"],
     ['shared-runs-in-a-browser', 'shared/bad.ts', "import 'node:fs';"],
     ['page-runs-in-a-browser', 'src/5-review/page/bad.ts', "import 'node:fs';"],
-    ['page-imports-only-itself-and-shared', 'src/5-review/page/bad.ts', "import '../../1-recording/read.ts';"],
+    ['page-imports-only-the-review-and-shared', 'src/5-review/page/bad.ts', "import '../../1-recording/read.ts';"],
+    ['page-leads-to-no-node', 'src/5-review/page/main.tsx', "import '../deep.ts';"],
     ['no-circle', 'src/2-words/hear.ts', "import './other.ts';"],
     ['nothing-unresolved', 'src/2-words/bad.ts', "import './not-there.ts';"],
   ])('%s', async (name, path, text) => {
-    const others = { 'src/cli/main.ts': 'export {};', 'src/2-words/other.ts': "import './hear.ts';" };
+    const others = {
+      'src/cli/main.ts': 'export {};',
+      'src/2-words/other.ts': "import './hear.ts';",
+      'src/5-review/deep.ts': "import 'node:fs';",
+    };
     expect(await broken({ ...fine, ...others, [path]: text })).toContain(name);
   });
 });

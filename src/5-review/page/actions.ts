@@ -9,7 +9,8 @@ import { flagName } from '../apply-observation-deeds.ts';
 import { nextOpen, type QueueItem } from '../queue.ts';
 import { readField, readRunField, settableRunFields, valuesOf } from '../set-fields.ts';
 import { subjectKey } from '../subject.ts';
-import { decide, items, lastDeed, problem, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
+import { decide, items, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
+import { lastDeed, problem } from './notices.ts';
 import { audio, pause, playStretch } from './player.ts';
 
 /** The form that is open over the item at hand. */

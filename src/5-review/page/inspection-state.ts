@@ -10,6 +10,7 @@ import type { Words } from '../../../shared/schemas/word.ts';
 import { applyDecisions } from '../apply-decisions.ts';
 import { markTranscript } from '../mark-transcript.ts';
 import { itemsByKey, nextOpen, queueOf } from '../queue.ts';
+import { lastDeed, problem } from './notices.ts';
 import { loadSound, soundState, stretch } from './player.ts';
 import { ask, type Extras, type InspectionAnswer, Refusal, sendDecision } from './server-link.ts';
 
@@ -34,11 +35,6 @@ export const ownWordOffers = signal<Extras['ownWordOffers']>([]);
 const kept = signal<readonly Decision[]>([]);
 /** Sent and not answered yet. */
 const pending = signal<readonly { id: string; body: DecisionBody }[]>([]);
-export const isConnected = signal(true);
-/** A sentence the person must see. */
-export const problem = signal<string | null>(null);
-/** The last thing done, for the screen and for screen readers. */
-export const lastDeed = signal('');
 export const selectedKey = signal<string | null>(null);
 
 export const reviewed = computed(() => applyDecisions(draft.value, [...kept.value, ...pending.value.map(asDecision)]));
@@ -49,7 +45,6 @@ export const selected = computed(() =>
 );
 export const stretches = computed(() => markTranscript(words.value, reviewed.value));
 export const openItemCount = computed(() => queue.value.filter((item) => !item.isSettled).length);
-export const keptCount = computed(() => kept.value.length);
 export const pendingCount = computed(() => pending.value.length);
 export const unit = computed(() => draft.value.unit);
 
@@ -87,10 +82,10 @@ export function addDecisions(decisions: readonly Decision[]): void {
   });
 }
 
-export const takeDecisions = {
-  /** True when the server has decisions that this page has not. */
-  isBehind: (count: number) => count > kept.value.length,
-};
+/** True when the server has decisions that this page has not. */
+export function isBehind(count: number): boolean {
+  return count > kept.value.length;
+}
 
 /** Decides: shows it at once, keeps it on the disk, takes it back when the server refuses. */
 export async function decide(body: DecisionBody, said: string): Promise<boolean> {

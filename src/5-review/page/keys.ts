@@ -6,7 +6,6 @@ import {
   redo,
   rejectItem,
   runAtHand,
-  select,
   shownPart,
   startAdd,
   startEdit,
@@ -15,7 +14,8 @@ import {
   takeOffer,
   undo,
 } from './actions.ts';
-import { items, problem, selected } from './inspection-state.ts';
+import { selected } from './inspection-state.ts';
+import { problem } from './notices.ts';
 import { changeRate, move, pauseOrPlay, playAgain, toggleLoop } from './player.ts';
 
 export interface KeyCommand {
@@ -171,9 +171,4 @@ function backToItem(): void {
 function show(part: 'line' | 'talk', target: string): void {
   shownPart.value = part;
   requestAnimationFrame(() => document.querySelector<HTMLElement>(target)?.focus());
-}
-
-/** Goes to an item by its key, when it is still there. */
-export function selectIfThere(key: string | null): void {
-  if (key !== null && items.value.has(key)) select(key);
 }

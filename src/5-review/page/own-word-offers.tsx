@@ -1,5 +1,6 @@
 import type { Correction } from '../suggest-own-words.ts';
-import { ownWordOffers, problem, reloadExtras } from './inspection-state.ts';
+import { ownWordOffers, reloadExtras } from './inspection-state.ts';
+import { problem } from './notices.ts';
 import { ask } from './server-link.ts';
 
 /** What was corrected twice may become a word of the inspector's own. */

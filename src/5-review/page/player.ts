@@ -1,6 +1,6 @@
 /** The sound: one audio element, played from the moment an item asks for and, on demand, in a loop. */
 import { effect, signal } from '@preact/signals';
-import { problem } from './inspection-state.ts';
+import { problem } from './notices.ts';
 
 export const soundState = signal<'none' | 'preparing' | 'ready'>('preparing');
 export const isPlaying = signal(false);

@@ -6,8 +6,9 @@ import { shortTime } from '../../../shared/wording/short.ts';
 import { readRunField, settableRunFields } from '../set-fields.ts';
 import { confirmItem, openForm } from './actions.ts';
 import { asText } from './field-inputs.tsx';
-import { decide, problem, reviewed, unit } from './inspection-state.ts';
+import { decide, reviewed, unit } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
+import { problem } from './notices.ts';
 import { audio } from './player.ts';
 import { changesBetween, useFieldForm } from './use-field-form.ts';
 
