@@ -1,5 +1,5 @@
 /** What one file in `kinds/` says: everything the program knows about one kind of observation. */
-import type { AttributeName } from './attributes.ts';
+import type { AttributeName, EndReason } from './attributes.ts';
 
 /** What an example sentence must give. Only the named fields are compared. */
 export interface ExampleReading {
@@ -49,6 +49,20 @@ export interface Kind {
   readonly title: string;
   readonly plural: string;
   readonly takes: readonly AttributeName[];
+  /** "opening": the thing is also a way in, or what the camera heads for, and then no finding. */
+  readonly role?: 'opening';
+  /** True when it has no place in the pipe. */
+  readonly isPlaceless?: boolean;
+  /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */
+  readonly signsYield?: boolean;
+  /** What an everyday word of it needs to be believed: a size or share, or being pointed at. */
+  readonly weakNeeds?: 'measure' | 'pointing';
+  /** True when only left and right are said of it. */
+  readonly isSideways?: boolean;
+  /** What it is called when the camera goes with the flow. */
+  readonly whenDownstream?: string;
+  /** The reason it gives for the end of a run. */
+  readonly ends?: EndReason;
   /** Names of the thing. */
   readonly words: readonly string[];
   /** Descriptions that amount to the thing without naming it ("a piece is missing"). */

@@ -70,3 +70,11 @@ export type Phrase = PhraseValue & {
 };
 
 export type PhraseOf<Family extends PhraseValue['family']> = Extract<Phrase, { family: Family }>;
+
+/** The phrases of one family, in order. */
+export function phrasesOf<Family extends PhraseValue['family']>(
+  phrases: readonly Phrase[],
+  family: Family,
+): PhraseOf<Family>[] {
+  return phrases.filter((phrase): phrase is PhraseOf<Family> => phrase.family === family);
+}

@@ -6,6 +6,7 @@ export const belly = {
   title: 'Belly',
   plural: 'bellies',
   takes: ['to', 'degree', 'percent', 'inches'],
+  weakNeeds: 'measure',
   words: [
     'belly',
     'bellied',
@@ -78,6 +79,7 @@ export const belly = {
     'water it not move',
     'the water stay , it not move',
   ],
+  weakWords: ['water'],
   notWords: [
     'standing water upstream of',
     'my belly',
@@ -141,6 +143,11 @@ export const belly = {
     'dip in the market',
     'dead in the water',
     'french dip',
+    'bowling ball',
+    'head underwater',
+    'water heater',
+    'water line',
+    'water softener',
   ],
   misheard: [
     {

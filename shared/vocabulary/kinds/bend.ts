@@ -5,7 +5,9 @@ export const bend = {
   group: 'fitting',
   title: 'Bend',
   plural: 'bends',
-  takes: ['position', 'clock', 'angleDeg', 'serves'],
+  takes: ['position', 'angleDeg'],
+  isSideways: true,
+  signsYield: true,
   words: [
     'bend',
     'elbow',

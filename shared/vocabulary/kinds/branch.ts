@@ -6,6 +6,7 @@ export const branch = {
   title: 'Branch',
   plural: 'branches',
   takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
+  signsYield: true,
   words: [
     'branch',
     'branch line',

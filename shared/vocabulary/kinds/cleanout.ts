@@ -6,6 +6,7 @@ export const cleanout = {
   title: 'Cleanout',
   plural: 'cleanouts',
   takes: ['position', 'clock'],
+  role: 'opening',
   words: [
     'cleanout',
     'cleanout riser',

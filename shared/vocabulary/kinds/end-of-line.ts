@@ -5,7 +5,9 @@ export const endOfLine = {
   group: 'fitting',
   title: 'End of the line',
   plural: 'ends of the line',
-  takes: ['serves'],
+  takes: [],
+  whenDownstream: 'stopped',
+  ends: 'end-of-line',
   words: [
     'end of the line',
     'end of line',
@@ -15,7 +17,8 @@ export const endOfLine = {
     'end of that line',
   ],
   signs: [
-    "that 's as far as i|we|she|it|this can push|go",
+    "that 's as far as i|we|it|she|this|the_camera get|got|can_get|could_get|can_go|could_go|'m_going|'ll_go|will_go|am_going|'re_going|can_push|'ll_push|will_push|goes|go|will_go|went",
+    "as far as i|we|it|she|the_camera get|got|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push",
     "that 's as far as i|we can push it|her",
     'far as she|it|this goes|go|will_go',
     'as far as she|it|this goes',

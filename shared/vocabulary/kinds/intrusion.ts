@@ -6,6 +6,7 @@ export const intrusion = {
   title: 'Intrusion',
   plural: 'intrusions',
   takes: ['to', 'position', 'clock', 'inches', 'percent'],
+  signsYield: true,
   words: [
     'intrusion',
     'intruding',

@@ -6,6 +6,8 @@ export const mainConnection = {
   title: 'Connection to the public main',
   plural: 'connections to the public main',
   takes: ['position', 'clock'],
+  ends: 'main',
+  role: 'opening',
   words: [
     'city main',
     'public main',

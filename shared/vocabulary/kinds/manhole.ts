@@ -6,6 +6,8 @@ export const manhole = {
   title: 'Manhole',
   plural: 'manholes',
   takes: [],
+  ends: 'manhole',
+  role: 'opening',
   words: ['manhole', 'city manhole', 'municipal manhole', 'sewer manhole', 'public manhole'],
   notWords: [
     'to the manhole',

@@ -5,7 +5,7 @@ export const reducer = {
   group: 'fitting',
   title: 'Reducer',
   plural: 'reducers',
-  takes: ['diameterIn'],
+  takes: [],
   words: [
     'reducer',
     'reducing coupling',

@@ -6,6 +6,8 @@ export const tank = {
   title: 'Septic tank',
   plural: 'septic tanks',
   takes: [],
+  ends: 'tank',
+  role: 'opening',
   words: [
     'septic tank',
     'septic',

@@ -5,7 +5,8 @@ export const trap = {
   group: 'fitting',
   title: 'Trap',
   plural: 'traps',
-  takes: ['position'],
+  takes: ['position', 'serves'],
+  role: 'opening',
   words: [
     'trap',
     'house trap',

@@ -5,7 +5,8 @@ export const vent = {
   group: 'fitting',
   title: 'Vent',
   plural: 'vents',
-  takes: ['position', 'clock', 'serves'],
+  takes: ['position'],
+  role: 'opening',
   words: [
     'vent',
     'vent pipe',

@@ -196,6 +196,9 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
     cue: 'next-run',
     words: [
       'other way',
+      'the other one',
+      'the second one',
+      'do the other',
       'other direction',
       'opposite direction',
       'opposite way',

@@ -124,13 +124,8 @@ function readRelative(
   let best: { sign: 1 | -1; needsAnchor: boolean; to: number } | null = null;
   for (const entry of relatives) {
     const match = phraseAfter(tokens, to, entry.set);
-    if (
-      match &&
-      (best === null ||
-        match.to > best.to ||
-        (match.to === best.to && !entry.needsAnchor && isEndOfClause(tokens, match.to)))
-    ) {
-      if (entry.needsAnchor && isEndOfClause(tokens, match.to)) continue;
+    if (!match || (entry.needsAnchor && isEndOfClause(tokens, match.to))) continue;
+    if (best === null || match.to > best.to || (match.to === best.to && entry.needsAnchor)) {
       best = { sign: entry.sign, needsAnchor: entry.needsAnchor, to: match.to };
     }
   }

@@ -26,7 +26,7 @@ export function buildCueFinder<Cue>(
   };
 }
 
-/** Every cue, also overlapping ones of different sorts; of the same start the longest. */
+/** Every cue; one that lies inside a longer one is dropped. */
 export function findCues<Cue>(finder: CueFinder<Cue>, tokens: readonly Token[]): CueMatch<Cue>[] {
   const hiding = matchAll(finder.hidden, tokens);
   const isHidden = new Array<boolean>(tokens.length).fill(false);
@@ -52,5 +52,14 @@ export function findCues<Cue>(finder: CueFinder<Cue>, tokens: readonly Token[]):
       found.push({ from: match.from, to: match.to, rule: match.pattern, cue: match.value });
     }
   }
-  return found;
+  return found.filter(
+    (match) =>
+      !found.some(
+        (other) =>
+          other !== match &&
+          other.from <= match.from &&
+          other.to >= match.to &&
+          other.to - other.from > match.to - match.from,
+      ),
+  );
 }

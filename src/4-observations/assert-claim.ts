@@ -1,0 +1,232 @@
+/**
+ * Decides what is claimed about a thing: there, not there, doubtful, or not about this pipe now.
+ * Scope follows the measured study: a cue reaches about six tokens, and stops at a comma (but not inside a list), a
+ * distance, "but", or the opening of a new statement.
+ */
+import { kinds } from '../../shared/vocabulary/kinds/index.ts';
+import { REACH_TOKENS } from '../3-phrases/assertion/lexicon.ts';
+import type { PhraseOf } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import type { Claim } from './claim.ts';
+import type { Sentence } from './sentence.ts';
+
+export interface Assertion {
+  isDenied: boolean;
+  isHedged: boolean;
+  /** The hedge stands after the thing or far from it: its scope is not certain. */
+  isHedgeLoose: boolean;
+  isSure: boolean;
+  /** "the crack", "that one": something already known. */
+  isDefinite: boolean;
+  /** "there's a", "here's", "I've got": something pointed at now. */
+  isPointedAt: boolean;
+  /** Why the claim is not about this pipe now, or null. */
+  aside: 'teaching' | 'history' | 'plan' | 'chat' | null;
+  /** The cue words behind the decision, for the explanation. */
+  because: string[];
+}
+
+type Cue = PhraseOf<'assertion'>;
+
+const groupOf = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
+const stoppers = /^(but|although|though|except|however|so|because|then|which)$/;
+const openers = /^(there|here|that|this|it|they|i|we|you)$/;
+
+function reachesForward(
+  cue: Cue,
+  claim: Claim,
+  claims: readonly Claim[],
+  sentence: Sentence,
+  tokens: readonly Token[],
+  stopsAtPlace: boolean,
+): boolean {
+  if (cue.to > claim.from) return false;
+  let spent = 0;
+  for (let at = cue.to; at < claim.from; at += 1) {
+    const before = tokens[at - 1];
+    if (before?.breakAfter === 'comma') {
+      if (at === cue.to) return false;
+      const isList = claims.some(
+        (other) => other !== claim && other.from >= cue.to && other.to <= at && at - other.to <= 3,
+      );
+      if (!isList) return false;
+      spent = 0;
+    }
+    const inside = claims.find((other) => other !== claim && at >= other.from && at < other.to);
+    if (inside) {
+      const isListed = tokens
+        .slice(inside.to - 1, claim.from)
+        .some((token) => token.breakAfter === 'comma' || /^(and|or|nor)$/.test(token.text));
+      if (!isListed) return false;
+      spent = 0;
+      continue;
+    }
+    if (stoppers.test(tokens[at]?.text ?? '')) return false;
+    if (
+      at > cue.to &&
+      openers.test(tokens[at]?.text ?? '') &&
+      /^('s|is|are|was)$/.test(tokens[at + 1]?.text ?? '') &&
+      cue.cue.axis === 'denied'
+    )
+      return false;
+    spent += 1;
+  }
+  if (tokens[claim.from - 1]?.breakAfter === 'comma' && cue.to === claim.from) return false;
+  const isPlaceBetween = sentence.phrases.some(
+    (phrase) => phrase.family === 'distance' && phrase.from >= cue.to && phrase.to <= claim.from,
+  );
+  return spent <= REACH_TOKENS && !(stopsAtPlace && isPlaceBetween);
+}
+
+function reachesBackward(
+  cue: Cue,
+  claim: Claim,
+  claims: readonly Claim[],
+  sentence: Sentence,
+  tokens: readonly Token[],
+): boolean {
+  const end = Math.max(...claim.things.map((thing) => thing.to).filter((to) => to <= cue.from), -1);
+  if (end < 0) return false;
+  if (claims.some((other) => other !== claim && other.from >= end && other.to <= cue.from)) return false;
+  const gap = tokens.slice(end, cue.from);
+  if (gap.some((token) => stoppers.test(token.text) && token.text !== 'but')) return false;
+  const isPlaceBetween = sentence.phrases.some(
+    (phrase) => phrase.family === 'distance' && phrase.from >= end && phrase.to <= cue.from,
+  );
+  const reach = cue.cue.axis === 'hedged' ? REACH_TOKENS * 3 : REACH_TOKENS;
+  return gap.length <= reach && !(cue.cue.axis === 'denied' && isPlaceBetween);
+}
+
+/** A hedge that belongs to a number, an owner or a cause beside it, not to the thing. */
+function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
+  const measured = sentence.phrases.filter((phrase) =>
+    /^(share|inches|distance|service|degree|clock|count|relative|angle|diameter)$/.test(phrase.family),
+  );
+  const followsDirectly = measured.some(
+    (phrase) =>
+      phrase.from >= cue.to && phrase.from - cue.to <= 2 && !(claim.from >= cue.to && claim.from <= phrase.from),
+  );
+  if (followsDirectly) return true;
+  const isAfterThing = cue.from >= claim.to;
+  const ownerBefore = sentence.phrases.some(
+    (phrase) =>
+      phrase.family === 'service' && phrase.to <= cue.from && cue.from - phrase.to <= 3 && phrase.from >= claim.to,
+  );
+  if (isAfterThing && ownerBefore) return true;
+  const next = tokens[cue.to]?.text ?? '';
+  return (
+    isAfterThing &&
+    /^(where|from|because|somebody|someone|due|why|when|how|about|off|since|a|an|the|what|that|they|he|she|it|for)$/.test(
+      next,
+    ) &&
+    cue.cue.reaches === 'forward'
+  );
+}
+
+const pointing =
+  /(^| )(there 's|there is|there are|there was|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|we have|we got|i 've got|i got|i have|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|that is|it is|looks like|found|find|comes|hit|hitting|spot|spotted|picking up|got)( |$)/;
+const definites = /^(the|that|those|these|your|our|my|his|her|its|this|same)$/;
+
+export function assertClaim(
+  claim: Claim,
+  claims: readonly Claim[],
+  sentence: Sentence,
+  tokens: readonly Token[],
+): Assertion {
+  const cues = sentence.phrases.filter((phrase) => phrase.family === 'assertion');
+  const because: string[] = [];
+  const isLimit = groupOf.get(claim.kind) === 'limit';
+  const outside = cues.filter((cue) => !claim.things.some((thing) => cue.from < thing.to && cue.to > thing.from));
+  const hits = (axis: Cue['cue']['axis']): Cue[] => outside.filter((cue) => cue.cue.axis === axis);
+  const denying = isLimit
+    ? []
+    : hits('denied').filter((cue) =>
+        cue.cue.reaches === 'forward'
+          ? reachesForward(cue, claim, claims, sentence, tokens, true)
+          : reachesBackward(cue, claim, claims, sentence, tokens),
+      );
+  const hedging = hits('hedged').filter(
+    (cue) =>
+      !hedgesSomethingElse(cue, claim, sentence, tokens) &&
+      (cue.cue.reaches === 'forward'
+        ? reachesForward(cue, claim, claims, sentence, tokens, false)
+        : reachesBackward(cue, claim, claims, sentence, tokens)),
+  );
+  const sure = hits('sure').filter(
+    (cue) =>
+      reachesForward(cue, claim, claims, sentence, tokens, false) ||
+      (cue.from >= claim.to && cue.from - claim.to <= REACH_TOKENS),
+  );
+  for (const cue of [...denying, ...hedging, ...sure]) because.push(`${cue.cue.axis}: "${cue.rule}"`);
+
+  const lead = tokens.slice(Math.max(sentence.from, claim.from - 4), claim.from).map((token) => token.text);
+  const clause = clauseBefore(tokens, sentence, claim);
+  const isPointedAt = pointing.test(` ${clause} `);
+  const nearest = lead.findLast((word) => definites.test(word) || /^(a|an|another|some|more|no|any)$/.test(word));
+  const isDefinite =
+    nearest !== undefined && definites.test(nearest) && !/ (there|here) 's (the|your|our)/.test(` ${clause}`);
+
+  const hasPlace = claim.place !== null || (claim.relative !== null && claim.relative.relative.shape !== 'same');
+  let aside: Assertion['aside'] = null;
+  const axis = (name: Cue['cue']['axis']): Cue | undefined =>
+    cues.find((cue) => cue.cue.axis === name && isSameStatement(cue, claim, tokens));
+  const past = axis('past');
+  const general = axis('general');
+  const planned = axis('planned');
+  const elsewhere = axis('elsewhere');
+  const isHere = / (here|this one|right there|now|there 's|here 's)( |$)/.test(` ${clause} `);
+  const isLesson =
+    /^(a|an|the) /.test(sentence.text) &&
+    claim.from - sentence.from === 1 &&
+    (tokens[claim.to - 1]?.breakAfter ?? 'stop') === 'none' &&
+    /^(is|lets|means|shows|finds|will|can|doesn't|does|gets|happens|runs|starts|comes|you|usually|in|tells|looks|won't)$/.test(
+      tokens[claim.to]?.text ?? '',
+    ) &&
+    /^(a|an)$/.test(tokens[sentence.from]?.text ?? '');
+  if (isLesson && !hasPlace) aside = 'teaching';
+  else if (hasPlace) {
+    if (general && !isPointedAt) aside = 'teaching';
+    else if (
+      past &&
+      !isPointedAt &&
+      /^(yesterday|last|this morning|i did|the one i did|years|months|weeks|my|told|seller|owner|he had|she had|they had|snaked)/.test(
+        past.rule,
+      )
+    )
+      aside = 'history';
+    else if (elsewhere && !isPointedAt) aside = 'chat';
+  } else {
+    if (past) aside = 'history';
+    else if (elsewhere) aside = 'chat';
+    else if (planned && !isHere) aside = 'plan';
+    else if (general && !isHere) aside = 'teaching';
+    const cue = past ?? elsewhere ?? planned ?? general;
+    if (aside && cue) because.push(`${aside}: "${cue.rule}"`);
+  }
+  return {
+    isDenied: denying.length > 0,
+    isHedged: hedging.length > 0 && sure.length === 0,
+    isHedgeLoose: hedging.length > 0 && hedging.every((cue) => cue.from >= claim.to),
+    isSure: sure.length > 0,
+    isDefinite,
+    isPointedAt,
+    aside,
+    because,
+  };
+}
+
+function isSameStatement(cue: Cue, claim: Claim, tokens: readonly Token[]): boolean {
+  const from = Math.min(cue.to, claim.to);
+  const to = Math.max(cue.from, claim.from);
+  return !tokens.slice(from, to).some((token) => /^(but|so|and_now|anyway)$/.test(token.text));
+}
+
+/** The words of the clause up to the thing, back to the last comma or the start of the sentence. */
+function clauseBefore(tokens: readonly Token[], sentence: Sentence, claim: Claim): string {
+  let from = claim.from;
+  while (from > sentence.from && tokens[from - 1]?.breakAfter === 'none' && claim.from - from < 12) from -= 1;
+  return tokens
+    .slice(from, claim.to)
+    .map((token) => token.text)
+    .join(' ');
+}

@@ -1,0 +1,122 @@
+/**
+ * Words in, draft out: phrases, observations, doubts, and an account of every second of speech, as `draft.json` holds them.
+ * Same words, same draft: nothing here depends on the clock, on chance or on the machine.
+ */
+import { type Draft, draftSchema, type Observation, type Run } from '../../shared/schemas/draft.ts';
+import type { Words } from '../../shared/schemas/word.ts';
+import { findPhrases } from '../3-phrases/find-phrases.ts';
+import { type Accounts, heardBetween, makeAccounts } from './account.ts';
+import { checkTrack } from './check-track.ts';
+import { weighDoubts } from './doubts.ts';
+import { finishRuns } from './finish-runs.ts';
+import { gatherObservations } from './gather-observations.ts';
+import { readSite } from './read-site.ts';
+import type { Item, Reading, RunState } from './reading.ts';
+
+/** Reads words to the end, doubts weighed, without writing the draft. */
+export function readWords(words: Words): Reading {
+  const reading = gatherObservations(findPhrases(words.words));
+  finishRuns(reading);
+  checkTrack(reading);
+  weighDoubts(reading, words);
+  return reading;
+}
+
+/** Drafts the findings of a talk. The result satisfies `draftSchema`. */
+export function draftWords(words: Words): Draft {
+  const reading = readWords(words);
+  const site = readSite(reading, words.words);
+  const accounts = makeAccounts(reading, words.words);
+  const items = reading.items.filter((item) => !item.isWithdrawn);
+  const draft: Draft = {
+    schema: 'lineword/draft@1',
+    unit: 'ft',
+    recording: { file: words.recording.file, sha256: words.recording.sha256, seconds: words.recording.seconds },
+    site,
+    runs: reading.runs.map((run) => writeRun(run, reading, accounts)),
+    observations: items.map((item) => writeObservation(item, reading, accounts, words)),
+    absent: accounts.absent.filter(
+      (entry) => !items.some((item) => item.run === entry.run && item.kind === entry.kind && item.status === 'present'),
+    ),
+    unplaced: [...accounts.unplaced, ...lostSpeech(words)],
+    setAside: [
+      ...accounts.setAside,
+      ...accounts.absent
+        .filter((entry) =>
+          items.some((item) => item.run === entry.run && item.kind === entry.kind && item.status === 'present'),
+        )
+        .map((entry) => ({ heard: entry.heard, why: 'denied here, found elsewhere' })),
+    ].sort((a, b) => a.heard.start - b.heard.start),
+  };
+  return draftSchema.parse(draft);
+}
+
+const lostSpeech = (words: Words): Draft['unplaced'] =>
+  words.lost.map((lost) => ({
+    heard: { start: lost.startSeconds, end: lost.endSeconds, text: '' },
+    why: `speech not understood: ${lost.why}`,
+  }));
+
+function writeRun(run: RunState, reading: Reading, accounts: Accounts): Run {
+  const { tokens } = reading.phrases;
+  const heard = accounts.runs.get(run.n) ?? null;
+  return {
+    n: run.n,
+    access: run.access,
+    direction: run.direction,
+    heard,
+    end: run.end,
+    review:
+      run.direction === null
+        ? [
+            {
+              reason: 'run-unsure',
+              about: 'direction',
+              detail: 'the direction of this run was not said',
+              offers: [
+                { value: 'downstream', label: 'downstream' },
+                { value: 'upstream', label: 'upstream' },
+              ],
+            },
+          ]
+        : [],
+    track: run.track.map((point) => ({
+      seconds: Math.round((tokens[point.token]?.startSeconds ?? 0) * 100) / 100,
+      feet: point.feet,
+    })),
+  };
+}
+
+const roundFeet = (feet: number | null): number | null => (feet === null ? null : Math.round(feet * 100) / 100);
+
+function writeObservation(item: Item, reading: Reading, accounts: Accounts, words: Words): Observation {
+  const { tokens } = reading.phrases;
+  const heard = accounts.heard.get(item) ?? heardBetween(words.words, tokens, item.from, item.to);
+  const { clockTo, ...fields } = item.fields;
+  return {
+    id: `o${item.n}`,
+    run: item.run,
+    kind: item.kind,
+    status: item.status,
+    at: roundFeet(item.at),
+    atBasis: item.at === null ? null : item.basis,
+    ...fields,
+    to: roundFeet(fields.to),
+    ...(clockTo === null ? {} : { clockTo }),
+    heard,
+    again: (accounts.again.get(item) ?? []).sort((a, b) => a.start - b.start),
+    confidence: item.confidence,
+    certainty: item.certainty,
+    ...(item.corrected.length > 0
+      ? {
+          corrected: item.corrected.map((entry) => ({
+            field: entry.field,
+            was: entry.was,
+            heard: heardBetween(words.words, tokens, entry.from, entry.to),
+          })),
+        }
+      : {}),
+    ...(item.respelled.length > 0 ? { respelled: item.respelled } : {}),
+    review: item.flags,
+  };
+}

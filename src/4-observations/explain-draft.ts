@@ -1,0 +1,93 @@
+/** Says why: for each observation the words, the rules, the certainty, the doubts, and what was considered and left. */
+
+import type { Words } from '../../shared/schemas/word.ts';
+import { readWords } from './draft-words.ts';
+import { nameOfObservation } from './name-observation.ts';
+import type { Item, Reading } from './reading.ts';
+
+export interface ExplanationNode {
+  readonly title: string;
+  readonly seconds: number | null;
+  /** Why the inspector should look, a sentence each. */
+  readonly flags: readonly string[];
+  readonly children: readonly ExplanationNode[];
+}
+
+export type Explanation = readonly ExplanationNode[];
+
+/** The rule tree of a talk, in the order things were first said. */
+export function explainDraft(words: Words): Explanation {
+  const reading = readWords(words);
+  const kept = reading.items.filter((item) => !item.isWithdrawn).map((item) => explainItem(reading, item));
+  const dropped = [
+    ...reading.items
+      .filter((item) => item.isWithdrawn)
+      .map((item) =>
+        leaf(reading, item.from, `${nameOfObservation(item)}: ${item.evidence.notes.at(-1) ?? 'taken back'}`),
+      ),
+    ...reading.considered.map((entry) => leaf(reading, entry.token, `${entry.rule}: ${entry.because}`)),
+  ].sort((a, b) => (a.seconds ?? 0) - (b.seconds ?? 0));
+  return dropped.length === 0
+    ? kept
+    : [...kept, { title: 'Considered and not taken', seconds: null, flags: [], children: dropped }];
+}
+
+const leaf = (reading: Reading, token: number, title: string): ExplanationNode => ({
+  title,
+  seconds: reading.phrases.tokens[token]?.startSeconds ?? null,
+  flags: [],
+  children: [],
+});
+
+function explainItem(reading: Reading, item: Item): ExplanationNode {
+  const { tokens, phrases } = reading.phrases;
+  const sentence = reading.sentences[item.sentence];
+  const used = sentence ? phrases.filter((phrase) => phrase.from >= sentence.from && phrase.from < sentence.to) : [];
+  const children: ExplanationNode[] = [
+    leaf(reading, item.from, `${item.kind}: ${item.evidence.source} "${item.evidence.rule}"`),
+    leaf(
+      reading,
+      item.from,
+      item.at === null
+        ? `no place: ${item.evidence.placeRule}`
+        : `place ${item.at} ft (${item.basis ?? 'unknown'}): ${item.evidence.placeRule}`,
+    ),
+    ...item.evidence.notes.map((note) => leaf(reading, item.from, note)),
+    ...item.respelled.map((entry) => leaf(reading, item.from, `heard "${entry.heard}", taken as ${entry.taken}`)),
+    ...item.corrected.map((entry) =>
+      leaf(reading, entry.from, `${entry.field} was ${entry.was ?? 'nothing'} before it was corrected`),
+    ),
+    {
+      title: `said: "${sentence?.text ?? ''}"`,
+      seconds: tokens[sentence?.from ?? item.from]?.startSeconds ?? null,
+      flags: [],
+      children: used.map((phrase) =>
+        leaf(
+          reading,
+          phrase.from,
+          `${phrase.family} "${tokens
+            .slice(phrase.from, phrase.to)
+            .map((token) => token.text)
+            .join(' ')}" by ${phrase.rule}`,
+        ),
+      ),
+    },
+    ...item.again.map((span) =>
+      leaf(
+        reading,
+        span.from,
+        `spoken of again: "${tokens
+          .slice(span.from, span.to)
+          .map((token) => token.text)
+          .join(' ')}"`,
+      ),
+    ),
+  ];
+  const hearing = item.certainty.hearing === null ? 'not known' : item.certainty.hearing.toFixed(2);
+  return {
+    title: `${nameOfObservation(item)} (run ${item.run}, reading ${item.certainty.reading.toFixed(2)}, hearing ${hearing})`,
+    seconds: tokens[item.from]?.startSeconds ?? null,
+    flags: item.flags.map((flag) => `${flag.reason}: ${flag.detail ?? flag.about ?? ''}`),
+    children,
+  };
+}

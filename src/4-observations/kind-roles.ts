@@ -1,0 +1,41 @@
+/** What some kinds mean for the run as a whole; each kind says so in its own file, here they are only gathered. */
+import type { EndReason } from '../../shared/vocabulary/attributes.ts';
+import type { Kind } from '../../shared/vocabulary/kind.ts';
+import { type KindName, kinds } from '../../shared/vocabulary/kinds/index.ts';
+
+const all: readonly Kind[] = kinds;
+
+/** Kinds that also name the opening a camera goes in by, or what it heads for. */
+export const openingKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.role === 'opening').map((kind) => kind.name),
+);
+
+/** Kinds that need no place. */
+export const placelessKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.isPlaceless).map((kind) => kind.name),
+);
+
+/** Kinds a run ends with, and the reason they give. */
+export const endKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(
+  all.flatMap((kind) => (kind.ends ? [[kind.name, kind.ends]] : [])),
+);
+
+/** Kinds whose descriptions give way to another thing named beside them. */
+export const yieldingKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.signsYield).map((kind) => kind.name),
+);
+
+/** Kinds of which only left and right are said. */
+export const sidewaysKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.isSideways).map((kind) => kind.name),
+);
+
+/** What everyday words of a kind need to be believed. */
+export const weakNeeds: ReadonlyMap<string, 'measure' | 'pointing'> = new Map(
+  all.flatMap((kind) => (kind.weakNeeds ? [[kind.name, kind.weakNeeds] as const] : [])),
+);
+
+/** Kinds that are called something else where the camera goes with the flow. */
+export const downstreamNames: ReadonlyMap<string, KindName> = new Map(
+  all.flatMap((kind) => (kind.whenDownstream ? [[kind.name, kind.whenDownstream as KindName] as const] : [])),
+);

@@ -1,0 +1,182 @@
+/**
+ * Finds where a claimed thing is: the place said with it, a way from something named before, the place at hand, or none.
+ * Each answer keeps its basis and the shape that gave it, so that doubt can be measured later.
+ */
+import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
+import type { PhraseOf } from '../3-phrases/phrase.ts';
+import type { Claim } from './claim.ts';
+import { currentRun, type Item, liveItems, type Reading, type RunState } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+export interface Placing {
+  at: number | null;
+  to: number | null;
+  basis: DistanceBasis | null;
+  rule: string;
+  /** Sentences back to where the place was said. */
+  sentencesBack: number;
+  /** True when the rule itself is a guess. */
+  isGuess: boolean;
+}
+
+/** A place said further back than this, in sentences, is not carried to a thing named without one. */
+const CARRY_SENTENCES = 4;
+
+const nowhere = (rule: string): Placing => ({
+  at: null,
+  to: null,
+  basis: null,
+  rule,
+  sentencesBack: 0,
+  isGuess: false,
+});
+
+/** Words that spread a thing over the whole line, or say that its place is not known. */
+const spread =
+  /\b(whole way|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|somewhere|missed the footage|didn t get a number|didn't get|can't tell you where|by the way)\b/;
+
+const travelling =
+  /\b(moving on|moving along|keep going|further on|farther on|next joint|a little past|little past|past that|beyond that|rolling again|going on|further along|further down|up ahead)\b/;
+
+export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): Placing {
+  const run = currentRun(reading);
+  if (claim.place) {
+    const { feet, toFeet } = claim.place.distance;
+    return { at: feet, to: toFeet, basis: 'spoken', rule: claim.place.rule, sentencesBack: 0, isGuess: false };
+  }
+  if (!run) return nowhere('no run yet');
+  if (claim.relative) {
+    const relative = resolveRelative(reading, run, claim.relative, claim);
+    if (relative) return relative;
+  }
+  if (spread.test(sentence.text)) return nowhere('spread over the line');
+  const { pending } = reading;
+  if (pending && sentence.index - pending.sentence <= CARRY_SENTENCES) {
+    return {
+      at: pending.feet,
+      to: pending.toFeet,
+      basis: 'nearby',
+      rule: `place said before (${pending.rule})`,
+      sentencesBack: sentence.index - pending.sentence,
+      isGuess: sentence.index - pending.sentence > 2,
+    };
+  }
+  const last = reading.focus.at(-1);
+  const isClose = last !== undefined && sentence.index - reading.focusSentence <= 3;
+  if (last && isClose && last.run === run.n && last.at !== null && run.way === 'out') {
+    const isMoving = travelling.test(sentence.text) || isMovingBetween(reading, reading.focusSentence, sentence.index);
+    return {
+      at: isMoving ? null : last.at,
+      to: null,
+      basis: isMoving ? null : 'nearby',
+      rule: isMoving ? 'moved on since the last place' : 'same place as the thing before',
+      sentencesBack: sentence.index - reading.focusSentence,
+      isGuess: true,
+    };
+  }
+  if (last && isClose && last.run === run.n && last.at !== null && run.way === 'back') {
+    return {
+      at: last.at,
+      to: null,
+      basis: 'nearby',
+      rule: 'same place as the thing before',
+      sentencesBack: sentence.index - reading.focusSentence,
+      isGuess: true,
+    };
+  }
+  return nowhere('no place said');
+}
+
+function isMovingBetween(reading: Reading, from: number, to: number): boolean {
+  return reading.sentences.slice(from + 1, to).some((sentence) => travelling.test(sentence.text));
+}
+
+/** Turns "four feet past the wye" into feet. */
+export function resolveRelative(
+  reading: Reading,
+  run: RunState,
+  phrase: PhraseOf<'relative'>,
+  claim: Claim | null,
+): Placing | null {
+  const { relative } = phrase;
+  const make = (at: number, isGuess: boolean): Placing => ({
+    at: Math.round(at * 1000) / 1000,
+    to: null,
+    basis: 'relative',
+    rule: phrase.rule,
+    sentencesBack: 0,
+    isGuess,
+  });
+  if (relative.shape === 'same') {
+    const feet = reading.pending?.feet ?? reading.focus.at(-1)?.at ?? null;
+    return feet === null ? null : { ...make(feet, false), basis: 'nearby' };
+  }
+  if (relative.anchor === null) return make(basePlace(reading, run) + (relative.feet ?? 0), false);
+  const anchors = anchorPlaces(reading, run, relative.anchor, claim);
+  if (relative.shape === 'between' && anchors.length >= 2)
+    return make((anchors[0]!.feet + anchors[1]!.feet) / 2, false);
+  if (relative.shape === 'middle') {
+    const anchor = anchors[0] ?? lastStretch(reading, run);
+    return anchor && anchor.toFeet !== null ? make((anchor.feet + anchor.toFeet) / 2, false) : null;
+  }
+  const anchor = anchors[0];
+  if (anchor === undefined) return relative.feet === null ? null : make(basePlace(reading, run) + relative.feet, true);
+  const base = (relative.feet ?? 0) > 0 && anchor.toFeet !== null ? anchor.toFeet : anchor.feet;
+  // On the way upstream "before" and "past" still count along the camera's way.
+  return make(base + (relative.feet ?? 0), false);
+}
+
+const basePlace = (reading: Reading, run: RunState): number => {
+  if (reading.pending) return reading.pending.toFeet ?? reading.pending.feet;
+  const last = reading.focus.at(-1);
+  return last && last.run === run.n && last.at !== null ? (last.fields.to ?? last.at) : run.here;
+};
+
+interface Anchor {
+  readonly feet: number;
+  readonly toFeet: number | null;
+}
+
+function lastStretch(reading: Reading, run: RunState): Anchor | null {
+  const item = liveItems(reading, run.n).findLast((candidate) => candidate.fields.to !== null && candidate.at !== null);
+  return item && item.at !== null ? { feet: item.at, toFeet: item.fields.to } : null;
+}
+
+function anchorPlaces(
+  reading: Reading,
+  run: RunState,
+  anchor: { from: number; to: number },
+  claim: Claim | null,
+): Anchor[] {
+  const { tokens, phrases } = reading.phrases;
+  const inside = phrases.filter((phrase) => phrase.from >= anchor.from && phrase.to <= anchor.to + 1);
+  const items = liveItems(reading, run.n).filter((item) => item.at !== null);
+  const found: (Anchor & { token: number })[] = [];
+  for (const phrase of inside) {
+    if (phrase.family === 'distance')
+      found.push({ feet: phrase.distance.feet, toFeet: phrase.distance.toFeet, token: phrase.from });
+    if (phrase.family !== 'thing' || (claim && phrase.from === claim.from)) continue;
+    const words = tokens.slice(Math.max(anchor.from, phrase.from - 2), phrase.from).map((token) => token.text);
+    const item = chooseItem(
+      items.filter(
+        (candidate) => candidate.kind === phrase.kind || (phrase.kind === 'coupling' && candidate.kind === 'coupling'),
+      ),
+      words,
+    );
+    if (item && item.at !== null) found.push({ feet: item.at, toFeet: item.fields.to, token: phrase.from });
+  }
+  const text = tokens.slice(anchor.from, anchor.to).map((token) => token.text);
+  for (const landmark of run.landmarks) {
+    const words = landmark.words.split(' ');
+    const at = text.findIndex((_, index) => words.every((word, offset) => text[index + offset] === word));
+    if (at >= 0) found.push({ feet: landmark.feet, toFeet: null, token: anchor.from + at });
+  }
+  return found.sort((a, b) => a.token - b.token);
+}
+
+function chooseItem(items: readonly Item[], words: readonly string[]): Item | undefined {
+  if (words.includes('first')) return items[0];
+  if (words.includes('second')) return items[1];
+  if (words.includes('third')) return items[2];
+  return items.at(-1);
+}

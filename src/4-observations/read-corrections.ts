@@ -1,0 +1,129 @@
+/**
+ * Values that replace an earlier one, and findings that are taken back.
+ * A strong cue ("make that", "correction") replaces and keeps the old value on record; a weak one ("sorry", "no") needs a
+ * second value of the same sort close by. What is replaced is always of the same sort as what replaces it.
+ */
+import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import type { Sentence } from './sentence.ts';
+
+/** How far apart, in tokens, a value and its replacement may stand round a weak cue. */
+const WEAK_REACH_TOKENS = 9;
+/** Two readings this near in feet, said one after the other, are the counter running on. */
+const RUNNING_ON_FEET = 2.1;
+
+export interface Replacement {
+  readonly old: Phrase;
+  readonly by: Phrase;
+  readonly isStrong: boolean;
+}
+
+const sameSort = (a: Phrase, b: Phrase): boolean =>
+  a.family === b.family ||
+  (a.family === 'position' && b.family === 'clock') ||
+  (a.family === 'clock' && b.family === 'position');
+
+const replaceable = new Set<Phrase['family']>([
+  'distance',
+  'position',
+  'clock',
+  'degree',
+  'share',
+  'inches',
+  'diameter',
+  'angle',
+  'service',
+  'material',
+]);
+
+const sameValue = (a: Phrase, b: Phrase): boolean => {
+  if (a.family === 'distance' && b.family === 'distance')
+    return a.distance.feet === b.distance.feet && a.distance.toFeet === b.distance.toFeet;
+  if (a.family === 'position' && b.family === 'position') return a.position === b.position;
+  if (a.family === 'degree' && b.family === 'degree') return a.degree === b.degree;
+  if (a.family === 'share' && b.family === 'share') return a.percent === b.percent;
+  if (a.family === 'inches' && b.family === 'inches') return a.inches === b.inches;
+  if (a.family === 'material' && b.family === 'material') return a.material === b.material;
+  return false;
+};
+
+/** Pairs of values inside one sentence of which the second replaces the first. */
+export function findReplacements(sentence: Sentence, tokens: readonly Token[]): Replacement[] {
+  const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
+  const cues = phrasesOf(sentence.phrases, 'correction').filter(
+    (phrase) => phrase.cue.act === 'replace' || phrase.rule.startsWith('scratch that'),
+  );
+  const found: Replacement[] = [];
+  for (const [index, by] of values.entries()) {
+    const old = values
+      .slice(0, index)
+      .findLast(
+        (value) =>
+          sameSort(value, by) &&
+          !sameValue(value, by) &&
+          value.to <= by.from &&
+          !found.some((pair) => pair.old === value),
+      );
+    if (!old) continue;
+    const between = cues.filter((cue) => cue.from >= old.to && cue.to <= by.from);
+    const strong = between.some((cue) => cue.cue.strength === 'strong' && isDirect(cue, by, tokens));
+    const weak = between.some(
+      (cue) => by.from - old.to <= WEAK_REACH_TOKENS && isDirect(cue, by, tokens) && isInterrupting(cue, tokens),
+    );
+    const otherThing = sentence.phrases.some(
+      (phrase) => phrase.family === 'thing' && phrase.from >= old.to && phrase.to <= by.from,
+    );
+    if ((strong || weak) && !(otherThing && !strong)) found.push({ old, by, isStrong: strong });
+    else if (isRunningOn(old, by, tokens)) found.push({ old, by, isStrong: true });
+  }
+  return found;
+}
+
+/** The cue stands directly before the value it brings, a few small words aside. */
+function isDirect(cue: PhraseOf<'correction'>, by: Phrase, tokens: readonly Token[]): boolean {
+  return (
+    tokens
+      .slice(cue.to, by.from)
+      .every((token) =>
+        /^(it|is|'s|that|at|a|an|the|on|um|uh|more|like|about|closer|to|of|i|mean|call|say|make|sorry|wait|no|let|me|see|feet|foot|by|in|just|only|actually|it's|'d|'ll|start|starts|really|from|with|and|goes|not)$/.test(
+          token.text,
+        ),
+      ) && by.from - cue.to <= 6
+  );
+}
+
+/** A weak cue counts only when it breaks in: a comma or a stop stands before it, or it is doubled. */
+function isInterrupting(cue: PhraseOf<'correction'>, tokens: readonly Token[]): boolean {
+  const before = tokens[cue.from - 1];
+  return before === undefined || before.breakAfter !== 'none' || cue.to - cue.from > 1;
+}
+
+/** "forty one, forty two": the speaker reads the counter on. */
+function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean {
+  if (old.family !== 'distance' || by.family !== 'distance') return false;
+  if (old.distance.toFeet !== null || by.distance.toFeet !== null) return false;
+  const gap = by.distance.feet - old.distance.feet;
+  const isSilent =
+    by.from - old.to <= 1 && tokens.slice(old.to, by.from).every((token) => /^(feet|uh|um|and)$/.test(token.text));
+  return isSilent && gap > 0 && gap <= RUNNING_ON_FEET && old.distance.frame !== 'unit';
+}
+
+/** What opens the sentence, when it opens with a correction. */
+export function openingCorrection(sentence: Sentence, tokens: readonly Token[]): 'strong' | 'weak' | null {
+  const opening = phrasesOf(sentence.phrases, 'correction').find(
+    (cue) =>
+      cue.cue.act === 'replace' &&
+      tokens
+        .slice(sentence.from, cue.from)
+        .every((token) => /^(oh|okay|um|uh|well|ah|hm|hmm|and|so|but|yeah|now|wait|hang|on)$/.test(token.text)),
+  );
+  if (opening) return opening.cue.strength;
+  const hasThing = sentence.phrases.some((phrase) => phrase.family === 'thing');
+  const strong = phrasesOf(sentence.phrases, 'correction').some(
+    (cue) => cue.cue.act === 'replace' && cue.cue.strength === 'strong',
+  );
+  return strong && !hasThing ? 'strong' : null;
+}
+
+export const isWithdrawing = (sentence: Sentence): PhraseOf<'correction'> | null =>
+  phrasesOf(sentence.phrases, 'correction').find((cue) => cue.cue.act === 'withdraw') ?? null;

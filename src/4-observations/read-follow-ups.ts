@@ -1,0 +1,198 @@
+/** Sentences that name no thing: a size, a share, a place, an ending, an answer. They belong to what was named before. */
+import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import { fieldOf, kindTakes, setField } from './claim.ts';
+import { currentRun, type FieldName, type Item, own, type Reading, type RunState } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** How many sentences an attribute may stand after the thing it is said of. */
+const ATTRIBUTE_SENTENCES = 3;
+
+function recordOld(item: Item, field: FieldName | 'at', was: string | number | null, sentence: Sentence): void {
+  if (was !== null) item.corrected.push({ field, was, from: sentence.from, to: sentence.to });
+}
+
+/** Gives loose attributes to the items talk is about. Returns whether any was taken. */
+export function giveAttributes(
+  reading: Reading,
+  sentence: Sentence,
+  loose: readonly Phrase[],
+  correcting: 'strong' | 'weak' | null,
+): boolean {
+  const targets = reading.focus.filter((item) => !item.isWithdrawn);
+  if (targets.length === 0 || sentence.index - reading.focusSentence > ATTRIBUTE_SENTENCES) return false;
+  if (sentence.isQuestion) return false;
+  let isTaken = false;
+  for (const phrase of loose) {
+    const field = fieldOf(phrase);
+    if (field === null) continue;
+    const item = targets.findLast((target) => takesField(target, field, phrase));
+    if (!item) continue;
+    const old = fieldValue(item, field);
+    const isCorrected =
+      old !== null &&
+      (correcting !== null || isBareFragment(sentence, reading.phrases.tokens)) &&
+      reading.focusSentence >= sentence.index - 2;
+    if (old !== null && !isCorrected) continue;
+    if (field === 'position' && item.fields.clock !== null) item.fields.clock = null;
+    if (field === 'clock' && item.fields.position !== null) item.fields.position = null;
+    const before = old;
+    if (!setField(item.fields, phrase, item.kind, isCorrected)) continue;
+    if (isCorrected && before !== fieldValue(item, field)) {
+      recordOld(item, field, before, sentence);
+      if (correcting !== 'strong') item.evidence.notes.push(`weak correction of ${field}`);
+    } else item.evidence.notes.push(`${field} said later`);
+    reading.lastValue = { item, field, sentence: sentence.index };
+    own(reading, phrase.from, phrase.to, { sort: 'item', item, isAgain: true });
+    isTaken = true;
+  }
+  return isTaken;
+}
+
+const takesField = (item: Item, field: FieldName, phrase: Phrase): boolean =>
+  kindTakes(item.kind, field) ||
+  (field === 'percent' && phrase.family === 'share' && phrase.isBare && kindTakes(item.kind, 'inches'));
+
+const fieldValue = (item: Item, field: FieldName): string | number | null =>
+  item.fields[field === 'percent' && !kindTakes(item.kind, 'percent') ? 'inches' : field];
+
+function isBareFragment(sentence: Sentence, tokens: readonly Token[]): boolean {
+  return sentence.to - sentence.from <= 6 && tokens.slice(sentence.from, sentence.to).length > 0;
+}
+
+/** Whether the next thing named has no place of its own: then a place standing alone is its place. */
+function nextNeedsPlace(reading: Reading, index: number): boolean {
+  const next = reading.sentences
+    .slice(index + 1, index + 3)
+    .find((sentence) => sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material'));
+  return next !== undefined && !next.phrases.some((phrase) => phrase.family === 'distance');
+}
+
+function setPlace(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  item: Item,
+  feet: number,
+  toFeet: number | null,
+  rule: string,
+): true {
+  item.at = feet;
+  item.basis = 'nearby';
+  item.evidence.placeRule = rule;
+  item.evidence.placeSentences = sentence.index - item.sentence;
+  if (toFeet !== null && kindTakes(item.kind, 'to')) item.fields.to = toFeet;
+  reading.lastValue = { item, field: 'at', sentence: sentence.index };
+  run.here = toFeet ?? feet;
+  ownFor(reading, sentence, item);
+  return true;
+}
+
+const endingWords =
+  /\b(out of it|out the other|clears|cleared|ends|ending|quits|stops|lets go|lets up|until|till|tapers|peters|gone by|done by|over by|dry again|carries on|carry on|continues|runs to|runs out|goes to|goes out to|goes on to|all the way to|come up|comes up|levels out|terminat|far end|end of it|back out|surface|still)\b/;
+
+/** A sentence that gives a place and names nothing. */
+export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
+  const run = currentRun(reading);
+  const places = phrasesOf(sentence.phrases, 'distance');
+  const place = places.at(-1);
+  if (!run || !place) return false;
+  const { feet, toFeet, isEnd } = place.distance;
+  const focused = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
+  const sentencesSince = sentence.index - reading.focusSentence;
+  const isNear = focused !== undefined && sentencesSince <= 2;
+  const last = reading.lastValue;
+  // "No. Thirty nine." replaces the last place given.
+  if (
+    correcting !== null &&
+    last !== null &&
+    !last.item.isWithdrawn &&
+    sentence.index - last.sentence <= 3 &&
+    (last.field === 'at' || last.field === 'to')
+  ) {
+    const old = last.field === 'at' ? last.item.at : last.item.fields.to;
+    recordOld(last.item, last.field, old, sentence);
+    if (last.field === 'at') {
+      last.item.at = feet;
+      if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
+    } else last.item.fields.to = feet;
+    if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${last.field}`);
+    ownFor(reading, sentence, last.item);
+    return true;
+  }
+  // "… and we come out of it at thirty eight."
+  const open = openStretch(reading, run.n, feet);
+  if (
+    open &&
+    (isEnd === true || (endingWords.test(sentence.text) && toFeet === null)) &&
+    sentence.index - open.sentence <= 12
+  ) {
+    if (open.fields.to !== null) recordOld(open, 'to', open.fields.to, sentence);
+    open.fields.to = feet;
+    reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
+    reading.focus = [open];
+    reading.focusSentence = sentence.index;
+    run.here = feet;
+    ownFor(reading, sentence, open);
+    return true;
+  }
+  // "Offset joint here. That's at sixteen."
+  const saysThat =
+    /\b(that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/.test(
+      sentence.text,
+    );
+  if (
+    focused &&
+    isNear &&
+    (focused.at === null || (focused.basis !== 'spoken' && focused.basis !== 'relative' && saysThat)) &&
+    focused.kind !== 'no-access'
+  ) {
+    if (focused.at === null || saysThat) {
+      focused.at = feet;
+      focused.basis = 'nearby';
+      focused.evidence.placeRule = 'place said after';
+      focused.evidence.placeSentences = sentencesSince;
+      if (toFeet !== null && kindTakes(focused.kind, 'to')) focused.fields.to = toFeet;
+      reading.lastValue = { item: focused, field: 'at', sentence: sentence.index };
+      ownFor(reading, sentence, focused);
+      run.here = toFeet ?? feet;
+      return true;
+    }
+  }
+  // "Back pitch here. Eighteen to twenty two."
+  if (
+    focused &&
+    isNear &&
+    toFeet !== null &&
+    kindTakes(focused.kind, 'to') &&
+    focused.fields.to === null &&
+    (focused.basis !== 'spoken' || focused.at === feet)
+  ) {
+    focused.at = feet;
+    focused.basis = 'nearby';
+    focused.fields.to = toFeet;
+    focused.evidence.placeRule = 'stretch said after';
+    reading.lastValue = { item: focused, field: 'to', sentence: sentence.index };
+    ownFor(reading, sentence, focused);
+    return true;
+  }
+  return false;
+}
+
+function openStretch(reading: Reading, run: number, feet: number): Item | null {
+  const item = reading.items.findLast(
+    (candidate) =>
+      candidate.run === run &&
+      !candidate.isWithdrawn &&
+      kindTakes(candidate.kind, 'to') &&
+      candidate.kind !== 'pipe' &&
+      candidate.at !== null &&
+      candidate.at < feet,
+  );
+  return item && item.fields.to === null ? item : null;
+}
+
+function ownFor(reading: Reading, sentence: Sentence, item: Item): void {
+  own(reading, sentence.from, sentence.to, { sort: 'item', item, isAgain: sentence.index !== item.sentence });
+  if (sentence.index !== item.sentence) item.again.push({ from: sentence.from, to: sentence.to });
+}

@@ -1,0 +1,186 @@
+/** What is known while a talk is being read: runs, items, and where the camera is. */
+
+import type { Flag } from '../../shared/schemas/draft.ts';
+import type {
+  Degree,
+  Direction,
+  DistanceBasis,
+  EndReason,
+  Position,
+  Status,
+} from '../../shared/vocabulary/attributes.ts';
+import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
+import type { MaterialName } from '../../shared/vocabulary/materials.ts';
+import type { ServiceName } from '../../shared/vocabulary/services.ts';
+import type { Phrases } from '../3-phrases/find-phrases.ts';
+import type { Sentence } from './sentence.ts';
+
+export interface Fields {
+  to: number | null;
+  position: Position | null;
+  clock: number | null;
+  clockTo: number | null;
+  degree: Degree | null;
+  percent: number | null;
+  inches: number | null;
+  material: MaterialName | null;
+  diameterIn: number | null;
+  fromMaterial: MaterialName | null;
+  toMaterial: MaterialName | null;
+  serves: ServiceName | null;
+  angleDeg: number | null;
+}
+
+export type FieldName = keyof Fields;
+
+/** How an item came to be believed; features of the doubt about it. */
+export interface Evidence {
+  /** The thing was named, described by a sign, or only weakly named. */
+  source: 'word' | 'sign' | 'weak' | 'computed';
+  /** The rule that found the thing, and the one that gave the place. */
+  rule: string;
+  placeRule: string;
+  /** How many things and places the sentence held. */
+  thingsInSentence: number;
+  placesInSentence: number;
+  /** How many tokens lie between the thing and its place; null when the place was not in the sentence. */
+  placeTokens: number | null;
+  /** Sentences between the thing and its place. */
+  placeSentences: number;
+  isRespelled: boolean;
+  isOnWayBack: boolean;
+  isHedged: boolean;
+  hasExistential: boolean;
+  sentenceTokens: number;
+  notes: string[];
+}
+
+export interface Item {
+  readonly n: number;
+  run: number;
+  kind: KindName;
+  status: Status;
+  at: number | null;
+  basis: DistanceBasis | null;
+  fields: Fields;
+  /** Token range it was first said in. */
+  from: number;
+  to: number;
+  sentence: number;
+  again: { from: number; to: number }[];
+  corrected: { field: string; was: string | number | null; from: number; to: number }[];
+  respelled: { heard: string; taken: string }[];
+  flags: Flag[];
+  evidence: Evidence;
+  isWithdrawn: boolean;
+  confidence: number;
+  certainty: { hearing: number | null; reading: number; fields: Record<string, number> };
+}
+
+export interface RunState {
+  n: number;
+  access: string | null;
+  direction: Direction | null;
+  isDirectionPlain: boolean;
+  sentence: number;
+  from: number;
+  to: number;
+  /** Where the camera is, in feet, and the furthest it has been. */
+  here: number;
+  furthest: number;
+  way: 'out' | 'back';
+  material: MaterialName | null;
+  diameterIn: number | null;
+  end: { at: number | null; reason: EndReason } | null;
+  hasFindings: boolean;
+  track: { token: number; feet: number }[];
+  landmarks: { words: string; feet: number }[];
+}
+
+export type Owner =
+  | { readonly sort: 'item'; readonly item: Item; readonly isAgain: boolean }
+  | { readonly sort: 'absent'; readonly kind: KindName; readonly run: number }
+  | { readonly sort: 'run'; readonly run: number }
+  | { readonly sort: 'site' }
+  | { readonly sort: 'aside'; readonly why: string }
+  | { readonly sort: 'unplaced'; readonly why: string };
+
+/** A place said but not yet used by a thing. */
+export interface PendingPlace {
+  readonly feet: number;
+  readonly toFeet: number | null;
+  readonly sentence: number;
+  readonly token: number;
+  readonly rule: string;
+}
+
+export interface Reading {
+  readonly phrases: Phrases;
+  readonly sentences: readonly Sentence[];
+  runs: RunState[];
+  items: Item[];
+  /** Who owns each token; null until given. */
+  owners: (Owner | null)[];
+  pending: PendingPlace | null;
+  /** The item talk is about: the target of a follow-up, a correction or a withdrawal. */
+  focus: Item[];
+  focusSentence: number;
+  /** The last value given, so that "no, thirty nine" knows what it replaces. */
+  lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
+  /** A yes-or-no question about a thing, waiting for its answer. */
+  asked: { kind: KindName; item: Item | null; sentence: number }[];
+  isSummary: boolean;
+  /** An opening named in talk that came before the run it starts. */
+  considered: { token: number; rule: string; because: string }[];
+  absent: { run: number; kind: KindName; from: number; to: number }[];
+  /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
+  isCorrecting: 'strong' | 'weak' | null;
+  /** The sentence that announced another run not yet started. */
+  announcedRun: number | null;
+}
+
+export const emptyFields = (): Fields => ({
+  to: null,
+  position: null,
+  clock: null,
+  clockTo: null,
+  degree: null,
+  percent: null,
+  inches: null,
+  material: null,
+  diameterIn: null,
+  fromMaterial: null,
+  toMaterial: null,
+  serves: null,
+  angleDeg: null,
+});
+
+export function startReading(phrases: Phrases, sentences: readonly Sentence[]): Reading {
+  return {
+    phrases,
+    sentences,
+    runs: [],
+    items: [],
+    owners: phrases.tokens.map(() => null),
+    pending: null,
+    focus: [],
+    focusSentence: -1,
+    lastValue: null,
+    asked: [],
+    isSummary: false,
+    considered: [],
+    absent: [],
+    isCorrecting: null,
+    announcedRun: null,
+  };
+}
+
+export const currentRun = (reading: Reading): RunState | null => reading.runs.at(-1) ?? null;
+
+/** Gives tokens an owner; what has one keeps it. */
+export function own(reading: Reading, from: number, to: number, owner: Owner): void {
+  for (let at = from; at < to; at += 1) reading.owners[at] ??= owner;
+}
+
+export const liveItems = (reading: Reading, run: number): Item[] =>
+  reading.items.filter((item) => item.run === run && !item.isWithdrawn);

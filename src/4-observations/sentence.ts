@@ -1,0 +1,100 @@
+/**
+ * Cuts the talk into sentences: at full stops and question marks, at long pauses, and, where a recogniser printed no stops
+ * at all, before the words that open a new statement.
+ */
+
+import type { Phrases } from '../3-phrases/find-phrases.ts';
+import type { Phrase } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+
+export interface Sentence {
+  readonly index: number;
+  /** First token, and the one after the last. */
+  readonly from: number;
+  readonly to: number;
+  readonly phrases: readonly Phrase[];
+  readonly isQuestion: boolean;
+  readonly text: string;
+}
+
+/** A stretch this long without a comma or a stop is printed without punctuation. */
+const LONG_STRETCH_TOKENS = 18;
+
+const openers = /^(okay|ok|alright|now|so|then|anyway|pulling|coming|backing|oh|well)$/;
+const existentials = /^(there|here)$/;
+const denials = /^(no|didn't|don't)$/;
+
+function softStarts(tokens: readonly Token[], from: number, to: number, phrases: readonly Phrase[]): number[] {
+  const starts: number[] = [];
+  let seesPlace = false;
+  let seesThing = false;
+  for (let at = from; at < to; at += 1) {
+    const text = tokens[at]?.text ?? '';
+    const next = tokens[at + 1]?.text ?? '';
+    const place = phrases.find((phrase) => phrase.family === 'distance' && phrase.from === at);
+    const isWithAt =
+      /^(at|from|to|about|around|say|it|like|through|till|until|and|on|up|feet|foot|between|is|'s|of|a|the|another|that)$/.test(
+        tokens[at - 1]?.text ?? '',
+      );
+    const opens =
+      (place !== undefined && !isWithAt && seesThing && seesPlace) ||
+      (existentials.test(text) && /^('s|is|are|comes|goes)$/.test(next) && seesThing) ||
+      openers.test(text) ||
+      (denials.test(text) &&
+        phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3) &&
+        seesThing);
+    if (opens && at > from) {
+      starts.push(at);
+      seesPlace = false;
+      seesThing = false;
+    }
+    if (place) seesPlace = true;
+    if (
+      phrases.some(
+        (phrase) =>
+          (phrase.family === 'thing' || phrase.family === 'material' || phrase.family === 'angle') &&
+          phrase.from === at,
+      )
+    )
+      seesThing = true;
+  }
+  return starts;
+}
+
+function bareStretch(tokens: readonly Token[], from: number, to: number): boolean {
+  if (to - from < LONG_STRETCH_TOKENS) return false;
+  const commas = tokens.slice(from, to).filter((token) => token.breakAfter === 'comma').length;
+  return commas * LONG_STRETCH_TOKENS < to - from;
+}
+
+/** The sentences of a talk; together they cover every token once. */
+export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
+  const bounds: { from: number; to: number }[] = [];
+  let from = 0;
+  tokens.forEach((token, index) => {
+    const isNumberTorn = phrases.some(
+      (phrase) => phrase.from <= index && phrase.to > index + 1 && phrase.family !== 'relative',
+    );
+    const ends = (token.breakAfter === 'stop' || token.breakAfter === 'question') && !isNumberTorn;
+    if (!ends && index < tokens.length - 1) return;
+    const to = index + 1;
+    const inside = phrases.filter((phrase) => phrase.from >= from && phrase.from < to);
+    const starts = bareStretch(tokens, from, to) ? softStarts(tokens, from, to, inside) : [];
+    for (const start of starts) {
+      bounds.push({ from, to: start });
+      from = start;
+    }
+    bounds.push({ from, to });
+    from = to;
+  });
+  return bounds.map((bound, index) => ({
+    index,
+    ...bound,
+    phrases: phrases.filter((phrase) => phrase.from >= bound.from && phrase.from < bound.to),
+    isQuestion: tokens[bound.to - 1]?.breakAfter === 'question',
+    text: tokens
+      .slice(bound.from, bound.to)
+      .map((token) => token.text)
+      .join(' '),
+  }));
+}
