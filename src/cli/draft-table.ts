@@ -14,14 +14,14 @@ interface Paper {
   readonly style: Effects['style'];
 }
 
-export function draftTable(draft: Draft, options: { folder: string; effects: Effects }): string {
+export function draftTable(draft: Draft, options: { folder: string; reviewWith: string; effects: Effects }): string {
   const paper: Paper = { columns: options.effects.columns, style: options.effects.style };
   const blocks = [
     head(draft, paper),
     flaggedBlock(draft, paper),
     ...draft.runs.map((run) => runBlock(draft, run, paper)),
     tail(draft, paper),
-    footer(draft, options.folder, paper),
+    footer(draft, options, paper),
   ];
   return blocks.filter((block) => block !== '').join('\n\n');
 }
@@ -162,13 +162,10 @@ function sayAsides(asides: Aside[]): string {
   return `${count(asides.length, 'stretch', 'stretches')} of talk, ${shortTime(seconds)} in all (${list.join(', ')})`;
 }
 
-function footer(draft: Draft, folder: string, paper: Paper): string {
+function footer(draft: Draft, { folder, reviewWith }: { folder: string; reviewWith: string }, paper: Paper): string {
   const lines = [`Written: words.json and draft.json in ${folder}`];
   if (draft.observations.length + draft.unplaced.length > 0) {
-    lines.push(
-      'This is a draft: check it against the recording before anyone relies on it.',
-      `Next: lineword review ${folder}`,
-    );
+    lines.push('This is a draft: check it against the recording before anyone relies on it.', `Next: ${reviewWith}`);
   }
   return lines.flatMap((line) => wrap(line, paper.columns, '', '  ')).join('\n');
 }

@@ -16,6 +16,8 @@ export interface Effects {
   readonly noteIsTerminal: boolean;
   /** How many columns a printed line may take. */
   readonly columns: number;
+  /** How lineword was started, to name the next command. */
+  readonly program: string;
   nowSeconds(): number;
   /** Runs `work` with a signal that Ctrl-C raises; a second Ctrl-C ends the program at once. */
   interruptible<T>(work: (signal: AbortSignal) => Promise<T>): Promise<T>;
@@ -30,6 +32,7 @@ export const realEffects: Effects = {
   style: (format, text) => (process.stdout.isTTY ? styleText(format, text) : text),
   noteIsTerminal: process.stderr.isTTY === true,
   columns: process.stdout.isTTY ? Math.min(widest, Math.max(narrowest, process.stdout.columns)) : 80,
+  program: process.env.npm_lifecycle_event === undefined ? 'lineword' : 'npm run -s lineword --',
   nowSeconds: () => performance.now() / 1000,
   async interruptible(work) {
     const controller = new AbortController();

@@ -26,7 +26,7 @@ export interface ObtainOptions {
 }
 
 const textEndings = new Set(['.vtt', '.srt', '.json']);
-const isText = (path: string) => textEndings.has(extname(path).toLowerCase());
+export const isText = (path: string): boolean => textEndings.has(extname(path).toLowerCase());
 
 export async function obtainWords(inputs: string[], options: ObtainOptions, effects: Effects): Promise<Words> {
   const text = inputs.find(isText);

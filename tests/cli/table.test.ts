@@ -20,6 +20,7 @@ function recorded(columns: number, noteIsTerminal = false) {
     style: (_format, text) => text,
     noteIsTerminal,
     columns,
+    program: 'lineword',
     nowSeconds: () => clock.seconds,
     interruptible: (work) => work(new AbortController().signal),
   };
@@ -32,7 +33,11 @@ const empty = { ...plain, runs: [], observations: [], absent: [], unplaced: [], 
 const run = { n: 1, access: 'front cleanout', direction: 'downstream', heard, end: { at: 52, reason: 'main' } };
 
 function table(draft: object, columns = 80): string {
-  return draftTable(draftSchema.parse(draft), { folder: 'elm', effects: recorded(columns).effects });
+  return draftTable(draftSchema.parse(draft), {
+    folder: 'elm',
+    reviewWith: 'lineword review elm',
+    effects: recorded(columns).effects,
+  });
 }
 
 describe('the table', () => {
@@ -111,7 +116,11 @@ describe('the table', () => {
   it('keeps to the width and shows every observation, whatever the draft', () => {
     fc.assert(
       fc.property(drafts, fc.constantFrom(60, 80, 110), (draft, columns) => {
-        const text = draftTable(draft, { folder: 'elm', effects: recorded(columns).effects });
+        const text = draftTable(draft, {
+          folder: 'elm',
+          reviewWith: 'lineword review elm',
+          effects: recorded(columns).effects,
+        });
         for (const line of text.split('\n').filter(words)) expect(line.length, line).toBeLessThanOrEqual(columns);
         const rows = text.split('\n').filter((line) => /^[ !] +(\?|(about )?[\d.–]+ ft) {2}/.test(line));
         expect(rows).toHaveLength(draft.observations.length);

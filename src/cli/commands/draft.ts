@@ -1,7 +1,7 @@
 /** `lineword draft`: a recording, or a transcript of one, becomes words.json and draft.json and a table to read. */
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import type { Command } from 'commander';
 import type { Draft } from '../../../shared/schemas/draft.ts';
 import { readOwnWords } from '../../5-review/own-words.ts';
@@ -12,7 +12,7 @@ import { CliError } from '../cli-error.ts';
 import { draftTable } from '../draft-table.ts';
 import { type Effects, realEffects } from '../effects.ts';
 import { asJson, fileNames, folderFor, removeIfEmpty } from '../inspection-folder.ts';
-import { obtainWords } from '../obtain-words.ts';
+import { isText, obtainWords } from '../obtain-words.ts';
 import { respell, showRespelled } from '../own-words.ts';
 
 export interface DraftOptions {
@@ -59,11 +59,28 @@ export async function runDraft(recordings: string[], options: DraftOptions, effe
   try {
     const draft = await draftInto(folder, recordings, options, effects);
     if (options.json) effects.print(asJson(draft).trimEnd());
-    else if (!options.quiet) effects.print(draftTable(draft, { folder: options.out ?? folder, effects }));
+    else if (!options.quiet) {
+      const shown = options.out ?? (relative('', folder) || '.');
+      effects.print(
+        draftTable(draft, { folder: shown, reviewWith: reviewCommand(shown, folder, recordings, effects), effects }),
+      );
+    }
   } catch (error) {
     if (isNewFolder) await removeIfEmpty(folder);
     throw error;
   }
+}
+
+/** What to type next. Review looks for the recording in the folder and beside it; elsewhere it has to be told. */
+function reviewCommand(shown: string, folder: string, recordings: string[], effects: Effects): string {
+  const nearby = [folder, dirname(folder)];
+  const isFound = recordings.every((path) => isText(path) || nearby.includes(dirname(resolve(path))));
+  const words = [shown, ...(isFound ? [] : ['--recording', ...recordings])];
+  return `${effects.program} review ${words.map(quoteForShell).join(' ')}`;
+}
+
+function quoteForShell(word: string): string {
+  return /^[\w./:@+-]+$/.test(word) ? word : `"${word}"`;
 }
 
 async function draftInto(
