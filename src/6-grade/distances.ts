@@ -36,11 +36,13 @@ export function placeOf(at: number, counter: Counter, basis: DistanceBasis | nul
   };
 }
 
+export const correctedDistanceName = 'distance from where the camera entered the pipe';
+
 /** The sum behind a corrected distance, shown when the counter did not start at the pipe. */
 export function correctedDistance(place: Place, entryFeet: number): Computation | null {
   if (entryFeet === 0 || place.feet === null) return null;
   return {
-    name: 'distance from where the camera entered the pipe',
+    name: correctedDistanceName,
     inputs: [
       { name: 'counter reading', value: place.counterFeet, unit: 'ft', source: 'the talk' },
       { name: 'counter at the entry', value: entryFeet, unit: 'ft', source: 'the inspector' },

@@ -3,6 +3,7 @@ import type { Computation, Finding, Graded } from '../../shared/schemas/grade.ts
 import type { ReportFinding } from '../../shared/schemas/report.ts';
 import { actions, severityNames, trades } from '../../shared/vocabulary/grading/levels.ts';
 import { shortTime } from '../../shared/wording/short.ts';
+import { correctedDistanceName } from '../6-grade/distances.ts';
 import { notStated } from './standing-text.ts';
 import { capital, kindNamed } from './wording/counting.ts';
 import { detailWords, sizeWords, titleWords } from './wording/descriptions.ts';
@@ -49,7 +50,10 @@ export function findingRow({ number, finding: f }: NumberedFinding, graded: Grad
     part: partWords(f),
     words: f.heard.text,
     time: shortTime(f.heard.start),
-    computations: f.computations.map((computation) => computationWords(computation, units)),
+    // The distance less the entry stands in the row itself and in the words of the run.
+    computations: f.computations
+      .filter((computation) => computation.name !== correctedDistanceName)
+      .map((computation) => computationWords(computation, units)),
   };
 }
 

@@ -5,21 +5,26 @@ import { createRequire } from 'node:module';
 const require = createRequire(import.meta.url);
 
 const files = {
-  regular: '@expo-google-fonts/atkinson-hyperlegible/400Regular/AtkinsonHyperlegible_400Regular.ttf',
-  bold: '@expo-google-fonts/atkinson-hyperlegible/700Bold/AtkinsonHyperlegible_700Bold.ttf',
-  italic: '@expo-google-fonts/atkinson-hyperlegible/400Regular_Italic/AtkinsonHyperlegible_400Regular_Italic.ttf',
-  boldItalic: '@expo-google-fonts/atkinson-hyperlegible/700Bold_Italic/AtkinsonHyperlegible_700Bold_Italic.ttf',
+  regular: () =>
+    require.resolve('@expo-google-fonts/atkinson-hyperlegible/400Regular/AtkinsonHyperlegible_400Regular.ttf'),
+  bold: () => require.resolve('@expo-google-fonts/atkinson-hyperlegible/700Bold/AtkinsonHyperlegible_700Bold.ttf'),
+  italic: () =>
+    require.resolve(
+      '@expo-google-fonts/atkinson-hyperlegible/400Regular_Italic/AtkinsonHyperlegible_400Regular_Italic.ttf',
+    ),
+  boldItalic: () =>
+    require.resolve('@expo-google-fonts/atkinson-hyperlegible/700Bold_Italic/AtkinsonHyperlegible_700Bold_Italic.ttf'),
   /** For letters the first family lacks. */
-  wide: 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf',
-  wideBold: 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf',
-  wideItalic: 'dejavu-fonts-ttf/ttf/DejaVuSans-Oblique.ttf',
+  wide: () => require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
+  wideBold: () => require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'),
+  wideItalic: () => require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Oblique.ttf'),
 } as const;
 
 export type FontName = keyof typeof files;
 
 /** Bytes of one font file. */
 export function fontBytes(name: FontName): Buffer {
-  return readFileSync(require.resolve(files[name]));
+  return readFileSync(files[name]());
 }
 
 export const allFonts = Object.keys(files) as FontName[];

@@ -3,24 +3,15 @@
  * and limits are named on its left, defects on its right; the scale is at the left edge. Shapes carry the meaning
  * (square fitting, diamond defect, bar limit), never colour alone. Marks are laid out by `layoutLine`.
  */
-import { layoutLine } from '../../../shared/drawing/line-layout.ts';
-import type { Finding } from '../../../shared/schemas/grade.ts';
-import type { MaterialName } from '../../../shared/vocabulary/materials.ts';
 import { materialTitle, titleWords } from '../wording/descriptions.ts';
 import { inchSize, type Units } from '../wording/lengths.ts';
-import { clockWords, placeWords } from '../wording/places.ts';
+import { legendMarkup } from './draw-legend.ts';
+import { marks } from './draw-marks.ts';
 import { patternMarkup } from './patterns.ts';
-import { isOnSheet, type Sheet, type Strip, type StripItem } from './strips.ts';
-import { estimatedWidth, firstThatFits, fontFamily, linesOf, round, text } from './svg-text.ts';
+import { fontSize, leftColumn, pipe, rightColumn, scaleX, sheetWidth } from './sheet-geometry.ts';
+import { isOnSheet, type Sheet, type Strip } from './strips.ts';
+import { estimatedWidth, fontFamily, linesOf, round, text } from './svg-text.ts';
 
-export const sheetWidth = 680;
-export const labelGap = 17;
-const fontSize = 12.5;
-const pipe = { left: 318, right: 346 };
-const left = { labelEnd: 270, leaderEnd: 276, roomStart: 54 };
-const right = { labelStart: 396, leaderStart: 390 };
-const scaleX = 44;
-const laneWidth = 7;
 const metersPerFoot = 0.3048;
 
 export interface SheetOptions {
@@ -130,8 +121,8 @@ function pipeBody(strip: Strip, sheet: Sheet, y: (feet: number) => number, idPre
 
 function headings(strip: Strip, sheet: Sheet, top: number, stripHeight: number, units: Units): string {
   const out = [
-    text(left.labelEnd, 16, 'Fittings and limits', 'text-anchor="end" font-weight="700"'),
-    text(right.labelStart, 16, 'Defects, with their numbers', 'font-weight="700"'),
+    text(leftColumn.labelEnd, 16, 'Fittings and limits', 'text-anchor="end" font-weight="700"'),
+    text(rightColumn.labelStart, 16, 'Defects, with their numbers', 'font-weight="700"'),
     text(scaleX - 34, 16, `Distance, ${units === 'meters' ? 'm' : 'ft'}`, 'font-weight="700"'),
   ];
   const access = strip.runs[0]?.access ?? null;
@@ -169,161 +160,5 @@ function entry(strip: Strip, sheet: Sheet, y: (feet: number) => number): string 
   const isInside = strip.accessFeet > sheet.fromFeet && strip.accessFeet < sheet.toFeet;
   if (!isInside || strip.runs.length < 2) return '';
   const at = round(y(strip.accessFeet));
-  return `<path d="M${pipe.left - 16} ${at}H${pipe.right + 16}" stroke="#111" stroke-width="2.2"/>${text(left.labelEnd, at - 5, `access: ${strip.runs[0]!.access ?? 'not stated'}`, 'text-anchor="end" font-style="italic"')}`;
-}
-
-function marks(
-  items: readonly StripItem[],
-  side: 'left' | 'right',
-  sheet: Sheet,
-  top: number,
-  stripHeight: number,
-  y: (feet: number) => number,
-  units: Units,
-): string {
-  if (items.length === 0) return '';
-  const range = sheet.toFeet - sheet.fromFeet;
-  const byId = new Map(items.map((item) => [item.finding.id, item]));
-  const layout = layoutLine(
-    { n: 1, access: null, direction: null, heard: null, end: { at: range, reason: 'other' }, review: [] },
-    items.map((item) => observationFor(item, sheet)),
-    { length: stripHeight, labelGap, tickGap: labelGap },
-  );
-  const out: string[] = [];
-  for (const mark of layout.marks) {
-    const item = byId.get(mark.id)!;
-    const at = round(top + mark.along);
-    const labelY = round(top + mark.labelAlong);
-    const edge = side === 'left' ? pipe.left : pipe.right;
-    const out1 = side === 'left' ? -1 : 1;
-    if (item.toFeet !== null) {
-      const laneX = edge + out1 * (8 + Math.min(mark.lane, 4) * laneWidth);
-      const [from, to] = [
-        round(y(Math.min(item.fromFeet, item.toFeet))),
-        round(y(Math.max(item.fromFeet, item.toFeet))),
-      ];
-      out.push(
-        `<path d="M${edge} ${from}H${laneX}V${to}H${edge}" stroke="#111" stroke-width="1.6" fill="none"${item.finding.status === 'suspected' ? ' stroke-dasharray="3 2"' : ''}/>`,
-      );
-    }
-    const leader =
-      side === 'left'
-        ? `M${edge - 6} ${at}L${edge - 20} ${at}L${left.leaderEnd} ${labelY}`
-        : `M${edge + 6} ${at}L${edge + 22} ${at}L${right.leaderStart} ${labelY}`;
-    out.push(`<path d="${leader}" stroke="#777" stroke-width="0.7" fill="none"/>`, shape(item.finding, edge, at));
-    out.push(label(item, side, labelY + 4.3, units));
-  }
-  return out.join('');
-}
-
-/** A diamond fills with the severity; a suspicion is dashed and an open item hollow with a question mark. */
-function shape(f: Finding, x: number, at: number): string {
-  const isSure = f.status === 'present' && f.reviewState !== 'open';
-  if (f.group === 'limit')
-    return `<path d="M${pipe.left - 5} ${at}H${pipe.right + 5}" stroke="#111" stroke-width="4"/>`;
-  if (f.group === 'fitting')
-    return `<rect x="${x - 4.5}" y="${at - 4.5}" width="9" height="9" fill="#fff" stroke="#111" stroke-width="1.5"${isSure ? '' : ' stroke-dasharray="2 2"'}/>`;
-  const diamond = `<path d="M${x} ${at - 6.5}L${x + 6.5} ${at}L${x} ${at + 6.5}L${x - 6.5} ${at}Z" fill="${f.grade?.severity === 'severe' ? '#111' : '#fff'}" stroke="#111" stroke-width="1.5"${isSure ? '' : ' stroke-dasharray="2 2"'}/>`;
-  return f.grade?.severity === 'moderate'
-    ? `${diamond}<path d="M${x} ${at - 6.5}L${x + 6.5} ${at}L${x} ${at + 6.5}Z" fill="#111"/>`
-    : diamond;
-}
-
-function label(item: StripItem, side: 'left' | 'right', y: number, units: Units): string {
-  const f = item.finding;
-  const title = `${titleWords(f)}${f.reviewState === 'open' ? ' (open)' : ''}`;
-  const place = f.at === null ? '' : placeWords(f.at, f.to, units);
-  const start = f.at === null ? '' : placeWords(f.at, null, units);
-  if (side === 'left') {
-    const where = clockWords(f);
-    const wordings = [
-      `${title}, ${place}${where ? `, ${where}` : ''}`,
-      `${title}, ${place}`,
-      `${title}, ${start}`,
-      title,
-    ];
-    return text(
-      left.labelEnd,
-      y,
-      firstThatFits(wordings, left.labelEnd - left.roomStart, fontSize),
-      'text-anchor="end"',
-    );
-  }
-  const number = item.number === null ? '' : `${item.number}  `;
-  const severity = f.grade?.severity ? `, ${f.grade.severity}` : '';
-  const wordings = [`${title}, ${place}${severity}`, `${title}, ${start}${severity}`, `${title}${severity}`, title];
-  const room = sheetWidth - right.labelStart - estimatedWidth(number, fontSize);
-  return `<text x="${right.labelStart}" y="${round(y)}"><tspan font-weight="700">${number.trim()}</tspan><tspan dx="${number ? 5 : 0}">${text(0, 0, firstThatFits(wordings, room, fontSize)).replace(/^<text[^>]*>|<\/text>$/g, '')}</tspan></text>`;
-}
-
-function legendMarkup(
-  named: readonly MaterialName[],
-  hasUnsaid: boolean,
-  y: number,
-  idPrefix: string,
-): { markup: string; bottom: number } {
-  const entries: { swatch: string; title: string }[] = [
-    ...named.map((name) => ({
-      swatch: `<rect width="22" height="12" fill="url(#${idPrefix}-${name})" stroke="#111" stroke-width="0.8"/>`,
-      title: materialTitle(name),
-    })),
-    ...(hasUnsaid
-      ? [
-          {
-            swatch: '<rect width="22" height="12" fill="#fff" stroke="#111" stroke-width="0.8"/>',
-            title: 'material not said',
-          },
-        ]
-      : []),
-    {
-      swatch: '<rect x="6" y="1.5" width="9" height="9" fill="#fff" stroke="#111" stroke-width="1.5"/>',
-      title: 'fitting',
-    },
-    { swatch: '<path d="M0 6H22" stroke="#111" stroke-width="4"/>', title: 'limit of the inspection' },
-    {
-      swatch: '<path d="M11 -0.5L17.5 6L11 12.5L4.5 6Z" fill="#fff" stroke="#111" stroke-width="1.5"/>',
-      title: 'minor or not graded',
-    },
-    {
-      swatch:
-        '<path d="M11 -0.5L17.5 6L11 12.5L4.5 6Z" fill="#fff" stroke="#111" stroke-width="1.5"/><path d="M11 -0.5L17.5 6L11 12.5Z" fill="#111"/>',
-      title: 'moderate',
-    },
-    {
-      swatch: '<path d="M11 -0.5L17.5 6L11 12.5L4.5 6Z" fill="#111" stroke="#111" stroke-width="1.5"/>',
-      title: 'severe',
-    },
-    {
-      swatch:
-        '<path d="M11 -0.5L17.5 6L11 12.5L4.5 6Z" fill="#fff" stroke="#111" stroke-width="1.5" stroke-dasharray="2 2"/>',
-      title: 'suspected or open',
-    },
-  ];
-  let x = 10;
-  let rowY = y;
-  const out: string[] = [];
-  for (const { swatch, title } of entries) {
-    const width = 30 + estimatedWidth(title, fontSize) + 12;
-    if (x + width > sheetWidth) {
-      x = 10;
-      rowY += 20;
-    }
-    out.push(`<g transform="translate(${round(x)} ${round(rowY)})">${swatch}${text(29, 10.5, title)}</g>`);
-    x += width;
-  }
-  return { markup: out.join(''), bottom: rowY + 24 };
-}
-
-/** What the shared layout needs to know of an item: where it begins and ends on this sheet. */
-function observationFor(item: StripItem, sheet: Sheet): Parameters<typeof layoutLine>[1][number] {
-  const f = item.finding;
-  const within = (feet: number) => Math.min(Math.max(feet, sheet.fromFeet), sheet.toFeet) - sheet.fromFeet;
-  return {
-    ...f,
-    run: 1,
-    at: within(item.fromFeet),
-    to: item.toFeet === null ? null : within(item.toFeet),
-    atBasis: null,
-    confidence: 1,
-  };
+  return `<path d="M${pipe.left - 16} ${at}H${pipe.right + 16}" stroke="#111" stroke-width="2.2"/>${text(leftColumn.labelEnd, at - 5, `access: ${strip.runs[0]!.access ?? 'not stated'}`, 'text-anchor="end" font-style="italic"')}`;
 }

@@ -1,5 +1,7 @@
 /** Text in SVG: escaped, and short enough for the room it has. */
 
+import { printableText } from '../printable.ts';
+
 /** The fonts that come with the report; a viewer without them takes its own. */
 export const fontFamily = "'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
 
@@ -7,8 +9,7 @@ export const fontFamily = "'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
 const widthPerLetter = 0.58;
 
 export function escapeXml(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '')
+  return printableText(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

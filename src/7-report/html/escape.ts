@@ -1,5 +1,7 @@
 /** HTML that cannot be broken by what was said or typed: every value put in is escaped. */
 
+import { printableText } from '../printable.ts';
+
 /** Markup that is already safe. */
 export class SafeHtml {
   readonly markup: string;
@@ -22,10 +24,8 @@ function markupOf(part: Part): string {
   return escapeHtml(String(part));
 }
 
-/** Control characters have no place in HTML and are left out. */
 export function escapeHtml(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u0020-\u007e\u00a0-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '')
+  return printableText(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

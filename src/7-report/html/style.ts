@@ -7,12 +7,18 @@ const faces = [
   { name: 'italic', weight: 400, style: 'italic' },
 ] as const;
 
-export function styleSheet(): string {
+/** @param draftNotice said at the top of every printed page, and on screen by the page itself */
+export function styleSheet(draftNotice: string | null): string {
   const fontFaces = faces.map(
     ({ name, weight, style }) =>
       `@font-face{font-family:'Atkinson Hyperlegible';font-weight:${weight};font-style:${style};src:url(data:font/ttf;base64,${fontBytes(name).toString('base64')}) format('truetype')}`,
   );
-  return `${fontFaces.join('')}${rules}`;
+  // A margin box repeats on every sheet, where a fixed element does not.
+  const everySheet =
+    draftNotice === null
+      ? ''
+      : `@page{@top-center{content:${JSON.stringify(draftNotice)};font:700 9pt 'Atkinson Hyperlegible','DejaVu Sans',sans-serif}}`;
+  return `${fontFaces.join('')}${rules}${everySheet}`;
 }
 
 const rules = `
@@ -67,5 +73,5 @@ figcaption{font-weight:700;margin-bottom:.4rem}
 footer{margin-top:3rem;padding-bottom:3rem;font-size:.87rem;color:#3c444b}
 @media (max-width:40rem){.steps{grid-template-columns:1fr}.steps h3{margin-bottom:.4rem}dl{grid-template-columns:1fr}dt{border-bottom:0;padding-bottom:0}.short p{font-size:1.12rem}h1{font-size:1.8rem}}
 @page{margin:17mm 14mm 15mm}
-@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{position:fixed;top:-11mm;left:0;right:0;padding:1mm;background:#fff;color:#16191c;border:1.5px solid #16191c}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{max-width:100%}h2{margin-top:1.6rem}}
+@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{display:none}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{max-width:100%}h2{margin-top:1.6rem}}
 `;

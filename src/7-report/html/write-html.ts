@@ -4,17 +4,17 @@ import { html, SafeHtml } from './escape.ts';
 import { styleSheet } from './style.ts';
 
 export function reportHtml(report: Report): string {
-  const page = html`<!doctype html>
+  const page = html`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'">
 <title>${report.title}, ${report.address}</title>
-<style>${new SafeHtml(styleSheet())}</style>
+<style>${new SafeHtml(styleSheet(report.draftNotice))}</style>
 </head>
 <body>
-${report.draftNotice === null ? null : html`<p class="draft" role="note">${report.draftNotice}</p>`}
+${report.draftNotice === null ? null : html`<aside class="draft" aria-label="State of this report">${report.draftNotice}</aside>`}
 <header>
 <h1>${report.address}</h1>
 <p>${report.title}</p>
@@ -60,8 +60,8 @@ function definitions(entries: readonly { term: string; text: string }[]): SafeHt
 
 function openItems(report: Report): SafeHtml {
   return html`<p>These were heard and nobody has settled them. They are not graded and not counted.</p>
-<div class="scroll" tabindex="0" role="region" aria-label="Items not settled"><table><thead><tr><th scope="col">What</th><th scope="col">Why it is open</th><th scope="col">Words and time</th></tr></thead>
-<tbody>${report.openItems.map((item) => html`<tr><th scope="row">${item.what}</th><td>${item.why}</td><td>${quote(item.words)} <span class="small">${item.time}</span></td></tr>`)}</tbody></table></div>`;
+<section class="scroll" tabindex="0" aria-label="Items not settled"><table><thead><tr><th scope="col">What</th><th scope="col">Why it is open</th><th scope="col">Words and time</th></tr></thead>
+<tbody>${report.openItems.map((item) => html`<tr><th scope="row">${item.what}</th><td>${item.why}</td><td>${quote(item.words)} <span class="small">${item.time}</span></td></tr>`)}</tbody></table></section>`;
 }
 
 function nextSteps(report: Report): SafeHtml {
@@ -90,10 +90,10 @@ function line(report: Report): SafeHtml {
   const fittings = report.runs.map((run) =>
     run.fittings.length === 0
       ? null
-      : html`<h3>What the camera passed in run ${run.number}</h3><div class="scroll" tabindex="0" role="region" aria-label="${`What the camera passed in run ${run.number}`}"><table><thead><tr><th scope="col">Distance</th><th scope="col">What</th><th scope="col">Details</th><th scope="col">Time</th></tr></thead><tbody>${run.fittings.map(
+      : html`<h3>What the camera passed in run ${run.number}</h3><section class="scroll" tabindex="0" aria-label="${`What the camera passed in run ${run.number}`}"><table><thead><tr><th scope="col">Distance</th><th scope="col">What</th><th scope="col">Details</th><th scope="col">Time</th></tr></thead><tbody>${run.fittings.map(
           (f) =>
             html`<tr><td>${f.place}</td><th scope="row">${f.what}</th><td>${f.details}</td><td>${f.time}</td></tr>`,
-        )}</tbody></table></div>`,
+        )}</tbody></table></section>`,
   );
   return html`${runs}${drawings}${fittings}`;
 }
@@ -108,9 +108,9 @@ function accessibleSvg(svg: string, alt: string, index: number): string {
 function findings(report: Report): SafeHtml {
   if (report.findings.length === 0) return html`<p>No defect was noted in the part that was seen.</p>`;
   const hasRuns = report.runs.length > 1;
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Findings"><table class="findings">
+  return html`<section class="scroll" tabindex="0" aria-label="Findings"><table class="findings">
 <thead><tr><th scope="col">No.</th><th scope="col">Distance</th><th scope="col">What and where</th><th scope="col">Severity</th><th scope="col">What it means and what to do</th><th scope="col">Words and time</th></tr></thead>
-<tbody>${report.findings.map((f) => findingRow(f, hasRuns))}</tbody></table></div>`;
+<tbody>${report.findings.map((f) => findingRow(f, hasRuns))}</tbody></table></section>`;
 }
 
 function findingRow(f: ReportFinding, hasRuns: boolean): SafeHtml {
@@ -159,10 +159,10 @@ function rules(report: Report): SafeHtml {
   return html`${intro.map((text) => html`<p>${text}</p>`)}${own.length === 0 ? null : html`<ul>${own.map((text) => html`<li>${text}</li>`)}</ul>`}${
     used.length === 0
       ? null
-      : html`<div class="scroll" tabindex="0" role="region" aria-label="Rules used"><table><thead><tr><th scope="col">No.</th><th scope="col">Rule</th><th scope="col">Gives</th><th scope="col">Why</th><th scope="col">Source</th></tr></thead><tbody>${used.map(
+      : html`<section class="scroll" tabindex="0" aria-label="Rules used"><table><thead><tr><th scope="col">No.</th><th scope="col">Rule</th><th scope="col">Gives</th><th scope="col">Why</th><th scope="col">Source</th></tr></thead><tbody>${used.map(
           (rule) =>
             html`<tr><td>${rule.numbers}</td><th scope="row">${rule.limit}</th><td>${rule.gives}</td><td>${rule.why}</td><td>${rule.source}</td></tr>`,
-        )}</tbody></table></div>`
+        )}</tbody></table></section>`
   }`;
 }
 

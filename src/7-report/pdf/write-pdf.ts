@@ -5,6 +5,7 @@
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Report } from '../../../shared/schemas/report.ts';
 import { allFonts, fontBytes } from '../fonts.ts';
+import { printableText } from '../printable.ts';
 import { ReportError } from '../report-error.ts';
 import { template } from './template.ts';
 
@@ -58,15 +59,11 @@ function firstFault(message: string): string {
   return /message: "((?:[^"\\]|\\.)*)"/.exec(message)?.[1] ?? message.slice(0, 200);
 }
 
-/** Control characters have no shape to print; they would stop the compiler. */
+/** Every text of the report, deep inside too. */
 function printable<T>(value: T): T {
-  if (typeof value === 'string') return stripControls(value) as T;
+  if (typeof value === 'string') return printableText(value) as T;
   if (Array.isArray(value)) return value.map(printable) as T;
   if (value !== null && typeof value === 'object')
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, printable(inner)])) as T;
   return value;
-}
-
-function stripControls(text: string): string {
-  return text.replace(/[^\t\n\r\u0020-\u007e\u00a0-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '');
 }

@@ -15,11 +15,6 @@ export function length(feet: number, units: Units): string {
   return whole === 0 ? `${rest} in` : `${whole} ft ${rest} in`;
 }
 
-/** A stretch: "34 ft to 41 ft". */
-export function stretch(fromFeet: number, toFeet: number, units: Units): string {
-  return `${length(fromFeet, units)} to ${length(toFeet, units)}`;
-}
-
 /** A counter reading as the counter shows it: "19.5 ft" or "5.94 m". */
 export function reading(counterFeet: number, counterUnit: 'ft' | 'm'): string {
   const value = counterUnit === 'm' ? counterFeet * metersPerFoot : counterFeet;
