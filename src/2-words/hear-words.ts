@@ -16,6 +16,7 @@ import { cutWindows, type Window } from './cut-windows.ts';
 import { findSpeech } from './find-speech.ts';
 import { type HeardWindow, type HearingSettings, hearWindows } from './hear-windows.ts';
 import { HearingError } from './hearing-error.ts';
+import { joinNumbers } from './join-numbers.ts';
 import { openKeptWork } from './keep-work.ts';
 import { loadRecogniser } from './recogniser.ts';
 import { defaultSettings } from './settings.ts';
@@ -66,7 +67,7 @@ export async function hearWords(recording: Recording, options: HearWordsOptions 
       done += batch.reduce((sum, window) => sum + window.seconds, 0);
       options.onProgress?.((done / total) * recording.seconds, recording.seconds);
     }
-    const words = heard.flatMap((window) => window.words).sort((a, b) => a.startSeconds - b.startSeconds);
+    const words = joinNumbers(heard.flatMap((window) => window.words).sort((a, b) => a.startSeconds - b.startSeconds));
     const lost = heard.flatMap((window) => window.lost).sort((a, b) => a.startSeconds - b.startSeconds);
     if (words.length === 0 && lost.length === 0) throw new HearingError(noSpeech(recording));
     await kept.finish();

@@ -91,6 +91,7 @@ async function open(folder: string, sha256: string, threads: number): Promise<Re
     enableCpuMemArena: false,
     graphOptimizationLevel: 'all',
     logSeverityLevel: 3,
+    extra: { session: { intra_op: { allow_spinning: '0' } } },
   };
   const encoder = await ort.InferenceSession.create(path.join(folder, ENCODER), options);
   const decoder = await ort.InferenceSession.create(path.join(folder, GROUPED_DECODER), options);

@@ -1,6 +1,7 @@
 /** Tokens to words, with times that respect the voice detector and a probability for each. */
 import type { Word } from '../../shared/schemas/word.ts';
 import type { TokenTimes } from './align-words.ts';
+import { calibrate } from './calibrate.ts';
 import { toRecordingSeconds, type Window } from './cut-windows.ts';
 import type { Decoded } from './decode-beam.ts';
 import type { Span, Speech } from './find-speech.ts';
@@ -39,7 +40,7 @@ export function spellWords(
       text: group.text,
       startSeconds: round(startSeconds),
       endSeconds: round(endSeconds),
-      probability: Math.exp(least(decoded.logProbs.slice(group.from, group.lettersTo))),
+      probability: calibrate(least(decoded.logProbs.slice(group.from, group.lettersTo))),
       ...(isBesideCut ? { besideCut: true } : {}),
     };
   });
