@@ -121,9 +121,14 @@ export function findPhrases(words: readonly Word[]): Phrases {
         rule: match.rule,
       }),
     ),
-    ...findCues(assertionFinder, tokens).map(
-      (match): Phrase => ({ family: 'assertion', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
-    ),
+    ...findCues(assertionFinder, tokens)
+      .filter(
+        (match) =>
+          !numbers.some((number) => number.to - number.from > 1 && number.from <= match.from && number.to >= match.to),
+      )
+      .map(
+        (match): Phrase => ({ family: 'assertion', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
+      ),
     ...findCues(correctionFinder, tokens).map(
       (match): Phrase => ({ family: 'correction', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
     ),

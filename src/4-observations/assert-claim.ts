@@ -132,6 +132,7 @@ export function assertClaim(
   claims: readonly Claim[],
   sentence: Sentence,
   tokens: readonly Token[],
+  wasDenied = false,
 ): Assertion {
   const cues = sentence.phrases.filter((phrase) => phrase.family === 'assertion');
   const because: string[] = [];
@@ -164,14 +165,17 @@ export function assertClaim(
   const isPointedAt = pointing.test(` ${clause} `);
   const nearest = lead.findLast((word) => definites.test(word) || /^(a|an|another|some|more|no|any)$/.test(word));
   const isDefinite =
-    nearest !== undefined && definites.test(nearest) && !/ (there|here) 's (the|your|our)/.test(` ${clause}`);
+    claim.source !== 'sign' &&
+    nearest !== undefined &&
+    definites.test(nearest) &&
+    !/ (there|here) 's (the|your|our)/.test(` ${clause}`);
 
   const hasPlace = claim.place !== null || (claim.relative !== null && claim.relative.relative.shape !== 'same');
   let aside: Assertion['aside'] = null;
   const axis = (name: Cue['cue']['axis']): Cue | undefined =>
     cues.find((cue) => cue.cue.axis === name && isSameStatement(cue, claim, tokens));
   const past = axis('past');
-  const general = axis('general');
+  const general = isLimit ? undefined : axis('general');
   const planned = axis('planned');
   const elsewhere = axis('elsewhere');
   const isHere = / (here|this one|right there|now|there 's|here 's)( |$)/.test(` ${clause} `);
@@ -185,7 +189,10 @@ export function assertClaim(
     /^(a|an)$/.test(tokens[sentence.from]?.text ?? '');
   if (isLesson && !hasPlace) aside = 'teaching';
   else if (hasPlace) {
-    if (general && !isPointedAt) aside = 'teaching';
+    const isGeneralNear =
+      general !== undefined &&
+      Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
+    if (isGeneralNear && !isPointedAt) aside = 'teaching';
     else if (
       past &&
       !isPointedAt &&
@@ -203,8 +210,9 @@ export function assertClaim(
     const cue = past ?? elsewhere ?? planned ?? general;
     if (aside && cue) because.push(`${aside}: "${cue.rule}"`);
   }
+  const followsDenial = /^(or|nor) /.test(sentence.text) && claim === claims[0] && wasDenied;
   return {
-    isDenied: denying.length > 0,
+    isDenied: denying.length > 0 || followsDenial,
     isHedged: hedging.length > 0 && sure.length === 0,
     isHedgeLoose: hedging.length > 0 && hedging.every((cue) => cue.from >= claim.to),
     isSure: sure.length > 0,

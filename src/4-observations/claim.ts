@@ -21,6 +21,8 @@ export interface Claim {
   respelled: { heard: string; taken: string }[];
   place: PhraseOf<'distance'> | null;
   relative: PhraseOf<'relative'> | null;
+  /** Whether the words of a relative place stand nearer than a plain one. */
+  isRelativeNearer: boolean;
   fields: Partial<Fields>;
   /** How many of it are claimed in one word ("two forty fives"). */
   count: number;
@@ -104,6 +106,7 @@ function newClaim(
     respelled,
     place: null,
     relative: null,
+    isRelativeNearer: false,
     fields: {},
     count: 1,
     placeTokens: null,
@@ -151,13 +154,9 @@ function assignPlaces(claims: readonly Claim[], sentence: Sentence, tokens: read
     const relative = chooseRelative(claim, claims, relatives);
     const isRelativeNearer =
       relative !== null && (place === null || tokenGap(relative, claim) < tokenGap(place, claim));
-    claim.relative = isRelativeNearer ? relative : null;
-    claim.place =
-      isRelativeNearer && relative?.relative.shape !== 'same'
-        ? null
-        : isRelativeNearer && place !== null && relative?.relative.shape === 'same'
-          ? null
-          : place;
+    claim.relative = relative;
+    claim.place = place;
+    claim.isRelativeNearer = isRelativeNearer;
     claim.placeTokens = claim.place
       ? tokenGap(claim.place, claim)
       : claim.relative

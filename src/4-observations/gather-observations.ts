@@ -13,7 +13,7 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Assertion, assertClaim } from './assert-claim.ts';
-import { type Claim, kindTakes, readClaims } from './claim.ts';
+import { type Claim, kindTakes, readClaims, setField } from './claim.ts';
 import { addItem, fillFields, findKnown, mentionAgain, newEvidence, withdrawItem } from './items.ts';
 import { downstreamNames, endKinds, openingKinds, placelessKinds, weakNeeds } from './kind-roles.ts';
 import { type Placing, placeClaim } from './place-claim.ts';
@@ -31,6 +31,9 @@ export function gatherObservations(phrases: Phrases): Reading {
   return reading;
 }
 
+const asksDoubtfully = (reading: Reading, sentence: Sentence): boolean =>
+  !sentence.isQuestion && reading.phrases.tokens[sentence.to - 1]?.breakAfter === 'question';
+
 const answersNo = /^(no|nope|nah|naw|not|negative)\b/;
 const answersYes = /^(yes|yeah|yep|yup|sure is|it is|okay yeah|oh yeah|that 's right|correct|uhhuh|sure enough)\b/;
 
@@ -47,10 +50,12 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);
   const claims = isWithdrawn ? [] : found.claims.filter((claim) => !isOpeningOnly(reading, claim, isRunTalk));
+  claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
   noteLandmarks(reading, sentence, claims);
   const isPipeTalk = !isWithdrawn && readPipes(reading, sentence, seen, isRunTalk);
   const touched: Item[] = [];
+  dropFarPlaces(reading, claims);
   for (const claim of claims) {
     const item = readClaim(reading, sentence, claim, claims, correcting, replacements);
     if (item) touched.push(item);
@@ -97,6 +102,69 @@ function isOpeningOnly(reading: Reading, claim: Claim, isRunTalk: boolean): bool
   return run === null;
 }
 
+/** A bare number this far beyond everything reached so far, in feet, is no counter reading (a room, a house number). */
+const FAR_FEET = 90;
+
+function dropFarPlaces(reading: Reading, claims: readonly Claim[]): void {
+  const run = currentRun(reading);
+  for (const claim of claims) {
+    const isFar =
+      claim.place !== null &&
+      claim.place.distance.frame === 'bare' &&
+      claim.place.distance.feet > (run?.furthest ?? 0) + FAR_FEET;
+    if (isFar) claim.place = null;
+  }
+}
+
+const another = /^(second|third|fourth|another|next|other|last|one)$/;
+
+/** "Forty feet, second one, right side": the kind is that of the thing before. */
+function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
+  const { tokens } = reading.phrases;
+  const last = reading.focus.findLast((item) => !item.isWithdrawn);
+  const place = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd !== true);
+  if (
+    claims.length > 0 ||
+    !last ||
+    !place ||
+    sentence.index - reading.focusSentence > 4 ||
+    last.kind === 'pipe' ||
+    last.kind === 'material-change'
+  )
+    return [];
+  for (let at = sentence.from; at < sentence.to; at += 1) {
+    const text = tokens[at]?.text ?? '';
+    const next = tokens[at + 1]?.text ?? '';
+    const names =
+      another.test(text) &&
+      (/^(one|1)$/.test(next) ||
+        (text === 'another' && (tokens[at]?.breakAfter !== 'none' || /^(at|here|there|on)$/.test(next))) ||
+        (text === 'one' && next === 'more'));
+    if (!names) continue;
+    const claim: Claim = {
+      kind: last.kind,
+      source: 'word',
+      rule: 'another one',
+      from: at,
+      to: at + 1,
+      things: [{ from: at, to: at + 2 }],
+      respelled: [],
+      place,
+      relative: null,
+      isRelativeNearer: false,
+      fields: {},
+      count: 1,
+      placeTokens: 1,
+    };
+    for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+    const end = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd === true);
+    const toFeet = place.distance.toFeet ?? end?.distance.feet ?? null;
+    if (toFeet !== null && kindTakes(claim.kind, 'to')) claim.fields.to = toFeet;
+    return [claim];
+  }
+  return [];
+}
+
 function noteLandmarks(reading: Reading, sentence: Sentence, claims: readonly Claim[]): void {
   const run = currentRun(reading);
   const { tokens } = reading.phrases;
@@ -108,7 +176,8 @@ function noteLandmarks(reading: Reading, sentence: Sentence, claims: readonly Cl
     const words = before
       .slice(Math.max(0, verb - 2), verb)
       .filter((word) => !/^(the|a|an|of|near|far|edge|he|says|that|it|and|so)$/.test(word));
-    if (words.length > 0) run.landmarks.push({ words: words.join(' '), feet: place.distance.feet });
+    if (words.length > 0)
+      run.landmarks.push({ words: words.join(' '), feet: place.distance.feet, sentence: sentence.index });
   }
 }
 
@@ -162,14 +231,19 @@ function withdraw(reading: Reading, sentence: Sentence): boolean {
       .map((place) => live.findLast((item) => item.at !== null && Math.abs(item.at - place.distance.feet) <= 0.3))
       .filter((item) => item !== undefined);
     const focused = reading.focus.filter((item) => !item.isWithdrawn && item.run === run.n).slice(-1);
+    const namesOther = things.some(
+      (thing) => thing.from >= cue.to - 1 && !live.some((item) => item.kind === thing.kind),
+    );
     targets =
-      named.length > 0
-        ? named.slice(-1)
-        : placed.length > 0 && after === undefined
-          ? placed.slice(-1)
-          : sentence.index - reading.focusSentence <= 4
-            ? focused
-            : [];
+      namesOther && named.length === 0
+        ? []
+        : named.length > 0
+          ? named.slice(-1)
+          : placed.length > 0 && after === undefined
+            ? placed.slice(-1)
+            : sentence.index - reading.focusSentence <= 4
+              ? focused
+              : [];
   }
   if (targets.length === 0) {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
@@ -201,7 +275,11 @@ function readClaim(
 ): Item | null {
   const { tokens } = reading.phrases;
   const run = currentRun(reading);
-  const assertion = assertClaim(claim, claims, sentence, tokens);
+  const wasDenied =
+    reading.absent.at(-1) !== undefined &&
+    reading.sentences[sentence.index - 1] !== undefined &&
+    reading.absent.at(-1)!.from >= reading.sentences[sentence.index - 1]!.from;
+  const assertion = assertClaim(claim, claims, sentence, tokens, wasDenied);
   const placing = placeClaim(reading, claim, sentence);
   const consider = (because: string): null => {
     reading.considered.push({ token: claim.from, rule: `${claim.kind}: ${claim.rule}`, because });
@@ -212,6 +290,19 @@ function readClaim(
     return consider('an everyday word without what it needs');
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
   if (renamed && claim.source === 'sign') claim.kind = renamed;
+  const before = claims[claims.indexOf(claim) - 1];
+  const between = before
+    ? tokens
+        .slice(before.to, claim.from)
+        .map((token) => token.text)
+        .join(' ')
+    : '';
+  if (
+    before &&
+    claim.place === before.place &&
+    /\bor (it |that )?(might|may|could|maybe|just|else|possibly)\b/.test(between)
+  )
+    return consider(`another guess at the ${before.kind}`);
   const rejected = rejects(reading, sentence, claim, assertion);
   if (rejected) {
     withdrawItem(rejected, `denied: "${sentence.text}"`);
@@ -250,8 +341,9 @@ function readClaim(
   if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
   const corrected = correctsPlace(reading, sentence, claim, placing, correcting);
   if (corrected) return corrected;
-  if (run.way === 'back' && claim.place === null && !(assertion.isPointedAt && !assertion.isDefinite))
+  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt)
     return consider('named on the way back, nothing new');
+  if (asksDoubtfully(reading, sentence) && !assertion.isSure) assertion.isHedged = true;
   const item = makeItem(reading, sentence, claim, claims, assertion, placing);
   for (const pair of replacements) {
     if (pair.old.family === 'distance' && claim.place === pair.by)
@@ -344,6 +436,7 @@ function knownAgain(
     claim.place !== null &&
     placing.at !== null &&
     known.basis === 'nearby' &&
+    known.evidence.notes.includes('place guessed') &&
     known.at !== placing.at &&
     sentence.index - known.sentence <= 3 &&
     run?.way === 'out'
@@ -452,6 +545,7 @@ function makeItem(
     isRespelled: claim.respelled.length > 0,
     isOnWayBack: run?.way === 'back',
     isHedged: assertion.isHedged,
+    frame: claim.place?.distance.frame ?? null,
     hasExistential: assertion.isPointedAt,
     notes: [
       ...(placing.isGuess ? ['place guessed'] : []),
@@ -504,6 +598,9 @@ function advance(reading: Reading, sentence: Sentence, isUsed: boolean, isFollow
     run.here = feet;
     if (run.way === 'out' && !reading.isSummary) run.furthest = Math.max(run.furthest, feet);
   }
+  const staysPut = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'same');
+  if (staysPut && reading.pending && claimCount === 0)
+    reading.pending = { ...reading.pending, sentence: sentence.index };
   if (isUsed) reading.pending = null;
   else if (last && !isFollowUp && claimCount === 0 && last.distance.isEnd !== true) {
     reading.pending = {

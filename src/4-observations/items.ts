@@ -25,6 +25,7 @@ export function newEvidence(sentence: Sentence, more: Partial<Evidence>): Eviden
     isRespelled: false,
     isOnWayBack: false,
     isHedged: false,
+    frame: null,
     hasExistential: false,
     sentenceTokens: sentence.to - sentence.from,
     notes: [],
@@ -92,12 +93,34 @@ export function findKnown(
   if (!run) return null;
   const everywhere = reading.items.filter((item) => !item.isWithdrawn && item.kind === claim.kind);
   if (reading.isSummary) return findSummarized(everywhere, run.n, claim, placing, sentence);
+  const isAnother = reading.phrases.tokens
+    .slice(Math.max(sentence.from, claim.from - 4), claim.from)
+    .some((token) => /^(another|second|third|more|other)$/.test(token.text));
+  if (isAnother && run.way === 'out') return null;
   const same = everywhere.filter((item) => item.run === run.n);
   if (same.length === 0) return null;
   const hasOwnPlace = claim.place !== null || (claim.relative !== null && placing.basis === 'relative');
+  const open = reading.focus.findLast(
+    (item) => item.kind === claim.kind && !item.isWithdrawn && item.fields.to === null && item.at !== null,
+  );
+  const endsOpen =
+    claim.fields.to !== undefined &&
+    claim.place !== null &&
+    claim.place.distance.toFeet === null &&
+    open !== undefined &&
+    placing.at !== null &&
+    (open.at ?? 0) < placing.at;
+  if (endsOpen && sentence.index - reading.focusSentence <= 3) return open;
   if (hasOwnPlace && placing.at !== null) {
     const near = nearestItem(same, placing.at, run.way === 'back' ? SLIP_FEET : SAME_FEET);
     if (near) return near;
+    const unplaced = assertion.isDefinite
+      ? same.findLast(
+          (item) =>
+            item.at === null || (item.evidence.notes.includes('place guessed') && sentence.index - item.sentence <= 4),
+        )
+      : undefined;
+    if (unplaced) return unplaced;
     const isOneOfList =
       run.way === 'back' &&
       phrasesOf(sentence.phrases, 'distance').some(
@@ -108,7 +131,7 @@ export function findKnown(
       (item) =>
         item.kind === claim.kind &&
         !item.isWithdrawn &&
-        item.basis !== 'spoken' &&
+        item.evidence.notes.includes('place guessed') &&
         sentence.index - reading.focusSentence <= 2,
     );
     return guessed ?? null;

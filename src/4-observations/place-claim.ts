@@ -40,12 +40,16 @@ const travelling =
 
 export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): Placing {
   const run = currentRun(reading);
+  if (claim.relative && run && claim.isRelativeNearer) {
+    const relative = resolveRelative(reading, run, claim.relative, claim);
+    if (relative) return relative;
+  }
   if (claim.place) {
     const { feet, toFeet } = claim.place.distance;
     return { at: feet, to: toFeet, basis: 'spoken', rule: claim.place.rule, sentencesBack: 0, isGuess: false };
   }
   if (!run) return nowhere('no run yet');
-  if (claim.relative) {
+  if (claim.relative && !claim.isRelativeNearer) {
     const relative = resolveRelative(reading, run, claim.relative, claim);
     if (relative) return relative;
   }
@@ -63,6 +67,8 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
   }
   const last = reading.focus.at(-1);
   const isClose = last !== undefined && sentence.index - reading.focusSentence <= 3;
+  const isOnlyStart = last?.kind === 'pipe' && last.at === 0;
+  if (last && isOnlyStart) return nowhere('nothing but the start was placed yet');
   if (last && isClose && last.run === run.n && last.at !== null && run.way === 'out') {
     const isMoving = travelling.test(sentence.text) || isMovingBetween(reading, reading.focusSentence, sentence.index);
     return {

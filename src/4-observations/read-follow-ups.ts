@@ -46,6 +46,7 @@ export function giveAttributes(
     own(reading, phrase.from, phrase.to, { sort: 'item', item, isAgain: true });
     isTaken = true;
   }
+  if (isTaken) reading.focusSentence = sentence.index;
   return isTaken;
 }
 
@@ -59,6 +60,21 @@ const fieldValue = (item: Item, field: FieldName): string | number | null =>
 function isBareFragment(sentence: Sentence, tokens: readonly Token[]): boolean {
   return sentence.to - sentence.from <= 6 && tokens.slice(sentence.from, sentence.to).length > 0;
 }
+
+/** Whether a sentence holds places and small words only. */
+function isNothingElse(reading: Reading, sentence: Sentence): boolean {
+  const places = phrasesOf(sentence.phrases, 'distance');
+  const rest = reading.phrases.tokens.slice(sentence.from, sentence.to).filter((token, offset) => {
+    const at = sentence.from + offset;
+    return (
+      !places.some((place) => at >= place.from && at < place.to) &&
+      !/^(um|uh|okay|so|that|'s|at|about|it|is|yeah|yep|got|and|there|we|are|'re|now)$/.test(token.text)
+    );
+  });
+  return rest.length === 0;
+}
+
+const isGuessed = (item: Item): boolean => item.evidence.notes.includes('place guessed');
 
 /** Whether the next thing named has no place of its own: then a place standing alone is its place. */
 function nextNeedsPlace(reading: Reading, index: number): boolean {
@@ -89,7 +105,7 @@ function setPlace(
 }
 
 const endingWords =
-  /\b(out of it|out the other|clears|cleared|ends|ending|quits|stops|lets go|lets up|until|till|tapers|peters|gone by|done by|over by|dry again|carries on|carry on|continues|runs to|runs out|goes to|goes out to|goes on to|all the way to|come up|comes up|levels out|terminat|far end|end of it|back out|surface|still)\b/;
+  /\b(out of it|out the other|clears|cleared|ends|ending|quits|stops|lets go|lets up|until|till|tapers|peters|gone by|done by|over by|dry again|carries on|carry on|continues|runs to|runs out|goes to|goes out to|goes on to|all the way to|come up|comes up|levels out|terminat|far end|end of it|back out|surface|it 's back|picture 's back|view 's back|can see again|clear again|clean again|lens clears)\b/;
 
 /** A sentence that gives a place and names nothing. */
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
@@ -101,6 +117,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const focused = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
   const sentencesSince = sentence.index - reading.focusSentence;
   const isNear = focused !== undefined && sentencesSince <= 2;
+  const isForNext = nextNeedsPlace(reading, sentence.index);
   const last = reading.lastValue;
   // "No. Thirty nine." replaces the last place given.
   if (
@@ -144,7 +161,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (
     focused &&
     isNear &&
-    (focused.at === null || (focused.basis !== 'spoken' && focused.basis !== 'relative' && saysThat)) &&
+    ((focused.at === null && (saysThat || !isForNext)) || (isGuessed(focused) && saysThat)) &&
     focused.kind !== 'no-access'
   ) {
     if (focused.at === null || saysThat) {
@@ -166,7 +183,8 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
     toFeet !== null &&
     kindTakes(focused.kind, 'to') &&
     focused.fields.to === null &&
-    (focused.basis !== 'spoken' || focused.at === feet)
+    !isForNext &&
+    (isGuessed(focused) || focused.at === null || focused.at === feet)
   ) {
     focused.at = feet;
     focused.basis = 'nearby';

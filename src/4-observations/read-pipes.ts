@@ -20,6 +20,9 @@ const definite = /^(the|this|that|your|our|these|those|of|in|any|like|with|no|no
 const notPipes =
   /^(cleanout|cap|plug|stack|vent|riser|fitting|guy|days|one|line was|ever|everywhere|was|came|always|never|lasts|lasted|tends|usually|doesn't|does|don't|house|houses|pipe ever|couplings|coupling|tee|wye|elbow|bend|sleeve|band|trap|tap|patch|repair|splice|insert|cover|lid|shards|pieces|chunks|dust|shavings|soil|ground|dirt|rusts|scales|cracks|breaks|rots|joint|joints|flange)$/;
 
+/** How near a cue must stand to bear on a material, in tokens. */
+const NEAR_TOKENS = 12;
+
 type MaterialPhrase = PhraseOf<'material'>;
 
 function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
@@ -45,7 +48,10 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   const all = phrasesOf(sentence.phrases, 'material').filter((phrase) => phrase.material !== 'liner');
   const diameters = phrasesOf(sentence.phrases, 'diameter');
   if (all.length === 0 && diameters.length === 0) return false;
-  const cues = phrasesOf(sentence.phrases, 'assertion').map((phrase) => phrase.cue.axis);
+  const first = all[0] ?? diameters[0]!;
+  const cues = phrasesOf(sentence.phrases, 'assertion')
+    .filter((phrase) => Math.abs(phrase.from - first.from) <= NEAR_TOKENS)
+    .map((phrase) => phrase.cue.axis);
   const places = phrasesOf(sentence.phrases, 'distance');
   const isElsewhere =
     cues.some((axis) => axis === 'past' || axis === 'elsewhere' || axis === 'planned') && places.length === 0;
@@ -153,7 +159,9 @@ function placeOf(
   found: SentenceClaims,
   anchor: { from: number; to: number },
 ): ReturnType<typeof placeClaim> & { tokens: number | null } {
-  const places = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.isEnd !== true);
+  const all = phrasesOf(sentence.phrases, 'distance');
+  const starts = all.filter((phrase) => phrase.distance.isEnd !== true);
+  const places = starts.length > 0 ? starts : all;
   const gap = (phrase: { from: number; to: number }): number =>
     phrase.to <= anchor.from ? anchor.from - phrase.to : Math.max(0, phrase.from - anchor.to) + 0.5;
   const nearest = [...places].sort((a, b) => gap(a) - gap(b))[0] ?? null;
@@ -168,6 +176,7 @@ function placeOf(
     respelled: [],
     place: nearest,
     relative: nearest ? null : relative,
+    isRelativeNearer: nearest === null,
     fields: {},
     count: 1,
     placeTokens: null,

@@ -13,6 +13,7 @@ import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
+import type { DistanceFrame } from '../3-phrases/phrase.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Fields {
@@ -50,6 +51,8 @@ export interface Evidence {
   isRespelled: boolean;
   isOnWayBack: boolean;
   isHedged: boolean;
+  /** How the place was given, when it was said with the thing. */
+  frame: DistanceFrame | null;
   hasExistential: boolean;
   sentenceTokens: number;
   notes: string[];
@@ -94,7 +97,7 @@ export interface RunState {
   end: { at: number | null; reason: EndReason } | null;
   hasFindings: boolean;
   track: { token: number; feet: number }[];
-  landmarks: { words: string; feet: number }[];
+  landmarks: { words: string; feet: number; sentence: number }[];
 }
 
 export type Owner =

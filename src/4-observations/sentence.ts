@@ -67,6 +67,32 @@ function bareStretch(tokens: readonly Token[], from: number, to: number): boolea
   return commas * LONG_STRETCH_TOKENS < to - from;
 }
 
+const interrogatives =
+  /^(is|are|was|were|do|does|did|can|could|would|will|should|has|have|had|what|where|which|who|when|why|how|any|see|you|isn't|aren't|doesn't|and|so|okay|oh|hmm|hm|wait|or|the|a|main|tell)$/;
+
+/** "That could be an offset?" is a doubtful statement; "Is that an offset?" asks. */
+function asks(tokens: readonly Token[], from: number, to: number): boolean {
+  let start = from;
+  for (let at = from; at < to - 1; at += 1) {
+    if (tokens[at]?.breakAfter !== 'comma') continue;
+    // "Steam on the lens, did somebody shower?" states first; "Denny, is that a crack?" only calls.
+    if (at + 1 - start > 2)
+      return (
+        interrogatives.test(tokens[start]?.text ?? '') &&
+        !/^(and|so|okay|oh|hmm|hm|wait|or|the|a|main)$/.test(tokens[start]?.text ?? '')
+      );
+    start = at + 1;
+  }
+  const opening = tokens.slice(start, Math.min(to, start + 3)).map((token) => token.text);
+  const first = opening.find((word) => !/^(um|uh|okay|oh|hmm|hm|so|and|well|now)$/.test(word)) ?? '';
+  if (/^(that|this|it|there|i|looks)$/.test(first)) return false;
+  return (
+    interrogatives.test(first) ||
+    to - start <= 4 ||
+    tokens.slice(start, to).some((token) => /^(is|are|does|do|did|can|what|how)$/.test(token.text))
+  );
+}
+
 /** The sentences of a talk; together they cover every token once. */
 export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   const bounds: { from: number; to: number }[] = [];
@@ -91,7 +117,7 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
     index,
     ...bound,
     phrases: phrases.filter((phrase) => phrase.from >= bound.from && phrase.from < bound.to),
-    isQuestion: tokens[bound.to - 1]?.breakAfter === 'question',
+    isQuestion: tokens[bound.to - 1]?.breakAfter === 'question' && asks(tokens, bound.from, bound.to),
     text: tokens
       .slice(bound.from, bound.to)
       .map((token) => token.text)

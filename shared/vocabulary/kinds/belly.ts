@@ -156,7 +156,7 @@ export const belly = {
       said: 'belly',
       needs: 'article',
     },
-    { heard: 'set of standing water', said: 'sag', needs: 'distance' },
+    { heard: 'sack|sacks|sac', said: 'sag', needs: 'distance' },
     { heard: 'sad', said: 'sag', needs: 'article' },
     { heard: 'lows but|low spat|lo spot|loaf spot|slow spot', said: 'low spot', needs: 'nothing' },
   ],

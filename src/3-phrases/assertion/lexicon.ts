@@ -400,6 +400,8 @@ export const assertionCues: readonly CueList[] = [
       'you see a lot',
       'you get',
       'you often',
+      'wants to',
+      'want to go',
       "you 'd think",
       'you would think',
       'you know by',

@@ -112,7 +112,16 @@ function readFeet(tokens: readonly Token[], number: NumberPhrase): Unit | null {
     } else if (ends || /^(there|i|is|to|through|and|we|it|a)$/.test(after))
       return { feet: number.value + inches.value / 12, to: inches.to };
   }
-  return { feet: number.value, to: match.to };
+  const half = readHalfAfter(tokens, match.to);
+  return half ? { feet: number.value + half.value, to: half.to } : { feet: number.value, to: match.to };
+}
+
+/** "eighteen feet and a half", also where a stop was printed inside ("18 feet. And a half"). */
+function readHalfAfter(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const next = tokens[at];
+  if (next?.text !== 'and' || !(tokens[at - 1]?.breakAfter === 'none' || next.pauseBeforeSeconds < 1)) return null;
+  const fraction = readNumber(tokens, at + 1);
+  return fraction?.isFraction && !/^(inch|of|the|full)$/.test(tokens[fraction.to]?.text ?? '') ? fraction : null;
 }
 
 function readRelative(
@@ -152,10 +161,23 @@ export interface PlaceContext {
   readonly endsPhraseAt: (index: number) => boolean;
 }
 
+/** How far before a number, in tokens, words of depth are looked for. */
+const DEPTH_TOKENS = 10;
+
+/** "Depth to invert, nine feet", "the locator puts it at seven feet": how deep the pipe lies, not where the camera is. */
+function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
+  for (let at = number.from - 1; at >= 0 && at >= number.from - DEPTH_TOKENS; at -= 1) {
+    if (/^(stop|question)$/.test(tokens[at]?.breakAfter ?? '')) return false;
+    if (/^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
+  }
+  return false;
+}
+
 /** The place a number stands for, or null when it is none. */
 export function readPlace(context: PlaceContext, number: NumberPhrase): Place | null {
   const { tokens } = context;
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
+  if (isDepth(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
   const isEnd = phraseBefore(tokens, number.from, end) !== null;
   const feet = readFeet(tokens, number);
@@ -195,20 +217,41 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   const follows =
     isEndOfClause(tokens, to) ||
     afterBarePlace.has(tokens[to]?.text ?? '') ||
-    context.startsPhraseAt(to) ||
+    startsPhraseSoon(context, to) ||
     tail !== null;
   if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
-  const opens = isOpening(context, number.from) || phraseBefore(tokens, number.from, place) !== null || isEnd;
+  // Small bare numbers count things more often than feet.
+  const isFirm =
+    isEndOfClause(tokens, to) ||
+    startsPhraseSoon(context, to) ||
+    /^(there|here|and|feet)$/.test(tokens[to]?.text ?? '');
+  if (value < 10 && !isFirm) return null;
+  const opens =
+    isOpening(context, number.from) ||
+    /^(there|here)$/.test(tokens[to]?.text ?? '') ||
+    phraseBefore(tokens, number.from, place) !== null ||
+    isEnd;
   return opens && follows ? made('bare') : null;
+}
+
+/** How many free words may stand between a bare number and the thing it places ("15 fresh air vent"). */
+const SOON_TOKENS = 3;
+
+function startsPhraseSoon(context: PlaceContext, at: number): boolean {
+  for (let index = at; index <= at + SOON_TOKENS; index += 1) {
+    if (context.startsPhraseAt(index)) return true;
+    if ((context.tokens[index]?.breakAfter ?? 'stop') !== 'none') return false;
+  }
+  return false;
 }
 
 function isOpening(context: PlaceContext, at: number): boolean {
   if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
   return (
     context.endsPhraseAt(at) ||
-    /^(um|uh|okay|ok|and|so|now|here|there|again|then|yeah|well|oh|alright|right|but|hello|see|spot|good|fine|that|ahead|clear|line|it|feet|in)$/.test(
+    /^(um|uh|okay|ok|and|so|now|here|there|again|then|yeah|well|oh|alright|right|but|hello|see|spot|good|fine|that|ahead|clear|line|it|feet|foot|in|inch|inches|%|o'clock|what|laundry|kitchen|before|same|next|yet|too|still|joint)$/.test(
       context.tokens[at - 1]?.text ?? '',
     )
   );

@@ -98,7 +98,7 @@ function readDigits(tokens: Tokens, at: number): Partial | null {
   const word = text(tokens, at);
   if (!/^\d+(\.\d+)?$/.test(word)) return null;
   // "52. 5 feet": a decimal point torn off by the recogniser.
-  if (/^\d+$/.test(word) && tokens[at]?.breakAfter === 'stop' && /^\d$/.test(text(tokens, at + 1))) {
+  if (/^\d{2,}$/.test(word) && tokens[at]?.breakAfter === 'stop' && /^\d$/.test(text(tokens, at + 1))) {
     const isUnit = /^(feet|foot)$/.test(text(tokens, at + 2)) && runsOn(tokens, at + 2);
     const isJoined = (tokens[at + 1]?.pauseBeforeSeconds ?? 1) < 0.3;
     if (isUnit && isJoined) return { value: Number(`${word}.${text(tokens, at + 1)}`), to: at + 2 };
@@ -180,6 +180,8 @@ function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
       (/^\d$/.test(text(tokens, whole.to)) ? Number(text(tokens, whole.to)) : undefined))
     : undefined;
   if (tenths === undefined || whole.value < 10 || whole.value % 1 !== 0) return null;
+  // "12 4 feet" is two readings; "52 five" and "fifty two five" are one.
+  if (/^\d/.test(text(tokens, whole.to)) && /^\d/.test(text(tokens, whole.to - 1))) return null;
   const isLast = whole.to + 1 >= tokens.length;
   const ends = isLast || !runsOn(tokens, whole.to + 1) || /^(feet|foot)$/.test(text(tokens, whole.to + 1));
   return ends && whole.value % 10 !== 0 ? { value: whole.value + tenths / 10, to: whole.to + 1 } : null;

@@ -40,7 +40,6 @@ export const pipeAfterInch: readonly string[] = [
   'all the way',
   'from here',
   'from there',
-  'again',
   'this time',
   'here',
   'this way',

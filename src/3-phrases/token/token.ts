@@ -130,7 +130,34 @@ export function cutTokens(words: readonly Word[]): Token[] {
     });
     lastEndSeconds = word.endSeconds;
   }
-  return joinTokens(endSentencesAtPauses(tokens));
+  return joinTokens(endSentencesAtPauses(readDictatedPunctuation(tokens)));
+}
+
+const dictated: Readonly<Record<string, Break>> = { comma: 'comma', period: 'stop', colon: 'stop', semicolon: 'stop' };
+/** Below this many, "period" and "comma" are words like others. */
+const DICTATED_MARKS = 6;
+
+/** Some people speak their punctuation. Where they do, the words become the marks. */
+function readDictatedPunctuation(tokens: readonly Token[]): Token[] {
+  const isMark = (index: number): Break | null => {
+    const text = tokens[index]?.text ?? '';
+    if (text === 'stop' && tokens[index - 1]?.text === 'full') return 'stop';
+    if (text === 'mark' && tokens[index - 1]?.text === 'question') return 'question';
+    return dictated[text] ?? null;
+  };
+  const marks = tokens.filter((_, index) => isMark(index) !== null).length;
+  if (marks < DICTATED_MARKS) return [...tokens];
+  const read: Token[] = [];
+  tokens.forEach((token, index) => {
+    const mark = isMark(index);
+    const opensMark = /^(full|question)$/.test(token.text) && isMark(index + 1) !== null;
+    if (mark !== null || opensMark) {
+      const last = read.at(-1);
+      if (last && mark !== null)
+        read[read.length - 1] = { ...last, breakAfter: mark, lastWord: token.lastWord, endSeconds: token.endSeconds };
+    } else read.push(token);
+  });
+  return read;
 }
 
 function endSentencesAtPauses(tokens: readonly Token[]): Token[] {
