@@ -105,9 +105,15 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
         void stream.writeSSE({ data: JSON.stringify(event) }).catch(() => undefined);
       });
       stream.onAbort(unsubscribe);
-      // Tells a page that was away how far the log is, and keeps the connection open.
+      // Tells a page that was away, or has only just come, how things stand; and keeps the connection open.
       while (!stream.aborted && !stream.closed) {
-        await stream.writeSSE({ data: JSON.stringify({ type: 'alive', decisions: session.log.decisions.length }) });
+        const alive = {
+          type: 'alive',
+          decisions: session.log.decisions.length,
+          isSoundReady: parts.sound() !== null,
+          soundProblem: parts.soundProblem(),
+        };
+        await stream.writeSSE({ data: JSON.stringify(alive) });
         await stream.sleep(10_000);
       }
       unsubscribe();

@@ -1,8 +1,9 @@
 /** An invented inspection for the tests of the review: a draft, its words, and a sound made here (soft tones). */
 import { createHash } from 'node:crypto';
-import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
 import { type Draft, draftSchema, type Flag, type Observation, observationSchema } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 
@@ -149,8 +150,11 @@ export function makeWav(seconds: number): Buffer {
   return wav;
 }
 
+/** A new folder, taken away when the test is over. */
 export async function emptyFolder(): Promise<string> {
-  return mkdtemp(join(tmpdir(), 'lineword-review-test-'));
+  const folder = await mkdtemp(join(tmpdir(), 'lineword-review-test-'));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  return folder;
 }
 
 /** Writes the inspection into a new folder; the draft then names the sound that is there. */

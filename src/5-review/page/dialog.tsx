@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { openDialog } from './actions.ts';
 import { focusItem } from './keys.ts';
 
 /** A dialog of the browser's own kind: it keeps the focus, and Esc closes it. */
 export function Dialog({ title, children }: { title: string; children: ComponentChildren }) {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     dialog.current?.showModal();
   }, []);
   return (

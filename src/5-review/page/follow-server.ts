@@ -2,7 +2,7 @@
 import type { Decision } from '../../../shared/schemas/decision.ts';
 import { addDecisions, isBehind, reloadExtras } from './inspection-state.ts';
 import { isConnected, problem } from './notices.ts';
-import { loadSound } from './player.ts';
+import { loadSound, soundState } from './player.ts';
 import { ask, type InspectionAnswer } from './server-link.ts';
 
 /** Keeps this page in step with every other one, and with the disk. */
@@ -17,7 +17,7 @@ export function followServer(): void {
   events.onmessage = ({ data }) => {
     const event = JSON.parse(data as string) as
       | { type: 'decision'; decision: Decision }
-      | { type: 'alive'; decisions: number }
+      | { type: 'alive'; decisions: number; isSoundReady: boolean; soundProblem: string | null }
       | { type: 'signed' | 'own-words' | 'sound-ready' }
       | { type: 'problem'; sentence: string };
     switch (event.type) {
@@ -27,6 +27,8 @@ export function followServer(): void {
       case 'alive':
         isConnected.value = true;
         void catchUp(event.decisions);
+        if (event.isSoundReady) void loadSound();
+        if (event.soundProblem && soundState.value === 'preparing') problem.value = event.soundProblem;
         break;
       case 'sound-ready':
         void loadSound();

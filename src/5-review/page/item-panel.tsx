@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { confirmItem, openForm, rejectItem, startAdd, startEdit } from './actions.ts';
 import { AddForm } from './add-form.tsx';
 import { EditForm } from './edit-form.tsx';
@@ -15,7 +15,7 @@ import { SplitForm } from './split-form.tsx';
 export function ItemPanel() {
   const item = selected.value;
   const key = item?.key ?? null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     // Not while a form or another part of the page holds the focus by the person's own doing.
     if (!openForm.value) focusItem();
   }, [key]);

@@ -5,6 +5,7 @@ import { shortNumber, shortTime } from '../../../shared/wording/short.ts';
 import { subjectKey } from '../subject.ts';
 import { select, startRunEdit } from './actions.ts';
 import { items, reviewed, selectedKey, unit } from './inspection-state.ts';
+import { moveAmongButtons } from './move-among-buttons.ts';
 import { playFrom } from './player.ts';
 import { siteTitle } from './words-shown.ts';
 
@@ -89,7 +90,7 @@ function RunDrawing({ run }: { run: ReviewedRun }) {
       </h3>
       <div class="drawing" style={{ height: `${length + 24}px` }}>
         <PipeDrawing layout={layout} length={length} />
-        <ol class="marks">
+        <ol class="marks" onKeyDown={moveAmongButtons}>
           {layout.marks.map((mark) => (
             <MarkButton key={mark.id} mark={mark} />
           ))}

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { ReviewedObservation } from '../../../shared/schemas/reviewed.ts';
 import { shortDetails, shortName, shortPlace, shortTime } from '../../../shared/wording/short.ts';
 import { mergeWith, openForm } from './actions.ts';
@@ -11,7 +11,7 @@ const mostShown = 9;
 export function MergeForm({ item }: { item: ReviewedObservation }) {
   const list = useRef<HTMLUListElement>(null);
   const others = likeliest(item);
-  useEffect(() => list.current?.querySelector('button')?.focus(), []);
+  useLayoutEffect(() => list.current?.querySelector('button')?.focus(), []);
   const join = (other: ReviewedObservation) => {
     openForm.value = null;
     mergeWith(other.subject);

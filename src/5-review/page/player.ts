@@ -38,7 +38,7 @@ let stopAt: number | null = null;
 
 /** Takes the sound once the server has it, and the peaks for the waveform. */
 export async function loadSound(): Promise<void> {
-  if (soundState.value === 'ready') return;
+  if (soundState.value !== 'preparing') return;
   soundState.value = 'ready';
   audio.src = '/api/sound.wav';
   const wanted = stretch.value;

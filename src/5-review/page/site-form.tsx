@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { QueueItem } from '../queue.ts';
 import { confirmItem, openForm } from './actions.ts';
 import { closeForm } from './keys.ts';
@@ -9,7 +9,7 @@ export function SiteForm({ item }: { item: Extract<QueueItem, { what: 'site' }> 
   const was = item.item.value;
   const [text, setText] = useState(String(was));
   const input = useRef<HTMLInputElement>(null);
-  useEffect(() => input.current?.select(), []);
+  useLayoutEffect(() => input.current?.select(), []);
   return (
     <form
       class="fields"

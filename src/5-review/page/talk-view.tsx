@@ -4,6 +4,8 @@ import { shortTime } from '../../../shared/wording/short.ts';
 import type { Stretch } from '../mark-transcript.ts';
 import { select, shownPart } from './actions.ts';
 import { selectedKey, stretches } from './inspection-state.ts';
+import { focusItem } from './keys.ts';
+import { moveAmongButtons } from './move-among-buttons.ts';
 import { playStretch } from './player.ts';
 import { kindTitle, markTitles, siteTitle, whySetAside } from './words-shown.ts';
 
@@ -36,6 +38,9 @@ export function TalkView() {
           aria-label="Search the talk"
           value={search}
           onInput={(event) => setSearch(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter' && shown[0]) goTo(shown[0]);
+          }}
         />
         <p class="hint" role={wanted === '' ? undefined : 'status'}>
           {wanted === ''
@@ -43,7 +48,7 @@ export function TalkView() {
             : `${shown.length} found`}
         </p>
       </div>
-      <ol class="stretches" ref={list}>
+      <ol class="stretches" ref={list} onKeyDown={moveAmongButtons}>
         {shown.map((stretch) => (
           <li key={`${stretch.startSeconds}|${stretch.text}`}>
             <StretchButton
@@ -67,19 +72,13 @@ const StretchButton = memo(function StretchButton({
   wanted: string;
   isCurrent: boolean;
 }) {
-  const { startSeconds, endSeconds, text, marks } = stretch;
-  const go = () => {
-    const key = marks.find((mark) => mark.key !== null)?.key;
-    if (key) select(key);
-    playStretch(startSeconds, endSeconds);
-    shownPart.value = 'item';
-  };
+  const { startSeconds, text, marks } = stretch;
   return (
     <button
       type="button"
       class={`stretch ${marks[0]!.what}`}
       aria-current={isCurrent ? 'true' : undefined}
-      onClick={go}
+      onClick={() => goTo(stretch)}
     >
       <span class="time">{shortTime(startSeconds)}</span>
       <span class="said">{text === '' ? '…' : highlighted(text, wanted)}</span>
@@ -93,6 +92,15 @@ const StretchButton = memo(function StretchButton({
     </button>
   );
 });
+
+/** Shows what became of a stretch, and plays it. */
+function goTo({ startSeconds, endSeconds, marks }: Stretch): void {
+  const key = marks.find((mark) => mark.key !== null)?.key;
+  if (key) select(key);
+  playStretch(startSeconds, endSeconds);
+  shownPart.value = 'item';
+  focusItem();
+}
 
 function markText(what: Stretch['marks'][number]['what'], detail: string): string {
   switch (what) {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Changes, PlainValue } from '../../../shared/schemas/decision.ts';
 import { asText, type FieldTexts, valueFrom } from './field-inputs.tsx';
 
@@ -8,7 +8,8 @@ export function useFieldForm(values: Readonly<Record<string, PlainValue>>, focus
     Object.fromEntries(Object.entries(values).map(([field, value]) => [field, asText(value)])),
   );
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => {
+  // Before the next key comes: what is typed right after the form was asked for must land in it.
+  useLayoutEffect(() => {
     const wanted = focusOn && form.current?.querySelector<HTMLElement>(`[name="${focusOn}"]`);
     const target = wanted || form.current?.querySelector<HTMLElement>('input, select');
     target?.focus();
