@@ -14,10 +14,15 @@ function nodeLines(node: ExplanationNode, depth: number, effects: Pick<Effects, 
   const time = (node.seconds === null ? '' : shortTime(node.seconds)).padStart(timeWidth - 1);
   const indent = '  '.repeat(depth);
   const blank = ' '.repeat(timeWidth) + indent;
-  const title = wrap(node.title, effects.columns, `${time} ${indent}`, `${blank}  `);
+  const title = wrap(breakable(node.title), effects.columns, `${time} ${indent}`, `${blank}  `);
   return [
     ...(depth === 0 ? title.map((line) => effects.style('bold', line)) : title),
     ...node.flags.flatMap((flag) => wrap(flag, effects.columns, `${blank}! `, `${blank}  `)),
     ...node.children.flatMap((child) => nodeLines(child, depth + 1, effects)),
   ];
+}
+
+/** A rule's long list of alternatives has no spaces: it may break after each. */
+function breakable(text: string): string {
+  return text.replace(/\S{30,}/g, (word) => word.replaceAll('|', '| '));
 }

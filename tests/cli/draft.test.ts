@@ -123,7 +123,7 @@ describe('the sample recording', () => {
     expect(ran.stderr).toMatch(/^Listening: 0:00 of 1:3\d\n/);
     expect(ran.stdout).toContain('Amber Hill Road');
     expect(readdirSync(out).sort()).toEqual(['draft.json', 'words.json']);
-  });
+  }, 240_000);
 
   it('finds what the script says', () => {
     const draft = draftSchema.parse(json(join(out, 'draft.json')));

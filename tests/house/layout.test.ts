@@ -67,8 +67,12 @@ describe('file length', () => {
   const reasons: Record<string, string> = {};
   const lines = (path: string) => read(path).split('\n').length;
 
+  // A lexicon is a list of sayings, one a line: long, but nothing in it depends on the rest.
+  const isList = (path: string) => basename(path) === 'lexicon.ts';
+
   it('stays under 300 lines', () => {
-    const long = sources.filter((path) => !path.startsWith('tests/') && lines(path) > 300 && !(path in reasons));
+    const isLogic = (path: string) => !path.startsWith('tests/') && !isList(path);
+    const long = sources.filter((path) => isLogic(path) && lines(path) > 300 && !(path in reasons));
     expect(long.map((path) => `${path}: ${lines(path)}`)).toEqual([]);
   });
 
