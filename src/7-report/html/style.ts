@@ -24,7 +24,7 @@ export function styleSheet(draftNotice: string | null): string {
 const rules = `
 :root{color-scheme:light}
 *{box-sizing:border-box}
-body{margin:0;color:#16191c;background:#fff;font:16px/1.5 'Atkinson Hyperlegible','DejaVu Sans',sans-serif}
+body{margin:0;overflow-wrap:anywhere;color:#16191c;background:#fff;font:16px/1.5 'Atkinson Hyperlegible','DejaVu Sans',sans-serif}
 main,header,footer{max-width:62rem;margin:0 auto;padding:0 1.5rem}
 header{padding-top:2.5rem}
 h1{font-size:2.4rem;line-height:1.15;margin:0}

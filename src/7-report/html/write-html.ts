@@ -1,6 +1,6 @@
 /** The report as one HTML file that needs nothing else: fonts, drawings and pictures are inside. */
 import type { Report, ReportFinding } from '../../../shared/schemas/report.ts';
-import { html, SafeHtml } from './escape.ts';
+import { escapeHtml, html, SafeHtml } from './escape.ts';
 import { styleSheet } from './style.ts';
 
 export function reportHtml(report: Report): string {
@@ -10,7 +10,7 @@ export function reportHtml(report: Report): string {
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'">
-<title>${report.title}, ${report.address}</title>
+<title>${tabTitle(report)}</title>
 <style>${new SafeHtml(styleSheet(report.draftNotice))}</style>
 </head>
 <body>
@@ -42,6 +42,16 @@ ${section('Words of the trade', definitions(report.glossary.map(({ word, meaning
 </html>
 `;
   return page.markup;
+}
+
+/** Browsers cut a longer title off; so do we, where a reader can see it. */
+const longestTitle = 70;
+
+function tabTitle(report: Report): string {
+  let title = `${report.title}, ${report.address}`;
+  if (escapeHtml(title).length <= longestTitle) return title;
+  while (escapeHtml(title).length >= longestTitle) title = title.slice(0, -1);
+  return `${title}…`;
 }
 
 function section(title: string, content: SafeHtml): SafeHtml {

@@ -2,6 +2,8 @@
  * The report as PDF, tagged for screen readers (PDF/UA-1), by the Typst compiler. A letter that none of our fonts has
  * makes PDF/UA impossible: then a plain tagged PDF is written and a warning says which letters are missing.
  */
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Report } from '../../../shared/schemas/report.ts';
 import { allFonts, fontBytes } from '../fonts.ts';
@@ -15,11 +17,14 @@ export interface WrittenPdf {
   readonly warning: string | null;
 }
 
+/** The compiler wants a folder to look for files in; ours are only in memory, so it is one that need not exist. */
+const noFolder = join(tmpdir(), 'lineword-report-in-memory');
+
 let compiler: NodeCompiler | null = null;
 
 /** Loading fonts takes longer than a report, so one compiler serves them all. */
 function theCompiler(): NodeCompiler {
-  compiler ??= NodeCompiler.create({ fontArgs: [{ fontBlobs: allFonts.map(fontBytes) }] });
+  compiler ??= NodeCompiler.create({ workspace: noFolder, fontArgs: [{ fontBlobs: allFonts.map(fontBytes) }] });
   return compiler;
 }
 
@@ -29,7 +34,7 @@ export function reportPdf(report: Report): WrittenPdf {
   typst.resetShadow();
   const stills = report.stills.map((still) => {
     const file = still.jpeg === null ? null : `/still-${still.number}.jpg`;
-    if (file !== null) typst.mapShadow(file, Buffer.from(still.jpeg!, 'base64'));
+    if (file !== null) typst.mapShadow(join(noFolder, file), Buffer.from(still.jpeg!, 'base64'));
     return { caption: still.caption, file, why: still.why ?? 'none could be taken' };
   });
   const source = { mainFileContent: template, inputs: { data: JSON.stringify(printable({ ...report, stills })) } };
