@@ -2,24 +2,20 @@
  * A draft as plain text for a tired person: first what needs a look and why, then each run in order of distance,
  * then what was said not to be there, what could not be placed, and what was set aside.
  */
-import type { Aside, Draft, Flag, Heard, Observation, Run } from '../../shared/schemas/draft.ts';
+import type { Aside, Draft, Flag, Heard } from '../../shared/schemas/draft.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { reasonSentences } from '../../shared/vocabulary/review-reasons.ts';
-import { shortDetails, shortName, shortNumber, shortPlace, shortTime } from '../../shared/wording/short.ts';
+import { shortDetails, shortName, shortPlace, shortTime } from '../../shared/wording/short.ts';
 import type { Effects } from './effects.ts';
+import { type Paper, runTables, runTitle } from './run-tables.ts';
 import { wrap } from './wrap.ts';
-
-interface Paper {
-  readonly columns: number;
-  readonly style: Effects['style'];
-}
 
 export function draftTable(draft: Draft, options: { folder: string; reviewWith: string; effects: Effects }): string {
   const paper: Paper = { columns: options.effects.columns, style: options.effects.style };
   const blocks = [
     head(draft, paper),
     flaggedBlock(draft, paper),
-    ...draft.runs.map((run) => runBlock(draft, run, paper)),
+    ...runTables(draft, paper),
     tail(draft, paper),
     footer(draft, options, paper),
   ];
@@ -92,53 +88,6 @@ function quoted(heard: Heard, paper: Paper, indent: string): string[] {
   if (heard.text === '') return [`${indent}${time} to ${shortTime(heard.end)}`];
   const hang = ' '.repeat(indent.length + time.length + 3);
   return wrap(`"${heard.text}"`, paper.columns, `${indent}${time}  `, hang).map((line) => paper.style('dim', line));
-}
-
-function runTitle(run: Run, draft: Draft): string {
-  const end = run.end;
-  const ending =
-    end === null ? '' : `, ends${end.at === null ? '' : ` at ${shortNumber(end.at)} ${draft.unit}`} (${end.reason})`;
-  return `Run ${run.n}: ${run.access ?? 'access not said'}, ${run.direction ?? 'direction not said'}${ending}`;
-}
-
-function runBlock(draft: Draft, run: Run, paper: Paper): string {
-  const observations = draft.observations.filter((o) => o.run === run.n).sort(byDistance);
-  const rows = observations.map((o) => ({
-    mark: o.review.length > 0 ? '!' : ' ',
-    place: shortPlace(o, draft.unit),
-    name: shortName(o),
-    details: shortDetails(o),
-    time: sayTimes(o),
-  }));
-  const placeWidth = Math.max(6, ...rows.map((row) => row.place.length));
-  const nameWidth = Math.max(8, ...rows.map((row) => row.name.length));
-  const timeWidth = Math.max(5, ...rows.map((row) => row.time.length));
-  const detailsWidth = paper.columns - (placeWidth + nameWidth + timeWidth + 9);
-  const lines = rows.flatMap((row) => {
-    const left = `${row.mark} ${row.place.padStart(placeWidth)}  ${row.name.padEnd(nameWidth)}  `;
-    // On a narrow screen what belongs to one row flows together.
-    if (detailsWidth < 14) {
-      const start = `${row.mark} ${row.place.padStart(placeWidth)}  `;
-      const said = row.details === '' ? row.name : `${row.name}, ${row.details}`;
-      return wrap(`${said} (${row.time})`, paper.columns, start, ' '.repeat(start.length));
-    }
-    const [first = '', ...more] = wrap(row.details, detailsWidth);
-    const hang = ' '.repeat(left.length);
-    const line = `${left}${first.padEnd(detailsWidth)}  ${row.time.padStart(timeWidth)}`;
-    return [row.mark === '!' ? paper.style('yellow', line) : line, ...more.map((rest) => `${hang}${rest}`)];
-  });
-  const title = wrap(runTitle(run, draft), paper.columns, '', '  ').map((line) => paper.style('bold', line));
-  return [...title, ...(lines.length > 0 ? lines : ['  nothing noted'])].map((line) => line.trimEnd()).join('\n');
-}
-
-/** When it was said, and how many more times it was spoken of. */
-function sayTimes({ heard, again }: Observation): string {
-  return `${shortTime(heard.start)}${again.length > 0 ? ` +${again.length}` : ''}`;
-}
-
-/** Along the pipe; what has no distance keeps its place in the talk, at the end. */
-function byDistance(a: Observation, b: Observation): number {
-  return (a.at ?? Number.POSITIVE_INFINITY) - (b.at ?? Number.POSITIVE_INFINITY) || a.heard.start - b.heard.start;
 }
 
 function tail(draft: Draft, paper: Paper): string {
