@@ -124,7 +124,7 @@ export function signatureWords(signed: SignedFacts | null): string[] {
   if (signed === null) return ['Nobody has signed this inspection. Until somebody does, this is a draft.', howToVerify];
   const license = signed.license === null ? '' : `, license or certificate ${signed.license}`;
   return [
-    `Signed by ${signed.name}${license}, on ${dateWords(signed.time.slice(0, 10))} at ${signed.time.slice(11, 16)} (${signed.time}).`,
+    `Signed by ${signed.name}${license}, on ${dateWords(signed.time.slice(0, 10))} at ${signed.time.slice(11, 16)}${signed.time.endsWith('Z') ? ' UTC' : ''} (${signed.time}).`,
     `Statement: ${signed.statement}`,
     `Version ${signed.version}. Sum of the signed list (SHA-256): ${signed.manifestSha256}. Public key (Ed25519): ${signed.publicKey}.`,
     howToVerify,

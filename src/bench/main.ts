@@ -9,6 +9,7 @@ import { type Figure, figureLine } from './figure.ts';
 const parts: Record<string, () => Promise<Figure[]>> = {
   reading: async () => (await import('./reading.ts')).benchReading(),
   hearing: async () => (await import('./ten-minutes.ts')).benchTenMinutes(),
+  report: async () => (await import('./report.ts')).benchReport(),
 };
 
 const [wanted, isChild] = process.argv.slice(2);
