@@ -112,11 +112,11 @@ function sayAsides(asides: Aside[]): string {
 }
 
 function footer(draft: Draft, { folder, reviewWith }: { folder: string; reviewWith: string }, paper: Paper): string {
-  const lines = [`Written: words.json and draft.json in ${folder}`];
-  if (draft.observations.length + draft.unplaced.length > 0) {
-    lines.push('This is a draft: check it against the recording before anyone relies on it.', `Next: ${reviewWith}`);
-  }
-  return lines.flatMap((line) => wrap(line, paper.columns, '', '  ')).join('\n');
+  const written = wrap(`Written: words.json and draft.json in ${folder}`, paper.columns, '', '  ');
+  if (draft.observations.length + draft.unplaced.length === 0) return written.join('\n');
+  const caution = 'This is a draft: check it against the recording before anyone relies on it.';
+  // The command stays on one line, however long, so that it can be copied.
+  return [...written, ...wrap(caution, paper.columns, '', '  '), `Next: ${reviewWith}`].join('\n');
 }
 
 function pluralOf(name: string): string {
