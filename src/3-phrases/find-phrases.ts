@@ -8,6 +8,7 @@
  * This stage refuses to decide anything about findings: it does not know runs, places in the pipe or earlier sentences.
  */
 import type { Word } from '../../shared/schemas/word.ts';
+import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { readAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues } from './camera/lexicon.ts';
@@ -23,9 +24,13 @@ import type { Phrase } from './phrase.ts';
 import { notPositions, positionWords } from './position/lexicon.ts';
 import { readShare } from './share/read-share.ts';
 import { readSize, readSizeAtUnit } from './size/read-size.ts';
-import { findThings } from './thing/find-things.ts';
+import { findThings, type Thing } from './thing/find-things.ts';
 import { frameTest } from './thing/frame.ts';
 import { cutTokens, type Token } from './token/token.ts';
+
+const measuredKinds: ReadonlySet<string> = new Set(
+  kinds.filter((kind) => (kind.takes as readonly string[]).includes('inches')).map((kind) => kind.name),
+);
 
 export interface Phrases {
   readonly tokens: readonly Token[];
@@ -71,6 +76,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     tokens,
     materialStartsAt: (index: number) => materialStarts.has(index),
     materialEndsAt: (index: number) => materialEnds.has(index),
+    isPipeTalk: pipeTalkTest(tokens, things),
   };
   const placeContext = {
     tokens,
@@ -98,7 +104,12 @@ export function findPhrases(words: readonly Word[]): Phrases {
   }
   tokens.forEach((_, at) => {
     if (numbers.some((number) => at > number.from - 1 && at < number.to)) return;
-    const isCounted = numbers.some((number) => number.to === at);
+    const isCounted = numbers.some(
+      (number) =>
+        number.to === at ||
+        (number.to === at - 1 && /^(an|of)$/.test(tokens[at - 1]?.text ?? '')) ||
+        (number.to === at - 2 && tokens[at - 2]?.text === 'of'),
+    );
     const size = isCounted ? null : readSizeAtUnit(sizeContext, at);
     if (size) measured.push(size);
     const place = isCounted ? null : readPlaceAtUnit(tokens, at);
@@ -138,4 +149,22 @@ export function findPhrases(words: readonly Word[]): Phrases {
   ];
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
   return { tokens, numbers, phrases };
+}
+
+/** Whether the sentence round a token names a material and nothing that is measured in inches. */
+function pipeTalkTest(tokens: readonly Token[], things: readonly Thing[]): (index: number) => boolean {
+  const sentenceOf: number[] = [];
+  let sentence = 0;
+  for (const token of tokens) {
+    sentenceOf.push(sentence);
+    if (token.breakAfter === 'stop' || token.breakAfter === 'question') sentence += 1;
+  }
+  const withMaterial = new Set<number>();
+  const withDefect = new Set<number>();
+  for (const thing of things) {
+    const index = sentenceOf[thing.from] ?? -1;
+    if (thing.family === 'material') withMaterial.add(index);
+    if (thing.family === 'thing' && measuredKinds.has(thing.kind)) withDefect.add(index);
+  }
+  return (index) => withMaterial.has(sentenceOf[index] ?? -1) && !withDefect.has(sentenceOf[index] ?? -1);
 }

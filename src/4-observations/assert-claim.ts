@@ -223,10 +223,13 @@ export function assertClaim(
   };
 }
 
+/** A cue for the whole statement reaches this far, in tokens, where no stop was printed. */
+const STATEMENT_TOKENS = 14;
+
 function isSameStatement(cue: Cue, claim: Claim, tokens: readonly Token[]): boolean {
   const from = Math.min(cue.to, claim.to);
   const to = Math.max(cue.from, claim.from);
-  return !tokens.slice(from, to).some((token) => /^(but|so|and_now|anyway)$/.test(token.text));
+  return to - from <= STATEMENT_TOKENS && !tokens.slice(from, to).some((token) => /^(but|so|anyway)$/.test(token.text));
 }
 
 /** The words of the clause up to the thing, back to the last comma or the start of the sentence. */

@@ -42,7 +42,9 @@ const tokenGap = (a: { from: number; to: number }, b: { from: number; to: number
 
 function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim[] {
   const claims: Claim[] = [];
+  const anchors = anchorThings(sentence);
   for (const phrase of sentence.phrases) {
+    if (anchors.has(phrase)) continue;
     if (phrase.family === 'thing') {
       claims.push(
         newClaim(phrase.kind, phrase.source, phrase.rule, phrase, phrase.respelled ? [phrase.respelled] : []),
@@ -60,6 +62,23 @@ function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim[] {
     sentence,
     tokens,
   );
+}
+
+/** The things that only say where another thing is: "past the wye", "between the wye and the main". */
+function anchorThings(sentence: Sentence): Set<Phrase> {
+  const anchors = new Set<Phrase>();
+  for (const { relative } of phrasesOf(sentence.phrases, 'relative')) {
+    if (!relative.anchor) continue;
+    const { from, to } = relative.anchor;
+    const inside = sentence.phrases.filter(
+      (phrase) =>
+        (phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun)) &&
+        phrase.from >= from &&
+        phrase.to <= to + 1,
+    );
+    for (const phrase of inside.slice(0, relative.shape === 'between' ? 2 : 1)) anchors.add(phrase);
+  }
+  return anchors;
 }
 
 /** "a 45 degree bend", "long sweep 90", "a ninety turn": the angle names no second fitting. */

@@ -66,20 +66,19 @@ function writeRun(run: RunState, reading: Reading, accounts: Accounts): Run {
     direction: run.direction,
     heard,
     end: run.end,
-    review:
-      run.direction === null
-        ? [
-            {
-              reason: 'run-unsure',
-              about: 'direction',
-              detail: 'the direction of this run was not said',
-              offers: [
-                { value: 'downstream', label: 'downstream' },
-                { value: 'upstream', label: 'upstream' },
-              ],
-            },
-          ]
-        : [],
+    review: run.isDirectionAssumed
+      ? [
+          {
+            reason: 'run-unsure',
+            about: 'direction',
+            detail: 'the direction of this run was not said',
+            offers: [
+              { value: 'downstream', label: 'downstream' },
+              { value: 'upstream', label: 'upstream' },
+            ],
+          },
+        ]
+      : [],
     track: run.track.map((point) => ({
       seconds: Math.round((tokens[point.token]?.startSeconds ?? 0) * 100) / 100,
       feet: point.feet,

@@ -20,7 +20,7 @@ export function finishRuns(reading: Reading): void {
       run.end = { at: furthest, reason: endKinds[end.kind] ?? 'other' };
     }
     // A run that reached the main, a tank or a manhole went with the flow; one that ended inside the house went against it.
-    if (run.direction === null && run.end)
+    if (run.direction === null && run.end && /^(main|tank|manhole|end-of-line)$/.test(run.end.reason))
       run.direction = /^(main|tank|manhole)$/.test(run.end.reason)
         ? 'downstream'
         : run.end.reason === 'end-of-line'

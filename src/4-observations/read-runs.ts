@@ -30,7 +30,7 @@ export function readSignals(sentence: Sentence): Signals {
     isPlain: heading?.isPlain ?? false,
     hasAccess: cues.has('access'),
     isEntering: cues.has('enter'),
-    isZero: cues.has('zero'),
+    isZero: cues.has('zero') || bareZero.test(sentence.text),
     isNext: cues.has('next-run'),
     isSameAccess: cues.has('same-access'),
     isPullBack: cues.has('pull-back'),
@@ -38,43 +38,115 @@ export function readSignals(sentence: Sentence): Signals {
   };
 }
 
+/** The counter's nought named by itself: "Zero.", "zero going up". */
+const bareZero =
+  /^(okay |and |so )?(zero|0)( again)?$|(?<!point )\b(zero|0) (going|heading|headed|again|once more|and going)\b|(?<!point )\b(zero|0)$/;
+
 const numberedRun =
   /\b(run (two|three|four|five|2|3|4|5)|second run|third run|fourth run|last run|final run|next run)\b/;
+const ordinalStart =
+  /^(okay |ok |alright |and |now |so |well |um |uh )*(second|third|fourth|fifth|last|next|number two|number three|part two|part three)\b/;
 const bringsBack = /\b(back in|push back in|going back in|pushing again|heading out again|back out again|resume)\b/;
+/** The counter set to nought on purpose, which alone begins a run; "back at zero" may only be the end of the pull. */
+const setsToZero =
+  /\b(zero it|zeroed|zeroing|rezero|re zero|re zeroed|reset|resetting|resets|zero the|zero out|set to (zero|0)|i zero|new count|fresh count)\b/;
 
-function isNewRun(reading: Reading, run: RunState, sentence: Sentence, signals: Signals): boolean {
-  if (sentence.isQuestion && !signals.isZero) return false;
-  const announced = reading.announcedRun !== null && sentence.index - reading.announcedRun <= DETAILS_SENTENCES;
-  const hasMoved = run.furthest > 2;
-  if (!hasMoved) return false;
-  const hasPlace = phrasesOf(sentence.phrases, 'distance').some((phrase) => phrase.distance.feet > 0);
-  if (hasPlace && !signals.isZero && !signals.isNext && !signals.isSameAccess) return false;
-  const isTurned = run.way === 'back' || reading.isSummary || run.end !== null;
-  if (signals.isNext && numberedRun.test(sentence.text)) return true;
-  if (
-    signals.isNext &&
-    (signals.isZero ||
-      signals.isSameAccess ||
-      (signals.direction !== null && (signals.isPlain || isTurned)) ||
-      (signals.hasAccess && (signals.isEntering || isTurned)))
-  )
-    return true;
-  if (announced && (signals.isZero || signals.isSameAccess || signals.hasAccess || signals.direction !== null))
-    return true;
-  if (signals.isZero) return true;
-  if (signals.isSameAccess && signals.direction !== null) return true;
-  if (isTurned && signals.hasAccess && signals.isEntering && signals.direction !== null) return true;
-  return isTurned && signals.hasAccess && signals.direction !== null && signals.isPlain;
+/** What the signs of a new run weigh; together they must reach the sum. */
+const weights = {
+  zeroOnPurpose: 3.5,
+  zero: 2,
+  next: 2,
+  sameAccess: 1.5,
+  plainHeading: 1.5,
+  heading: 1,
+  access: 1,
+  entering: 0.5,
+  turned: 1,
+  ordinal: 1,
+} as const;
+const NEW_RUN_SUM = 3.5;
+const FIRST_RUN_SUM = 1.5;
+/** Signs may be spread over this many sentences, as long as no place in the pipe is named among them. */
+const WINDOW_SENTENCES = 4;
+
+interface Window {
+  readonly signals: Signals;
+  readonly from: Sentence;
+  readonly sum: number;
 }
 
-function startRun(reading: Reading, sentence: Sentence, signals: Signals, access: string | null): void {
+function gatherSigns(reading: Reading, run: RunState | null, sentence: Sentence): Window | null {
+  const parts: { sentence: Sentence; signals: Signals }[] = [];
+  for (let index = sentence.index; index >= 0 && index > sentence.index - WINDOW_SENTENCES; index -= 1) {
+    const other = reading.sentences[index]!;
+    if (run && index <= run.sentence) break;
+    const hasPlace = phrasesOf(other.phrases, 'distance').some((phrase) => phrase.distance.feet > 0);
+    const signals = readSignals(other);
+    if ((hasPlace && index < sentence.index) || signals.isPullBack || (other.isQuestion && !signals.isZero)) break;
+    if (run && reading.items.some((item) => item.sentence === index && !item.isWithdrawn && item.kind !== 'no-access'))
+      break;
+    parts.unshift({ sentence: other, signals });
+  }
+  const current = parts.at(-1);
+  if (!current || current.sentence.index !== sentence.index) return null;
+  const first = parts.findIndex(
+    (part) =>
+      part.signals.direction !== null ||
+      part.signals.hasAccess ||
+      part.signals.isZero ||
+      part.signals.isNext ||
+      part.signals.isSameAccess,
+  );
+  if (first < 0) return null;
+  const used = parts.slice(first);
+  const some = (test: (signals: Signals) => boolean): boolean => used.some((part) => test(part.signals));
+  const headed =
+    used.findLast((part) => part.signals.direction !== null && part.signals.isPlain) ??
+    used.findLast((part) => part.signals.direction !== null);
+  const signals: Signals = {
+    direction: headed?.signals.direction ?? null,
+    isPlain: headed?.signals.isPlain ?? false,
+    hasAccess: some((part) => part.hasAccess),
+    isEntering: some((part) => part.isEntering),
+    isZero: some((part) => part.isZero),
+    isNext: some((part) => part.isNext),
+    isSameAccess: some((part) => part.isSameAccess),
+    isPullBack: false,
+    isSummary: false,
+  };
+  const isTurned = run !== null && (run.way === 'back' || reading.isSummary || run.end !== null);
+  const sum =
+    (used.some((part) => part.signals.isZero && setsToZero.test(part.sentence.text))
+      ? weights.zeroOnPurpose
+      : signals.isZero
+        ? weights.zero
+        : 0) +
+    (signals.isNext ? (used.some((part) => numberedRun.test(part.sentence.text)) ? NEW_RUN_SUM : weights.next) : 0) +
+    (signals.isSameAccess ? weights.sameAccess : signals.hasAccess ? weights.access : 0) +
+    (signals.direction === null ? 0 : signals.isPlain ? weights.plainHeading : weights.heading) +
+    (signals.isEntering ? weights.entering : 0) +
+    (isTurned ? weights.turned : 0) +
+    (used.some((part) => ordinalStart.test(part.sentence.text)) ? weights.ordinal : 0);
+  return { signals, from: used[0]!.sentence, sum };
+}
+
+function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals: Signals): void {
+  const before = currentRun(reading);
+  const named =
+    reading.sentences
+      .slice(from.index, sentence.index + 1)
+      .map((part) => accessWords(reading, part))
+      .find((words) => words !== null) ?? null;
+  for (let at = from.from; at < sentence.to; at += 1)
+    if (reading.owners[at]?.sort !== 'item') reading.owners[at] = { sort: 'run', run: reading.runs.length + 1 };
   reading.runs.push({
     n: reading.runs.length + 1,
-    access,
+    access: signals.isSameAccess || named === null ? (before?.access ?? named) : named,
     direction: signals.direction,
     isDirectionPlain: signals.isPlain,
-    sentence: sentence.index,
-    from: sentence.from,
+    isDirectionAssumed: false,
+    sentence: from.index,
+    from: from.from,
     to: sentence.to,
     here: 0,
     furthest: 0,
@@ -91,7 +163,6 @@ function startRun(reading: Reading, sentence: Sentence, signals: Signals, access
   reading.lastValue = null;
   reading.asked = [];
   reading.isSummary = false;
-  reading.announcedRun = null;
 }
 
 /** Whether the sentence starts a run or adds to the start of one. Marks its tokens when it does. */
@@ -99,33 +170,49 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   const signals = readSignals(sentence);
   const run = currentRun(reading);
   const isLimit = sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.kind === 'no-access');
+  const hasPlace = phrasesOf(sentence.phrases, 'distance').some((phrase) => phrase.distance.feet > 0);
   if (!run) {
-    const isStart =
-      signals.direction !== null
-        ? signals.isPlain || signals.hasAccess || signals.isEntering
-        : signals.hasAccess && signals.isEntering && !isLimit;
-    const isZeroStart = signals.isZero && !isLimit;
-    if ((isStart && !(isLimit && !signals.isEntering && !signals.isPlain)) || isZeroStart) {
-      startRun(reading, sentence, signals, accessWords(reading, sentence));
+    const window =
+      isLimit && !signals.isEntering && !signals.isPlain && signals.direction === null
+        ? null
+        : gatherSigns(reading, null, sentence);
+    const isGoing = /\b(i 'm|we 're|i am|we are|gonna|going|i 'll|go|goes)\b/.test(sentence.text);
+    const hasNow = signals.direction !== null || signals.hasAccess || signals.isZero;
+    if (
+      window &&
+      hasNow &&
+      ((window.sum >= FIRST_RUN_SUM &&
+        (window.signals.direction !== null ||
+          window.signals.isZero ||
+          (window.signals.hasAccess && window.signals.isEntering))) ||
+        (window.signals.direction !== null && isGoing))
+    ) {
+      startRun(reading, window.from, sentence, window.signals);
       return { isRunTalk: true, signals };
     }
     return { isRunTalk: false, signals };
   }
-  if (isNewRun(reading, run, sentence, signals)) {
-    const words = signals.isSameAccess ? run.access : accessWords(reading, sentence);
-    startRun(reading, sentence, signals, words ?? run.access);
+  const hasSign =
+    signals.isZero || signals.isNext || signals.isSameAccess || signals.direction !== null || signals.hasAccess;
+  const window = run.furthest > 2 && hasSign && !signals.isPullBack ? gatherSigns(reading, run, sentence) : null;
+  const isPlaced = hasPlace && !signals.isZero && !signals.isNext && !signals.isSameAccess;
+  const hasCore =
+    window !== null &&
+    (window.signals.isZero ||
+      window.signals.isNext ||
+      window.signals.isSameAccess ||
+      (window.signals.direction !== null &&
+        window.signals.hasAccess &&
+        (window.signals.isPlain || window.signals.isEntering)));
+  if (window && !isPlaced && hasCore && window.sum >= NEW_RUN_SUM) {
+    startRun(reading, window.from, sentence, window.signals);
     return { isRunTalk: true, signals };
   }
-  if (signals.isNext && (run.hasFindings || run.furthest > 2) && !sentence.isQuestion)
-    reading.announcedRun = sentence.index;
-  const isFresh = !run.hasFindings && sentence.index - run.sentence <= DETAILS_SENTENCES + 2;
-  if (isFresh && (signals.direction !== null || signals.hasAccess || signals.isZero)) {
-    if (
-      signals.direction !== null &&
-      (run.direction === null ||
-        (signals.isPlain && (!run.isDirectionPlain || /\b(no|sorry|first|i mean|correction)\b/.test(sentence.text))) ||
-        (!run.isDirectionPlain && run.direction === null))
-    ) {
+  const isFresh = run.furthest <= 2 && sentence.index - run.sentence <= DETAILS_SENTENCES + 2;
+  if (isFresh && !hasPlace && (signals.direction !== null || signals.hasAccess || signals.isZero)) {
+    const overrides =
+      signals.isPlain && (!run.isDirectionPlain || /\b(no|sorry|first|i mean|correction)\b/.test(sentence.text));
+    if (signals.direction !== null && (run.direction === null || overrides)) {
       run.direction = signals.direction;
       run.isDirectionPlain = signals.isPlain;
     }

@@ -85,6 +85,8 @@ export interface RunState {
   access: string | null;
   direction: Direction | null;
   isDirectionPlain: boolean;
+  /** True when the direction was not said and had to be assumed. */
+  isDirectionAssumed: boolean;
   sentence: number;
   from: number;
   to: number;
@@ -138,8 +140,6 @@ export interface Reading {
   absent: { run: number; kind: KindName; from: number; to: number }[];
   /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
   isCorrecting: 'strong' | 'weak' | null;
-  /** The sentence that announced another run not yet started. */
-  announcedRun: number | null;
 }
 
 export const emptyFields = (): Fields => ({
@@ -174,7 +174,6 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[]): 
     considered: [],
     absent: [],
     isCorrecting: null,
-    announcedRun: null,
   };
 }
 

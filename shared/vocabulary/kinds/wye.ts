@@ -56,7 +56,7 @@ export const wye = {
     'quite a while',
   ],
   misheard: [
-    { heard: 'why|y|whys|white', said: 'wye', needs: 'article' },
+    { heard: 'why|y|whys', said: 'wye', needs: 'article' },
     { heard: 'while on|off the', said: 'wye', needs: 'article' },
     { heard: 'wise', said: 'wyes', needs: 'distance' },
     { heard: 'wire', said: 'wye', needs: 'article' },

@@ -153,6 +153,14 @@ export const placeBefore: readonly string[] = [
 
 /** Before a number: it is what the counter shows, whatever else the sentence is about. */
 export const counterBefore: readonly string[] = [
+  'distance',
+  'distance ,',
+  'location ,',
+  'footage ,',
+  'counter ,',
+  'chainage',
+  'run distance',
+  'at station ,',
   'station',
   'footage',
   'footage is',

@@ -4,7 +4,7 @@
  */
 import type { NumberPhrase } from '../number/read-number.ts';
 import { readNumber } from '../number/read-number.ts';
-import { type PhraseSet, phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, relativeAfter } from './lexicon.ts';
@@ -42,6 +42,38 @@ const unit = phraseSet([
   'feet on the button',
   'feet and change',
   'foot and change',
+]);
+const moreFeet = phraseSet([
+  'more feet',
+  'more foot',
+  'more feet on',
+  'more and',
+  'more after',
+  'more past',
+  'more beyond',
+  'more on from',
+  'further on and',
+  'feet more',
+  'additional feet',
+]);
+const goesOn = phraseSet([
+  'carry on',
+  'carry on another',
+  'go on',
+  'go',
+  'go another',
+  'move on',
+  'come on',
+  'come along',
+  'go along',
+  'on another',
+  'forward',
+  'forward another',
+  'ahead another',
+  'along another',
+  'push on',
+  'push another',
+  'push on another',
 ]);
 const change = phraseSet([
   'and change',
@@ -180,9 +212,34 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   if (isDepth(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
   const isEnd = phraseBefore(tokens, number.from, end) !== null;
+  const more = phraseAfter(tokens, number.to, moreFeet);
+  if (more && !number.isFraction) {
+    const relative = readRelative(tokens, number.from, more.to);
+    return {
+      from: number.from,
+      to: relative?.to ?? more.to,
+      feet: number.value,
+      frame: 'unit',
+      sign: relative?.sign ?? 1,
+      needsAnchor: relative?.needsAnchor ?? false,
+      isEnd,
+      ...respelling,
+    };
+  }
   const feet = readFeet(tokens, number);
   if (feet) {
     const relative = readRelative(tokens, number.from, feet.to);
+    if (!relative && phraseBefore(tokens, number.from, goesOn))
+      return {
+        from: number.from,
+        to: feet.to,
+        feet: feet.feet,
+        frame: 'unit',
+        sign: 1,
+        needsAnchor: false,
+        isEnd: false,
+        ...respelling,
+      };
     if (!relative && phraseBefore(tokens, number.from, spanBefore)) return null;
     if (!relative && number.isVague) return null;
     if (!relative && number.isFraction) return null;
@@ -259,28 +316,27 @@ function isOpening(context: PlaceContext, at: number): boolean {
 
 /** "a foot past it", "a foot and a half on": no number stands before the unit. */
 export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | null {
-  if (
-    tokens[at]?.text !== 'foot' ||
-    !/^(a|one|about_a)$/.test(tokens[at - 1]?.text ?? '') ||
-    tokens[at - 1]?.breakAfter !== 'none'
-  )
-    return null;
+  if (tokens[at]?.text !== 'foot') return null;
+  const before = tokens[at - 1];
+  const hasArticle = before !== undefined && before.breakAfter === 'none' && /^(a|one)$/.test(before.text);
+  const opens = before === undefined || before.breakAfter !== 'none';
   const fraction =
     tokens[at]?.breakAfter === 'none' && tokens[at + 1]?.text === 'and' ? readNumber(tokens, at + 2) : null;
+  if (!hasArticle && !(opens && fraction?.isFraction)) return null;
+  const from = hasArticle ? at - 1 : at;
   const feet = fraction?.isFraction ? 1 + fraction.value : 1;
   const to = fraction?.isFraction ? fraction.to : at + 1;
-  const relative = readRelative(tokens, at - 1, to);
-  return relative
-    ? {
-        from: at - 1,
-        to: relative.to,
-        feet,
-        frame: 'unit',
-        sign: relative.sign,
-        needsAnchor: relative.needsAnchor,
-        isEnd: false,
-      }
-    : null;
+  const relative = readRelative(tokens, from, to);
+  if (relative)
+    return {
+      from,
+      to: relative.to,
+      feet,
+      frame: 'unit',
+      sign: relative.sign,
+      needsAnchor: relative.needsAnchor,
+      isEnd: false,
+    };
+  const isPlace = tokens[to]?.text === 'in' || (fraction?.isFraction === true && isEndOfClause(tokens, to));
+  return isPlace ? { from, to, feet, frame: 'unit', sign: null, needsAnchor: false, isEnd: false } : null;
 }
-
-export type { PhraseSet };

@@ -40,6 +40,8 @@ interface SizeContext {
   /** Whether a pipe material starts at a token, and whether one ends there. */
   readonly materialStartsAt: (index: number) => boolean;
   readonly materialEndsAt: (index: number) => boolean;
+  /** Whether the sentence round a token speaks of the pipe itself and of no defect. */
+  readonly isPipeTalk: (index: number) => boolean;
 }
 
 function isPipeSize(context: SizeContext, from: number, to: number, inches: number): boolean {
@@ -52,6 +54,7 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   if (isJoined && tokens[to] && context.materialStartsAt(to + 1)) return true;
   const endsSentence = !isJoined || to >= tokens.length;
   if (endsSentence && context.materialEndsAt(from)) return true;
+  if (endsSentence && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Cast iron, four inch." and "Three inch this time."
   const isSingular = tokens[to - 1]?.text === 'inch';
   const startsSentence = from === 0 || /stop|question/.test(tokens[from - 1]?.breakAfter ?? 'stop');

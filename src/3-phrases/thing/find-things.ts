@@ -6,7 +6,7 @@ import type { Kind, Misheard } from '../../../shared/vocabulary/kind.ts';
 import { type KindName, kinds } from '../../../shared/vocabulary/kinds/index.ts';
 import { type Material, type MaterialName, materials } from '../../../shared/vocabulary/materials.ts';
 import { type ServiceName, services } from '../../../shared/vocabulary/services.ts';
-import { buildLexicon, type LexiconEntry, matchAt } from '../lexicon/pattern.ts';
+import { buildLexicon, type LexiconEntry, matchAll, matchAt } from '../lexicon/pattern.ts';
 import type { PhraseOf, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 
@@ -32,6 +32,13 @@ const withPlural = (pattern: string): string[] => {
   ];
 };
 
+/** `<service>` in a pattern stands for any of the services, by any of their names. */
+const serviceChoices = services
+  .flatMap((service) => service.words)
+  .map((words) => words.replaceAll(' ', '_'))
+  .join('|');
+const fillIn = (pattern: string): string => pattern.replaceAll('<service>', serviceChoices);
+
 function kindEntries(kind: Kind): LexiconEntry<Named>[] {
   const name = kind.name as KindName;
   const entry = (pattern: string, source: Source): LexiconEntry<Named> => ({
@@ -40,7 +47,7 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
   });
   return [
     ...kind.words.flatMap(withPlural).map((pattern) => entry(pattern, 'word')),
-    ...(kind.signs ?? []).map((pattern) => entry(pattern, 'sign')),
+    ...(kind.signs ?? []).map((pattern) => entry(fillIn(pattern), 'sign')),
     ...(kind.weakWords ?? []).flatMap(withPlural).map((pattern) => entry(pattern, 'weak')),
     ...(kind.misheard ?? []).map(
       (misheard): LexiconEntry<Named> => ({
@@ -80,38 +87,51 @@ export type Thing = PhraseOf<'thing'> | PhraseOf<'material'> | PhraseOf<'service
 /** Asks whether a misheard word stands in the frame it needs to be believed. */
 export type FrameTest = (need: Misheard['needs'], from: number, to: number) => boolean;
 
-/** Every named thing, none overlapping: at each token the longest match, kinds before materials before services. */
+const serviceLexicon = buildLexicon<ServiceName>(
+  services.flatMap((service) => service.words.map((pattern) => ({ pattern, value: service.name }))),
+);
+
+/** Every named thing. Of matches that overlap the longest stands, and of equal ones the first. */
 export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thing[] {
+  const candidates = tokens.flatMap((_, at) => {
+    const best = matchAt(lexicon, tokens, at).find(
+      ({ value, from, to }) =>
+        value.sort === 'not' ||
+        value.sort === 'service' ||
+        value.misheard === undefined ||
+        isInFrame(value.misheard.needs, from, to),
+    );
+    return best ? [best] : [];
+  });
+  candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from);
+  const isTaken = new Array<boolean>(tokens.length).fill(false);
   const found: Thing[] = [];
-  for (let at = 0; at < tokens.length; ) {
-    const best = matchAt(lexicon, tokens, at).find((match) => {
-      const { value } = match;
-      if (value.sort !== 'kind' && value.sort !== 'material') return true;
-      return value.misheard === undefined || isInFrame(value.misheard.needs, match.from, match.to);
-    });
-    if (!best) {
-      at += 1;
-      continue;
-    }
+  for (const match of candidates) {
+    if (isTaken.slice(match.from, match.to).some(Boolean)) continue;
+    isTaken.fill(true, match.from, match.to);
     const heard = tokens
-      .slice(best.from, best.to)
+      .slice(match.from, match.to)
       .map((token) => token.text)
       .join(' ');
     const respelling = (misheard: Misheard | undefined): { respelled?: Respelling } =>
       misheard ? { respelled: { heard, taken: misheard.said } } : {};
-    const place = { from: best.from, to: best.to, rule: best.pattern };
-    if (best.value.sort === 'kind')
-      found.push({
-        family: 'thing',
-        kind: best.value.kind,
-        source: best.value.source,
-        ...respelling(best.value.misheard),
-        ...place,
-      });
-    else if (best.value.sort === 'material')
-      found.push({ family: 'material', material: best.value.material, ...respelling(best.value.misheard), ...place });
-    else if (best.value.sort === 'service') found.push({ family: 'service', service: best.value.service, ...place });
-    at = best.to;
+    const place = { from: match.from, to: match.to, rule: match.pattern };
+    const { value } = match;
+    if (value.sort === 'kind') {
+      found.push({ family: 'thing', kind: value.kind, source: value.source, ...respelling(value.misheard), ...place });
+      // "the tub ties in": the description also says what is served.
+      for (const inner of value.source === 'sign' ? matchAll(serviceLexicon, tokens.slice(match.from, match.to)) : []) {
+        found.push({
+          family: 'service',
+          service: inner.value,
+          from: match.from + inner.from,
+          to: match.from + inner.to,
+          rule: inner.pattern,
+        });
+      }
+    } else if (value.sort === 'material')
+      found.push({ family: 'material', material: value.material, ...respelling(value.misheard), ...place });
+    else if (value.sort === 'service') found.push({ family: 'service', service: value.service, ...place });
   }
-  return found;
+  return found.sort((a, b) => a.from - b.from);
 }
