@@ -29,7 +29,10 @@ export const ownGradeSchema = meantSchema.extend({
 
 export const answerSchema = meantSchema.extend({
   /** Whether soil shows around the joint. */
-  soilExposed: z.boolean(),
+  soilExposed: z.boolean().optional(),
+  /** The inside of a pipe out of round, measured upright and across. */
+  heightIn: z.number().positive().optional(),
+  widthIn: z.number().positive().optional(),
 });
 
 export const inspectionRunSchema = z.strictObject({

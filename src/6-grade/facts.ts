@@ -4,6 +4,7 @@ import type { FactName } from '../../shared/schemas/grade-rule.ts';
 import type { Answer } from '../../shared/schemas/inspection.ts';
 import { plays, type Role } from '../../shared/vocabulary/grading/roles.ts';
 import type { GradableObservation } from './grade-input.ts';
+import type { Roundness } from './roundness.ts';
 import type { WaterDepth } from './water.ts';
 
 export type Facts = Partial<Record<FactName, string | number | boolean>>;
@@ -20,10 +21,13 @@ export function factsOf(
   feetPerUnit: number,
   pipe: PipeHere,
   water: WaterDepth | null,
+  roundness: Roundness | null,
   answer: Answer | undefined,
 ): Facts {
   const facts: Facts = {};
-  if (observation.percent !== null) facts.percent = observation.percent;
+  // What was measured and what was said may differ; the larger one is used, so that doubt never makes a grade milder.
+  const percents = [observation.percent, roundness?.percent ?? null].filter((value) => value !== null);
+  if (percents.length > 0) facts.percent = Math.max(...percents);
   if (observation.inches !== null) {
     facts.inches = observation.inches;
     if (pipe.insideIn !== null) facts.boreShare = (observation.inches / pipe.insideIn) * 100;
@@ -42,7 +46,7 @@ export function factsOf(
     facts.stopsCamera = has('stops');
   }
   // A void behind a joint is soil already gone, so soil shows there; otherwise only the inspector can say.
-  if (answer !== undefined) facts.soilExposed = answer.soilExposed;
+  if (answer?.soilExposed !== undefined) facts.soilExposed = answer.soilExposed;
   else if (facts.voidNear === true) facts.soilExposed = true;
   return facts;
 }

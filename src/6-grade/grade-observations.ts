@@ -22,6 +22,7 @@ import type { GradableObservation, GradeInput } from './grade-input.ts';
 import { gradeRun, type RunInHand } from './grade-run.ts';
 import { meantObservation } from './meant-observation.ts';
 import { pipeAt } from './pipe-here.ts';
+import { measuredRoundness } from './roundness.ts';
 import type { RuleSet } from './rule-set.ts';
 import { backwaterReach, heldWater, type WaterDepth, waterDepth } from './water.ts';
 import { partOf } from './whose-part.ts';
@@ -87,7 +88,9 @@ function findingOf(observation: GradableObservation, run: RunInHand, given: Give
   const group = kinds.find((kind) => kind.name === o.kind)!.group;
   const water = plays('holdsWater', o.kind) ? waterDepth(o.inches, o.percent, pipe) : null;
   const isGraded = o.status === 'present' && o.reviewState !== 'open' && group !== 'limit';
-  const facts = factsOf(o, run.standing, run.counter.feetPerUnit, pipe, water, given.answers.get(o.id));
+  const answer = given.answers.get(o.id);
+  const roundness = plays('outOfRound', o.kind) ? measuredRoundness(answer, pipe) : null;
+  const facts = factsOf(o, run.standing, run.counter.feetPerUnit, pipe, water, roundness, answer);
   const held = isGraded ? rulesThatHold(o.kind, facts, given.rules.rules) : [];
   const part: Part = partOf(o.kind, at, run.graded, given.inspection.ownerPart);
   return {
@@ -117,7 +120,10 @@ function findingOf(observation: GradableObservation, run: RunInHand, given: Give
     pipeHere: pipe,
     part,
     grade: isGraded ? gradeOf(o, held, given.ownGrades.get(o.id)) : settlingGrade(o),
-    computations: computationsOf(o, at, to, pipe, water, run, given),
+    computations: [
+      ...(roundness === null ? [] : [roundness.computation]),
+      ...computationsOf(o, at, to, pipe, water, run, given),
+    ],
   };
 }
 
@@ -205,6 +211,8 @@ function siteOf(input: GradeInput): Graded['site'] {
 function questionsFor(findings: readonly Finding[], given: Given): Graded['questions'] {
   return findings
     .filter((f) => plays('askedAboutSoil', f.kind) && f.status === 'present' && f.reviewState !== 'open')
-    .filter((f) => !given.answers.has(f.id) && !f.grade?.rulesHeld.includes('offset-soil-exposed'))
+    .filter(
+      (f) => given.answers.get(f.id)?.soilExposed === undefined && !f.grade?.rulesHeld.includes('offset-soil-exposed'),
+    )
     .map((f) => ({ observation: f.id, question: 'Does soil show around this joint?' }));
 }

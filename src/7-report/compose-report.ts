@@ -28,7 +28,7 @@ export function composeReport(graded: Graded, parts: ReportParts): Report {
   const numbered = numberedFindings(graded);
   const address = addressOf(graded);
   const openItems = openInWords(graded, units);
-  return {
+  const printed: Omit<Report, 'glossary'> = {
     schema: 'lineword/report@1',
     units,
     title: 'Sewer lateral inspection',
@@ -48,9 +48,15 @@ export function composeReport(graded: Graded, parts: ReportParts): Report {
     cautions: cautionsFor(graded),
     ownership: ownershipWords(graded, units),
     rules: rulesInWords(graded, numbered),
-    glossary: glossaryFor(graded),
     signature: signatureWords(parts.signed),
   };
+  return { ...printed, glossary: glossaryFor(graded, textsIn({ ...printed, drawings: [], stills: [] })) };
+}
+
+/** Every text of a value, deep inside too. */
+function textsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  return value !== null && typeof value === 'object' ? Object.values(value).flatMap(textsIn) : [];
 }
 
 /** What nobody has settled yet: flagged observations and talk that found no place. */

@@ -3,6 +3,7 @@ import type { Graded } from '../../shared/schemas/grade.ts';
 import type { Report } from '../../shared/schemas/report.ts';
 import { cautions } from '../../shared/vocabulary/grading/cautions.ts';
 import { actions } from '../../shared/vocabulary/grading/levels.ts';
+import { tradeWords } from '../../shared/vocabulary/grading/trade-words.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { dateWords } from './compose-facts.ts';
 import type { NumberedFinding } from './compose-findings.ts';
@@ -103,8 +104,11 @@ function ownGradeWords({ number, finding }: NumberedFinding): string {
   return `No. ${number} was graded ${severity ?? 'without a severity'} (${titleOf(action)}) by ${by}: ${own!.reason} The rules gave ${own!.rulesGave.severity ?? 'no severity'} (${titleOf(own!.rulesGave.action)}).`;
 }
 
-/** The trade's words that occur in this report, each explained once. */
-export function glossaryFor(graded: Graded): Report['glossary'] {
+/**
+ * The trade's words that occur in this report, each explained once.
+ * @param texts everything else that is printed
+ */
+export function glossaryFor(graded: Graded, texts: readonly string[]): Report['glossary'] {
   const kindTexts = [
     ...graded.findings.filter((f) => f.reviewState !== 'open').map((f) => f.kind),
     ...graded.absent.map((a) => a.kind),
@@ -117,7 +121,10 @@ export function glossaryFor(graded: Graded): Report['glossary'] {
     const colon = text.indexOf(':');
     return { word: text.slice(0, colon), meaning: capital(text.slice(colon + 1).trim()) };
   });
-  return entries.sort((a, b) => (a.word.toLowerCase() < b.word.toLowerCase() ? -1 : 1));
+  const others = tradeWords
+    .filter(({ pattern }) => texts.some((text) => pattern.test(text)))
+    .map(({ word, meaning }) => ({ word, meaning }));
+  return [...entries, ...others].sort((a, b) => (a.word.toLowerCase() < b.word.toLowerCase() ? -1 : 1));
 }
 
 export function signatureWords(signed: SignedFacts | null): string[] {

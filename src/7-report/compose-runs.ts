@@ -3,7 +3,7 @@ import type { Finding, Graded, GradedRun } from '../../shared/schemas/grade.ts';
 import type { Report } from '../../shared/schemas/report.ts';
 import { shortTime } from '../../shared/wording/short.ts';
 import { computationWords, partWords } from './compose-findings.ts';
-import { capital, kindNamed, list } from './wording/counting.ts';
+import { capital, kindNamed } from './wording/counting.ts';
 import { detailWords, materialTitle } from './wording/descriptions.ts';
 import { inchSize, length, reading, type Units } from './wording/lengths.ts';
 import { clockWords, placeWords } from './wording/places.ts';
@@ -63,9 +63,11 @@ function pipeSentence(run: GradedRun, units: Units): string {
   const parts = run.stretches.map((s) => {
     const size = s.nominalIn === null ? '' : `${inchSize(s.nominalIn, units)} `;
     const material = s.material === null ? 'pipe of a material not said' : materialTitle(s.material);
-    return `${size}${material} from ${length(s.fromFeet, units)} to ${length(s.toFeet, units)}`;
+    const share =
+      run.stretches.length > 1 ? `, ${Math.round(((s.toFeet - s.fromFeet) / run.reachedFeet!) * 100)} % of it` : '';
+    return `${size}${material} from ${length(s.fromFeet, units)} to ${length(s.toFeet, units)}${share}`;
   });
-  return `${capital(list(parts))}.`;
+  return `${capital(parts.join('; '))}.`;
 }
 
 /** The fall a code asks for over the whole run; only when every stretch has a size. */

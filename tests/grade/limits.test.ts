@@ -105,6 +105,19 @@ describe('pipe out of round', () => {
     const { grade } = gradeOne({ kind: 'deformation', percent });
     expect([grade!.severity, grade!.action]).toEqual([severity, action]);
   });
+
+  it('is graded by what was measured, shown with its inputs', () => {
+    const meant = { observation: 'o2', kind: 'deformation', run: 1, at: 10 } as const;
+    const measured = { ...meant, heightIn: 3.62, widthIn: 4.4 };
+    const finding = gradeOne({ kind: 'deformation', percent: 5 }, undefined, { answers: [measured] });
+    // (4.026 − 3.62) ÷ 4.026 = 10.08 %; mean 4.01, (4.01 − 3.62) ÷ 4.01 = 9.73 %.
+    const results = finding.computations[0]!.results.map((r) => [r.name, Math.round(r.value * 100) / 100]);
+    expect(results).toEqual([
+      ['deflection', 10.08],
+      ['ovality', 9.73],
+    ]);
+    expect(finding.grade!.rule).toBe('deformation-over-7-5');
+  });
 });
 
 describe('open joints', () => {

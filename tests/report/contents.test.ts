@@ -32,7 +32,9 @@ describe('what published standards ask of a report', () => {
 
   // SOP 3.1.1 and 3.1.2: pipe material; a cleanout that is not accessible.
   it('describes the pipe material and size along the line', () => {
-    expect(seen).toContain('4 in cast iron from 0 ft to 16 ft and 6 in clay from 16 ft to 44 ft 6 in');
+    expect(seen).toContain(
+      '4 in cast iron from 0 ft to 16 ft, 36 % of it; 6 in clay from 16 ft to 44 ft 6 in, 64 % of it',
+    );
   });
 
   it('notes an opening that could not be used', () => {
@@ -235,7 +237,10 @@ describe('never more than was confirmed', () => {
 
   it('explains the words that occur and no others', () => {
     const words = report.glossary.map((entry) => entry.word);
-    expect(words).toEqual(expect.arrayContaining(['Roots', 'Belly', 'Clay', 'Asbestos cement', 'Break']));
+    expect(words).toEqual(
+      expect.arrayContaining(['Roots', 'Belly', 'Clay', 'Asbestos cement', 'Break', 'Upstream', 'Bore', 'Sonde']),
+    );
+    expect(words).not.toContain('Invert');
     expect(words).not.toContain('Septic tank');
     expect(words).not.toContain('Intrusion');
   });

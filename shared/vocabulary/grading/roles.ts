@@ -12,6 +12,8 @@ export const roles = {
   stops: ['stopped'],
   notReached: ['not-reached'],
   blind: ['view-lost'],
+  /** Their share is of the diameter lost, and can be measured. */
+  outOfRound: ['deformation'],
   /** The published tiers need to know whether soil shows. */
   askedAboutSoil: ['offset-joint'],
   namesPipe: ['pipe'],

@@ -1,7 +1,7 @@
 /** `lineword grade`: grades what was confirmed, keeps what the inspector was asked, and says what is still open. */
 import type { Command } from 'commander';
 import type { Graded } from '../../../shared/schemas/grade.ts';
-import type { Inspection } from '../../../shared/schemas/inspection.ts';
+import type { Answer, Inspection } from '../../../shared/schemas/inspection.ts';
 import type { Reviewed } from '../../../shared/schemas/reviewed.ts';
 import {
   type ActionName,
@@ -16,6 +16,7 @@ import { addInspectionOptions, type InspectionOptions, withOptions } from '../in
 export interface GradeOptions extends InspectionOptions {
   rules?: string;
   soil?: string[];
+  measured?: string[];
   own?: string[];
   reason?: string;
   by?: string;
@@ -33,6 +34,7 @@ export function register(program: Command): void {
     .argument('<folder>', 'the folder that "lineword draft" wrote')
     .option('--rules <file>', 'a local rule file; it is kept in the folder as rules.json')
     .option('--soil <id=yes|no...>', 'whether soil shows around a joint')
+    .option('--measured <id=height[xwidth]...>', 'inches measured inside a pipe out of round ("o5=3.7x4.2")')
     .option('--own <id=severity:action...>', 'a grade of your own ("o7=severe:repair"); needs --reason')
     .option('--reason <words>', 'why the grade is your own')
     .option('--by <name>', 'whose grade it is')
@@ -78,11 +80,21 @@ function withAnswers(inspection: Inspection, options: GradeOptions, reviewed: Re
     return { observation: id, kind: found.kind, run: found.run, at: found.at };
   };
   const answers = [...inspection.answers];
+  const lay = (id: string, said: Partial<Answer>) => {
+    const before = answers.find((answer) => answer.observation === id);
+    const rest = answers.filter((answer) => answer.observation !== id);
+    answers.splice(0, answers.length, ...rest, { ...before, ...meant(id), ...said });
+  };
   for (const text of options.soil ?? []) {
     const [, id, word] = /^(.+)=(yes|no)$/.exec(text) ?? [];
     if (id === undefined) throw new CliError(`"${text}" is no answer: write --soil o12=yes or --soil o12=no.`);
-    const rest = answers.filter((answer) => answer.observation !== id);
-    answers.splice(0, answers.length, ...rest, { ...meant(id), soilExposed: word === 'yes' });
+    lay(id, { soilExposed: word === 'yes' });
+  }
+  for (const text of options.measured ?? []) {
+    const [, id, height, width] = /^(.+)=(\d+(?:\.\d+)?)(?:x(\d+(?:\.\d+)?))?$/.exec(text) ?? [];
+    if (id === undefined)
+      throw new CliError(`"${text}" is no measure: write --measured o5=3.7 or --measured o5=3.7x4.2.`);
+    lay(id, { heightIn: Number(height), ...(width === undefined ? {} : { widthIn: Number(width) }) });
   }
   const ownGrades = [...inspection.ownGrades];
   for (const text of options.own ?? []) {
