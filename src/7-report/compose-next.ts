@@ -15,20 +15,30 @@ interface Step {
 }
 
 export function nextSteps(graded: Graded, numbered: readonly NumberedFinding[], units: Units): Report['next'] {
-  const steps = [...numbered.flatMap((n) => stepOf(n, units)), ...stepsForLimits(graded, units)];
-  return [...actions].reverse().flatMap((action) => {
-    const ours = steps.filter((step) => step.action === action.name);
-    if (ours.length === 0) return [];
-    return [
-      {
-        title: action.title,
-        trades: trades.flatMap((trade) => {
-          const theirs = ours.filter((step) => step.trade === trade.name);
-          return theirs.length === 0 ? [] : [{ title: trade.title, steps: gathered(theirs) }];
-        }),
-      },
-    ];
+  const asked = numbered.filter(({ finding }) => finding.grade?.isInformation !== true);
+  const told = numbered.filter(({ finding }) => finding.grade?.isInformation === true);
+  const steps = [...asked.flatMap((n) => stepOf(n, units)), ...stepsForLimits(graded, units)];
+  return [
+    ...[...actions].reverse().flatMap((action) =>
+      groupOf(
+        action.title,
+        steps.filter((step) => step.action === action.name),
+      ),
+    ),
+    ...groupOf(
+      'Good to know',
+      told.flatMap((n) => stepOf(n, units)),
+    ),
+  ];
+}
+
+function groupOf(title: string, steps: readonly Step[]): Report['next'] {
+  if (steps.length === 0) return [];
+  const byTrade = trades.flatMap((trade) => {
+    const theirs = steps.filter((step) => step.trade === trade.name);
+    return theirs.length === 0 ? [] : [{ title: trade.title, steps: gathered(theirs) }];
   });
+  return [{ title, trades: byTrade }];
 }
 
 function stepOf({ number, finding }: NumberedFinding, units: Units): Step[] {

@@ -89,7 +89,9 @@ function theFindings(findings: readonly Finding[], graded: Graded, units: Units)
 
 /** With several runs a distance alone would not say where. */
 function placeInRun(f: Finding, graded: Graded, units: Units): string {
-  return `${atPlace(f.at, f.to, units)}${graded.runs.length > 1 ? ` in run ${f.run}` : ''}`;
+  const run = graded.runs.length > 1 ? ` in run ${f.run}` : '';
+  if (f.at === null) return `at a place${run} whose distance was not said`;
+  return `${atPlace(f.at, f.to, units)}${run}`;
 }
 
 function doSentence(graded: Graded, numbered: readonly NumberedFinding[], units: Units): string {

@@ -178,7 +178,7 @@ describe('the order of the report', () => {
       'Clean',
       'Find out more',
       'Look again later',
-      'No repair needed',
+      'Good to know',
     ]);
     expect(report.next[1]!.trades.map((trade) => trade.title)).toEqual([
       'Drain cleaner',

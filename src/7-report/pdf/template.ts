@@ -90,8 +90,9 @@ export const template = `
   for s in r.sentences { par(s) }
 }
 #for g in d.drawings {
-  block(breakable: false, above: 16pt, {
-    block(below: 6pt, sticky: true, strong(g.title))
+  // A drawing may take a page of its own; what follows fills the page before it.
+  figure(placement: auto, outlined: false, {
+    block(below: 6pt, width: 100%, align(left, strong(g.title)))
     image(bytes(g.svg), format: "svg", width: g.widthPoints * 1pt, alt: g.alt)
   })
 }
