@@ -8,7 +8,10 @@ export function summaryText(report: Report): string {
   const inspector = report.facts.find((fact) => fact.label === 'Inspector')!.value;
   const parts: string[][] = [
     report.draftNotice === null ? [] : [report.draftNotice.toUpperCase()],
-    [`${report.title}, ${report.address.replace(/^Address not/, 'address not')}`, `Date: ${date}. Inspector: ${inspector}.`],
+    [
+      `${report.title}, ${report.address.replace(/^Address not/, 'address not')}`,
+      `Date: ${date}. Inspector: ${inspector}.`,
+    ],
     report.short,
     report.openItems.length === 0
       ? []
