@@ -77,9 +77,10 @@ async function readAs<T extends { schema: string }>(path: string, schema: ZodTyp
       `${path} was written by a newer lineword (${found}): update this one, or draft the recording again.`,
     );
   }
+  if (family !== `lineword/${noun}`) {
+    throw new CliError(`${path} does not hold lineword ${noun}: give another file, or draft the recording again.`);
+  }
   const issue = parsed.error.issues[0];
-  const where = issue ? ` (${[...issue.path].join('.') || 'top'}: ${issue.message})` : '';
-  throw new CliError(
-    `${path} does not hold lineword ${noun}${where}: give another file, or draft the recording again.`,
-  );
+  const where = issue ? ` (${issue.path.join('.')}: ${issue.message})` : '';
+  throw new CliError(`${path} is damaged${where}: run "lineword draft" on the recording again.`);
 }

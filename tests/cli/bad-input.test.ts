@@ -121,6 +121,7 @@ describe('a transcript that cannot be used', () => {
     ['letter.vtt', 'Dear inspector,\n\nno times here.\n', /letter\.vtt/],
     ['broken.json', '{"schema": "lineword/wor', /damaged/],
     ['other.json', '{"name": "something else"}', /does not hold lineword words/],
+    ['halved.json', '{"schema": "lineword/words@1", "words": 3}', /damaged/],
     ['newer.json', '{"schema": "lineword/words@7", "words": []}', /newer lineword/],
   ])('%s', async (name, content, says) => {
     if (content !== null) put(name, content);
