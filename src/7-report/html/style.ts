@@ -24,10 +24,10 @@ export function styleSheet(draftNotice: string | null): string {
 const rules = `
 :root{color-scheme:light}
 *{box-sizing:border-box}
-body{margin:0;overflow-wrap:anywhere;color:#16191c;background:#fff;font:16px/1.5 'Atkinson Hyperlegible','DejaVu Sans',sans-serif}
+body{margin:0;overflow-wrap:break-word;color:#16191c;background:#fff;font:16px/1.5 'Atkinson Hyperlegible','DejaVu Sans',sans-serif}
 main,header,footer{max-width:62rem;margin:0 auto;padding:0 1.5rem}
 header{padding-top:2.5rem}
-h1{font-size:2.4rem;line-height:1.15;margin:0}
+h1{overflow-wrap:anywhere;font-size:2.4rem;line-height:1.15;margin:0}
 header p{margin:.2rem 0 0;font-size:1.05rem}
 h2{font-size:1.35rem;margin:2.8rem 0 .8rem;padding-top:.7rem;border-top:3px solid #16191c;break-after:avoid}
 h3{font-size:1.08rem;margin:1.6rem 0 .4rem;break-after:avoid}
@@ -61,7 +61,7 @@ tr{break-inside:avoid}
 .severity svg{vertical-align:-1px;margin-right:.35rem}
 blockquote{margin:0;padding:0;font-style:italic;overflow-wrap:anywhere}
 figure{margin:1.2rem 0;break-inside:avoid}
-figure svg{display:block;width:100%;max-width:44rem;height:auto}
+figure svg{display:block;width:100%;min-width:38rem;max-width:44rem;height:auto}
 figcaption{font-weight:700;margin-bottom:.4rem}
 .stills{display:grid;grid-template-columns:repeat(auto-fill,minmax(17rem,1fr));gap:1.2rem}
 .stills figure{margin:0}
@@ -73,5 +73,5 @@ figcaption{font-weight:700;margin-bottom:.4rem}
 footer{margin-top:3rem;padding-bottom:3rem;font-size:.87rem;color:#3c444b}
 @media (max-width:40rem){.steps{grid-template-columns:1fr}.steps h3{margin-bottom:.4rem}dl{grid-template-columns:1fr}dt{border-bottom:0;padding-bottom:0}.short p{font-size:1.12rem}h1{font-size:1.8rem}}
 @page{margin:17mm 14mm 15mm}
-@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{display:none}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{max-width:100%}h2{margin-top:1.6rem}}
+@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{display:none}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{min-width:0;max-width:100%}h2{margin-top:1.6rem}}
 `;

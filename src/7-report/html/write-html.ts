@@ -90,9 +90,9 @@ function nextSteps(report: Report): SafeHtml {
 function line(report: Report): SafeHtml {
   const drawings = report.drawings.map(
     (drawing, index) =>
-      html`<figure><figcaption>${drawing.title}</figcaption>${new SafeHtml(
+      html`<figure><figcaption>${drawing.title}</figcaption><section class="scroll" tabindex="0" aria-label="${`Drawing ${index + 1}`}">${new SafeHtml(
         accessibleSvg(drawing.svg, drawing.alt, index),
-      )}</figure>`,
+      )}</section></figure>`,
   );
   const runs = report.runs.map(
     (run) => html`<h3>${run.title}</h3>${run.sentences.map((text) => html`<p>${text}</p>`)}`,
