@@ -80,7 +80,6 @@ async function readAs<T extends { schema: string }>(path: string, schema: ZodTyp
   if (family !== `lineword/${noun}`) {
     throw new CliError(`${path} does not hold lineword ${noun}: give another file, or draft the recording again.`);
   }
-  const issue = parsed.error.issues[0];
-  const where = issue ? ` (${issue.path.join('.')}: ${issue.message})` : '';
-  throw new CliError(`${path} is damaged${where}: run "lineword draft" on the recording again.`);
+  const where = parsed.error.issues[0]?.path.join('.') || 'its top';
+  throw new CliError(`${path} is damaged (at ${where}): run "lineword draft" on the recording again.`);
 }

@@ -125,6 +125,19 @@ function isAction(word: string | undefined): word is ActionName {
   return actionNames.some((name) => name === word);
 }
 
+const answeringOptions = {
+  ownerPart: '--owner-ends, --owner-at, --owner-stated-by',
+  date: '--date',
+  inspector: '--inspector',
+  entryOffset: '--entry-offset',
+  compass: '--compass',
+} as const;
+
+function howToAnswer({ about, observation, run }: Graded['questions'][number]): string {
+  if (about === 'soil') return `${observation}; answer with --soil ${observation}=yes or =no`;
+  return `${run === null ? '' : `run ${run}; `}answer with ${answeringOptions[about]}${run === null ? '' : ` ${run}=…`}`;
+}
+
 function gradeTable(graded: Graded): string[] {
   const rows = graded.findings
     .filter((f) => f.grade !== null)
@@ -136,9 +149,7 @@ function gradeTable(graded: Graded): string[] {
   const open = graded.findings.filter((f) => f.reviewState === 'open').length + graded.unplaced.length;
   return [
     rows.length === 0 ? 'Nothing here takes a grade.' : rows.join('\n'),
-    ...graded.questions.map(
-      (q) => `Asked: ${q.question} (${q.observation}; answer with --soil ${q.observation}=yes or =no)`,
-    ),
+    ...graded.questions.map((q) => `Asked: ${q.question} (${howToAnswer(q)})`),
     ...(open === 0
       ? []
       : [
