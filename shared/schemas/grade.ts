@@ -150,7 +150,14 @@ export const gradedSchema = z.object({
       .nullable(),
   }),
   /** What the inspector is asked, because a rule needs it and nobody said it. */
-  questions: z.array(z.object({ observation: z.string(), question: z.string() })),
+  questions: z.array(
+    z.object({
+      about: z.enum(['soil', 'ownerPart', 'date', 'inspector', 'entryOffset', 'compass']),
+      observation: z.string().nullable(),
+      run: z.number().int().nullable(),
+      question: z.string(),
+    }),
+  ),
 });
 
 export type Computation = z.infer<typeof computationSchema>;

@@ -45,9 +45,8 @@ export function factsOf(
     facts.voidNear = has('emptySoil');
     facts.stopsCamera = has('stops');
   }
-  // A void behind a joint is soil already gone, so soil shows there; otherwise only the inspector can say.
+  // Only the inspector can say; nothing else that was seen stands for it.
   if (answer?.soilExposed !== undefined) facts.soilExposed = answer.soilExposed;
-  else if (facts.voidNear === true) facts.soilExposed = true;
   return facts;
 }
 

@@ -22,6 +22,7 @@ import type { GradableObservation, GradeInput } from './grade-input.ts';
 import { gradeRun, type RunInHand } from './grade-run.ts';
 import { meantObservation } from './meant-observation.ts';
 import { pipeAt } from './pipe-here.ts';
+import { questionsFor } from './questions.ts';
 import { measuredRoundness } from './roundness.ts';
 import type { RuleSet } from './rule-set.ts';
 import { backwaterReach, heldWater, type WaterDepth, waterDepth } from './water.ts';
@@ -72,7 +73,7 @@ export function gradeObservations(input: GradeInput, inspection: Inspection, rul
       .filter((aside) => (aside.reviewState ?? 'open') === 'open')
       .map(({ heard, why }) => ({ heard, why })),
     rules: { table: rules.table, used: rules.rules.filter((rule) => usedIds.has(rule.id)), local: rules.local },
-    questions: questionsFor(findings, given),
+    questions: questionsFor(findings, inspection, given.answers),
   };
 }
 
@@ -205,14 +206,4 @@ function siteOf(input: GradeInput): Graded['site'] {
       },
     ]),
   );
-}
-
-/** What a published limit needs and nobody said. */
-function questionsFor(findings: readonly Finding[], given: Given): Graded['questions'] {
-  return findings
-    .filter((f) => plays('askedAboutSoil', f.kind) && f.status === 'present' && f.reviewState !== 'open')
-    .filter(
-      (f) => given.answers.get(f.id)?.soilExposed === undefined && !f.grade?.rulesHeld.includes('offset-soil-exposed'),
-    )
-    .map((f) => ({ observation: f.id, question: 'Does soil show around this joint?' }));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../shared/schemas/grade.ts';
-import { gradeOne } from './make-draft.ts';
+import { gradeDraft, gradeOne } from './make-draft.ts';
 
 const castIron4 = { material: 'cast-iron', diameterIn: 4 } as const;
 const clay6 = { material: 'clay', diameterIn: 6 } as const;
@@ -85,6 +85,13 @@ describe('offset joints', () => {
     expect(grade!.needsCorrection).toEqual(['offset-over-quarter-inch']);
   });
 
+  it('are severe where a void was seen, without saying that soil shows', () => {
+    const graded = gradeDraft({ observations: [{ kind: 'offset-joint' }, { kind: 'void', at: 10.5 }] });
+    const { grade } = graded.findings.find((f) => f.kind === 'offset-joint')!;
+    expect([grade!.severity, grade!.rule]).toEqual(['severe', 'offset-void']);
+    expect(grade!.rulesHeld).not.toContain('offset-soil-exposed');
+  });
+
   it('are not graded when neither size nor soil was said', () => {
     const { grade } = gradeOne({ kind: 'offset-joint' });
     expect([grade!.severity, grade!.action]).toEqual([null, 'settle']);
@@ -152,6 +159,15 @@ describe('what must be acted on at once', () => {
   // German federal guidelines for sewers (BFR Abwasser): function stopped, near-collapse, voids.
   it.each(['collapse', 'void', 'blockage'] as const)('includes %s', (kind) => {
     expect(gradeOne({ kind }).grade!.action).toBe('act-now');
+  });
+});
+
+describe('infiltration', () => {
+  // BFR Abwasser: soil washing in is acted on at once.
+  it('is acted on at once where soil comes in, and not for water alone', () => {
+    const answer = { observation: 'o2', kind: 'infiltration', run: 1, at: 10, soilExposed: true } as const;
+    expect(gradeOne({ kind: 'infiltration' }).grade!.action).toBe('repair');
+    expect(gradeOne({ kind: 'infiltration' }, undefined, { answers: [answer] }).grade!.action).toBe('act-now');
   });
 });
 

@@ -116,8 +116,23 @@ describe("the inspector's own grade", () => {
 describe('questions', () => {
   it('ask about soil at an offset until it is answered', () => {
     const observations = [{ kind: 'offset-joint', inches: 0.5 }] as const;
-    expect(gradeDraft({ observations }).questions.map((q) => q.observation)).toEqual(['o1']);
+    const soil = (graded: ReturnType<typeof gradeDraft>) => graded.questions.filter((q) => q.about === 'soil');
+    expect(soil(gradeDraft({ observations })).map((q) => q.observation)).toEqual(['o1']);
     const answer = { observation: 'o1', kind: 'offset-joint', run: 1, at: 10, soilExposed: false } as const;
-    expect(gradeDraft({ observations }, { answers: [answer] }).questions).toEqual([]);
+    expect(soil(gradeDraft({ observations }, { answers: [answer] }))).toEqual([]);
+  });
+
+  it('ask for what the report must state, until it is stated', () => {
+    const observations = [{ kind: 'hole' }] as const;
+    const about = (facts: Parameters<typeof gradeDraft>[1]) =>
+      gradeDraft({ observations }, facts).questions.map((q) => q.about);
+    expect(about({})).toEqual(['date', 'inspector', 'ownerPart', 'compass', 'entryOffset']);
+    const all = {
+      date: '2026-03-04',
+      inspector: { name: 'R. Vance' },
+      ownerPart: { endsAt: 'main' as const },
+      runs: [{ n: 1, compass: 'north side', entryOffset: 0 }],
+    };
+    expect(about(all)).toEqual([]);
   });
 });

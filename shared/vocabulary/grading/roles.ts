@@ -14,8 +14,6 @@ export const roles = {
   blind: ['view-lost'],
   /** Their share is of the diameter lost, and can be measured. */
   outOfRound: ['deformation'],
-  /** The published tiers need to know whether soil shows. */
-  askedAboutSoil: ['offset-joint'],
   namesPipe: ['pipe'],
   changesPipe: ['material-change'],
   changesSize: ['reducer'],

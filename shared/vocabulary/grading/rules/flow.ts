@@ -67,6 +67,17 @@ export const flowRules: readonly GradeRuleInput[] = [
     why: 'Where water gets in, soil can follow and sewage can get out.',
   }),
   {
+    id: 'infiltration-soil',
+    kinds: ['infiltration'],
+    when: [{ fact: 'soilExposed', is: [true] }],
+    severity: 'severe',
+    action: 'act-now',
+    limit: 'soil comes in with the water',
+    source: sources.actAtOnce,
+    why: 'Soil that washes in leaves a void, and the ground above it can give way.',
+    next: 'Keep loads off the ground above it and have a licensed contractor open and repair it soon.',
+  },
+  {
     id: 'grease-excessive',
     kinds: ['grease'],
     when: [{ fact: 'degree', is: ['heavy'] }],

@@ -20,6 +20,17 @@ export const jointRules: readonly GradeRuleInput[] = [
     next: 'Have a licensed plumber repair this joint.',
   },
   {
+    id: 'offset-void',
+    kinds: ['offset-joint'],
+    when: [{ fact: 'voidNear', is: [true] }],
+    severity: 'severe',
+    action: 'repair',
+    limit: 'a void was seen at the joint',
+    source: sources.seattleAndTacoma,
+    why: 'A void is what exposed soil leads to.',
+    next: 'Have a licensed plumber repair this joint.',
+  },
+  {
     id: 'offset-debris-no-soil',
     kinds: ['offset-joint'],
     when: [noSoil, { fact: 'solidsNear', is: [true] }],
