@@ -14,7 +14,7 @@ import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues } from './camera/lexicon.ts';
 import { readClock } from './clock/read-clock.ts';
 import { correctionCues } from './correction/lexicon.ts';
-import { readCount } from './count/read-count.ts';
+import { readCount, readLength } from './count/read-count.ts';
 import { degreeWords, notDegrees } from './degree/lexicon.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
 import { type Place, readPlace, readPlaceAtUnit } from './distance/read-place.ts';
@@ -95,7 +95,12 @@ export function findPhrases(words: readonly Word[]): Phrases {
     }
     const angle = readAngle(tokens, number, lastAngleTo);
     if (angle) lastAngleTo = angle.to;
-    const phrase = angle ?? readShare(tokens, number) ?? readSize(sizeContext, number) ?? readCount(tokens, number);
+    const phrase =
+      angle ??
+      readShare(tokens, number) ??
+      readSize(sizeContext, number) ??
+      readLength(tokens, number) ??
+      readCount(tokens, number);
     if (phrase) measured.push(phrase);
     else {
       const place = readPlace(placeContext, number);

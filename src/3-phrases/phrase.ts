@@ -47,6 +47,8 @@ export type PhraseValue =
   | { readonly family: 'diameter'; readonly inches: number }
   | { readonly family: 'angle'; readonly degrees: number; readonly count: number; readonly isNoun: boolean }
   | { readonly family: 'count'; readonly what: string }
+  /** How long a thing is along the pipe. */
+  | { readonly family: 'length'; readonly feet: number }
   | {
       readonly family: 'thing';
       readonly kind: KindName;

@@ -65,6 +65,7 @@ function reachesForward(
     if (
       at > cue.to &&
       openers.test(tokens[at]?.text ?? '') &&
+      !/^(in|from|at|of)$/.test(tokens[at - 1]?.text ?? '') &&
       /^('s|is|are|was)$/.test(tokens[at + 1]?.text ?? '') &&
       cue.cue.axis === 'denied'
     )

@@ -4,7 +4,10 @@ import { type Item, liveItems, type Reading } from './reading.ts';
 export function checkTrack(reading: Reading): void {
   for (const run of reading.runs) {
     const items = liveItems(reading, run.n).filter(
-      (item) => item.at !== null && !item.evidence.isOnWayBack && item.basis === 'spoken',
+      (item) =>
+        item.at !== null &&
+        !item.evidence.isOnWayBack &&
+        (item.basis === 'spoken' || item.evidence.placeRule.startsWith('place said before')),
     );
     const fitting = longestRise(items);
     for (const item of items) {

@@ -11,13 +11,20 @@
  */
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes, readClaims, setField } from './claim.ts';
-import { addItem, fillFields, findKnown, mentionAgain, newEvidence, withdrawItem } from './items.ts';
+import { addItem, fillFields, findKnown, mentionAgain, newEvidence, SAME_FEET, withdrawItem } from './items.ts';
 import { downstreamNames, endKinds, openingKinds, placelessKinds, weakNeeds } from './kind-roles.ts';
 import { type Placing, placeClaim } from './place-claim.ts';
-import { findReplacements, isWithdrawing, openingCorrection, type Replacement } from './read-corrections.ts';
+import {
+  findDeniedValues,
+  findReplacements,
+  goesBack,
+  isWithdrawing,
+  openingCorrection,
+  type Replacement,
+} from './read-corrections.ts';
 import { giveAttributes, givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
 import { ownRunTalk, readRuns } from './read-runs.ts';
@@ -40,11 +47,15 @@ const answersYes = /^(yes|yeah|yep|yup|sure is|it is|okay yeah|oh yeah|that 's r
 function readSentence(reading: Reading, whole: Sentence): void {
   const { tokens } = reading.phrases;
   const replacements = findReplacements(whole, tokens);
+  const denied = findDeniedValues(whole, tokens);
   const sentence: Sentence = {
     ...whole,
-    phrases: whole.phrases.filter((phrase) => !replacements.some((pair) => pair.old === phrase)),
+    phrases: whole.phrases.filter(
+      (phrase) => !denied.includes(phrase) && !replacements.some((pair) => pair.old === phrase),
+    ),
   };
   const { isRunTalk } = readRuns(reading, sentence);
+  resumeOutward(reading, sentence);
   const correcting = openingCorrection(sentence, tokens) ?? reading.isCorrecting;
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
@@ -79,6 +90,18 @@ function readSentence(reading: Reading, whole: Sentence): void {
   ownRest(reading, sentence, touched, isPipeTalk);
 }
 
+/** A reading beyond everything reached so far means that the camera is being pushed on again. */
+function resumeOutward(reading: Reading, sentence: Sentence): void {
+  const run = currentRun(reading);
+  if (!run || run.way === 'out' || reading.isSummary || run.end !== null) return;
+  if (
+    phrasesOf(sentence.phrases, 'distance').some(
+      (place) => place.distance.feet > run.furthest + 1 && place.distance.frame !== 'bare',
+    )
+  )
+    run.way = 'out';
+}
+
 const lastValueOf = (item: Item, sentence: number): Reading['lastValue'] => ({
   item,
   field: item.fields.to !== null ? 'to' : 'at',
@@ -97,6 +120,7 @@ function isOnlyCorrection(sentence: Sentence): boolean {
 /** The opening the camera goes in by, and what it heads for, are part of the run and no finding. */
 function isOpeningOnly(reading: Reading, claim: Claim, isRunTalk: boolean): boolean {
   const run = currentRun(reading);
+  if (isRunTalk && claim.place === null && claim.kind !== 'no-access' && run?.furthest === 0) return true;
   if (!openingKinds.has(claim.kind)) return false;
   if (isRunTalk) return claim.place === null || claim.place.distance.feet === 0;
   return run === null;
@@ -116,23 +140,60 @@ function dropFarPlaces(reading: Reading, claims: readonly Claim[]): void {
   }
 }
 
+/** "No roots so far. … 27, there they are": what was looked for is found. */
+function pointedAgain(
+  reading: Reading,
+  sentence: Sentence,
+  claims: readonly Claim[],
+  place: PhraseOf<'distance'> | null,
+): Claim | null {
+  const run = currentRun(reading);
+  const denied = reading.absent.at(-1);
+  if (claims.length > 0 || !place || !run || !denied || denied.run !== run.n || run.way === 'back') return null;
+  if (!/\b(there|here) (they|it|we|he|she) (are|is|go|goes|comes|come)\b|\bspoke too soon\b/.test(sentence.text))
+    return null;
+  const claim: Claim = {
+    kind: denied.kind,
+    source: 'word',
+    rule: 'there they are',
+    from: place.from,
+    to: place.to,
+    things: [{ from: place.from, to: place.to }],
+    respelled: [],
+    place,
+    relative: null,
+    isRelativeNearer: false,
+    fields: {},
+    count: 1,
+    placeTokens: 1,
+  };
+  for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+  return claim;
+}
+
 const another = /^(second|third|fourth|another|next|other|last|one)$/;
 
 /** "Forty feet, second one, right side": the kind is that of the thing before. */
 function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
   const { tokens } = reading.phrases;
+  const before = claims.at(-1);
   const last = reading.focus.findLast((item) => !item.isWithdrawn);
-  const place = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd !== true);
-  if (
-    claims.length > 0 ||
-    !last ||
-    !place ||
-    sentence.index - reading.focusSentence > 4 ||
-    last.kind === 'pipe' ||
-    last.kind === 'material-change'
-  )
-    return [];
-  for (let at = sentence.from; at < sentence.to; at += 1) {
+  const isFresh =
+    last !== undefined &&
+    sentence.index - reading.focusSentence <= 4 &&
+    last.kind !== 'pipe' &&
+    last.kind !== 'material-change';
+  const kind = before?.kind ?? (isFresh ? last.kind : null);
+  const places = phrasesOf(sentence.phrases, 'distance').filter(
+    (phrase) => phrase.distance.isEnd !== true && !claims.some((claim) => claim.place === phrase),
+  );
+  const relatives = phrasesOf(sentence.phrases, 'relative').filter(
+    (phrase) => phrase.relative.shape === 'offset' && !claims.some((claim) => claim.relative === phrase),
+  );
+  const pointed = pointedAgain(reading, sentence, claims, places[0] ?? null);
+  if (pointed) return [pointed];
+  if (kind === null || (before && before.to >= sentence.to)) return [];
+  for (let at = before?.to ?? sentence.from; at < sentence.to; at += 1) {
     const text = tokens[at]?.text ?? '';
     const next = tokens[at + 1]?.text ?? '';
     const names =
@@ -141,8 +202,11 @@ function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Cla
         (text === 'another' && (tokens[at]?.breakAfter !== 'none' || /^(at|here|there|on)$/.test(next))) ||
         (text === 'one' && next === 'more'));
     if (!names) continue;
+    const place = before ? (places.find((phrase) => phrase.from > before.to) ?? null) : (places[0] ?? null);
+    const relative = place === null ? (relatives[0] ?? null) : null;
+    if (place === null && relative === null) continue;
     const claim: Claim = {
-      kind: last.kind,
+      kind,
       source: 'word',
       rule: 'another one',
       from: at,
@@ -150,15 +214,15 @@ function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Cla
       things: [{ from: at, to: at + 2 }],
       respelled: [],
       place,
-      relative: null,
-      isRelativeNearer: false,
-      fields: {},
+      relative,
+      isRelativeNearer: place === null,
+      fields: before ? { ...(before.fields.angleDeg !== undefined ? { angleDeg: before.fields.angleDeg } : {}) } : {},
       count: 1,
       placeTokens: 1,
     };
-    for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+    for (const phrase of sentence.phrases) if (!before || phrase.from > at) setField(claim.fields, phrase, claim.kind);
     const end = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd === true);
-    const toFeet = place.distance.toFeet ?? end?.distance.feet ?? null;
+    const toFeet = place?.distance.toFeet ?? end?.distance.feet ?? null;
     if (toFeet !== null && kindTakes(claim.kind, 'to')) claim.fields.to = toFeet;
     return [claim];
   }
@@ -310,6 +374,8 @@ function readClaim(
     reading.lastValue = null;
     return consider('a guess taken back');
   }
+  const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
+  if (corrected) return corrected;
   const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;
   if (assertion.isDenied) {
     if (known && assertion.isDefinite) return consider('denies something of a known thing');
@@ -339,9 +405,8 @@ function readClaim(
     return consider('no run has started');
   }
   if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
-  const corrected = correctsPlace(reading, sentence, claim, placing, correcting);
-  if (corrected) return corrected;
-  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt)
+  const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
+  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked)
     return consider('named on the way back, nothing new');
   if (asksDoubtfully(reading, sentence) && !assertion.isSure) assertion.isHedged = true;
   const item = makeItem(reading, sentence, claim, claims, assertion, placing);
@@ -404,9 +469,7 @@ function knownAgain(
   correcting: 'strong' | 'weak' | null,
 ): Item {
   const run = currentRun(reading);
-  const saysLooked =
-    correcting !== null ||
-    /\b(looking at it again|i said|now that i|on second look|actually|turns out|closer look)\b/.test(sentence.text);
+  const saysLooked = correcting !== null || goesBack.test(sentence.text);
   for (const [name, value] of Object.entries(claim.fields) as [keyof Item['fields'], never][]) {
     if (
       value === null ||
@@ -493,8 +556,11 @@ function summaryDiffers(
   return item;
 }
 
-/** "I said gravel from 15, it really starts at 14": the same kind, named again with another place and words of correction. */
-function correctsPlace(
+/**
+ * "I said gravel from 15, it really starts at 14", "the offset is at 32, not 30", "the tee at 6 is on the right, not the left":
+ * a thing named again with its old value and a new one, or with words that go back.
+ */
+function correctKnown(
   reading: Reading,
   sentence: Sentence,
   claim: Claim,
@@ -502,26 +568,56 @@ function correctsPlace(
   correcting: 'strong' | 'weak' | null,
 ): Item | null {
   const run = currentRun(reading);
-  if (!run || claim.place === null || placing.at === null) return null;
-  const says =
+  if (!run || reading.isSummary || claim.source === 'weak') return null;
+  const { tokens } = reading.phrases;
+  const whole = reading.sentences[sentence.index]!;
+  const same = liveItems(reading, run.n).filter((item) => item.kind === claim.kind && item.sentence < sentence.index);
+  if (same.length === 0) return null;
+  const dropped = whole.phrases.filter((phrase) => !sentence.phrases.includes(phrase));
+  const oldPlaces = [...dropped, ...sentence.phrases].flatMap((phrase) =>
+    phrase.family === 'distance' && phrase !== claim.place ? [phrase.distance.feet] : [],
+  );
+  const byOldPlace = same.find(
+    (item) => item.at !== null && oldPlaces.some((feet) => Math.abs(feet - item.at!) <= SAME_FEET),
+  );
+  const saysBack =
     correcting === 'strong' ||
-    /\b(i said|i called|i meant|not \w+ ?\w* (on|for) the|amend|correction|really starts|carries on to|should be|scratch)\b/.test(
+    dropped.length > 0 ||
+    /\b(i said|i called|i had|my mistake|(was|is|'s) wrong|correct|amend|really|should (be|say|read)|misread|scratch|strike|make that|carries on to|change the|turns out)\b/.test(
       sentence.text,
     );
-  if (!says) return null;
-  const same = liveItems(reading, run.n).findLast((item) => item.kind === claim.kind);
-  if (!same || same.at === null || sentence.index - same.sentence > 12) return null;
+  if (!saysBack) return null;
+  const isDefinite = tokens
+    .slice(Math.max(sentence.from, claim.from - 3), claim.from)
+    .some((token) => /^(the|that|those|my|said|called|your)$/.test(token.text));
+  const hasNewPlace =
+    claim.place !== null &&
+    !same.some((item) => item.at !== null && Math.abs(item.at - claim.place!.distance.feet) <= SAME_FEET);
+  const isRecent = sentence.index - same.at(-1)!.sentence <= 12;
+  const target =
+    byOldPlace ?? (hasNewPlace && (isDefinite || correcting === 'strong') && isRecent ? same.at(-1) : undefined);
+  if (!target || !hasNewPlace || placing.at === null) return null;
   const isEnd =
-    claim.place.distance.isEnd === true || /\b(carries on to|ends at|goes to|out to|not out)\b/.test(sentence.text);
-  const field = isEnd && same.fields.to !== null ? 'to' : 'at';
-  same.corrected.push({ field, was: field === 'to' ? same.fields.to : same.at, from: sentence.from, to: sentence.to });
-  if (field === 'to') same.fields.to = placing.at;
+    claim.place!.distance.isEnd === true ||
+    /\b(carries on to|ends at|goes to|out to|not out|runs to|quits at)\b/.test(sentence.text);
+  const field = isEnd && kindTakes(target.kind, 'to') ? 'to' : 'at';
+  target.corrected.push({
+    field,
+    was: field === 'to' ? target.fields.to : target.at,
+    from: sentence.from,
+    to: sentence.to,
+  });
+  if (field === 'to') target.fields.to = placing.at;
   else {
-    same.at = placing.at;
-    if (placing.to !== null) same.fields.to = placing.to;
+    target.at = placing.at;
+    target.evidence.placeRule = 'place corrected later';
+    if (placing.to !== null && kindTakes(target.kind, 'to')) target.fields.to = placing.to;
   }
-  mentionAgain(reading, same, sentence.from, sentence.to);
-  return same;
+  if (byOldPlace === undefined) target.evidence.notes.push('weak correction of at');
+  for (const [name, value] of Object.entries(claim.fields) as [keyof Item['fields'], never][])
+    if (value !== null && value !== undefined && name !== 'to') target.fields[name] = value;
+  mentionAgain(reading, target, sentence.from, sentence.to);
+  return target;
 }
 
 function makeItem(
@@ -574,6 +670,9 @@ function makeItem(
       basis: item.basis,
       evidence: { ...evidence, notes: [...evidence.notes] },
     });
+  const length = phrasesOf(sentence.phrases, 'length')[0];
+  if (length && item.at !== null && item.fields.to === null && kindTakes(item.kind, 'to') && item.kind !== 'pipe')
+    item.fields.to = item.at + length.feet;
   const end = endKinds[claim.kind];
   if (end && run && run.way === 'out' && item.status === 'present')
     run.end = { at: item.at ?? run.end?.at ?? null, reason: run.end?.reason === 'main' ? 'main' : end };

@@ -126,7 +126,7 @@ export function findKnown(
       phrasesOf(sentence.phrases, 'distance').some(
         (place) => nearestItem(same, place.distance.feet, SLIP_FEET) !== null,
       );
-    if (isOneOfList) return same.at(-1) ?? null;
+    if (isOneOfList || (run.way === 'back' && assertion.isDefinite)) return same.at(-1) ?? null;
     const guessed = reading.focus.findLast(
       (item) =>
         item.kind === claim.kind &&

@@ -62,7 +62,7 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
       basis: 'nearby',
       rule: `place said before (${pending.rule})`,
       sentencesBack: sentence.index - pending.sentence,
-      isGuess: sentence.index - pending.sentence > 2,
+      isGuess: sentence.index - pending.sentence > 2 || hasChat(reading, pending.sentence, sentence.index),
     };
   }
   const last = reading.focus.at(-1);
@@ -91,6 +91,17 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
     };
   }
   return nowhere('no place said');
+}
+
+/** Whether talk of other matters stands between a place and a thing: then they may not belong together. */
+function hasChat(reading: Reading, from: number, to: number): boolean {
+  return reading.sentences
+    .slice(from + 1, to)
+    .some(
+      (sentence) =>
+        sentence.to - sentence.from > 9 &&
+        !sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'relative'),
+    );
 }
 
 function isMovingBetween(reading: Reading, from: number, to: number): boolean {

@@ -127,3 +127,21 @@ export function openingCorrection(sentence: Sentence, tokens: readonly Token[]):
 
 export const isWithdrawing = (sentence: Sentence): PhraseOf<'correction'> | null =>
   phrasesOf(sentence.phrases, 'correction').find((cue) => cue.cue.act === 'withdraw') ?? null;
+
+/** Values named to be ruled out: "on the right, not on the left". */
+export function findDeniedValues(sentence: Sentence, tokens: readonly Token[]): Phrase[] {
+  const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
+  return values.filter((value) => {
+    const lead = tokens
+      .slice(Math.max(sentence.from, value.from - 4), value.from)
+      .map((token) => token.text)
+      .join(' ');
+    const isDenied =
+      /\b(not|isn't|wasn't|instead of|rather than)( on| at| the| a| an| from| to| for| in| of| about)*$/.test(lead);
+    return isDenied && values.some((other) => other !== value && sameSort(other, value) && !sameValue(other, value));
+  });
+}
+
+/** Words by which a speaker goes back to something said before. */
+export const goesBack =
+  /\b(i said|i called|i had (it|that|you|him|them) (down )?(as|at|for)|i told you|i gave you|my mistake|my error|wrong|correct|correction|amend|should be|should have been|looking at it again|on second (look|thought)|actually|turns out|closer look|closer inspection|now that i|really|reads|not \w+|was a|is a|make that|change (that|the)|fix (that|the)|not on|misread|misspoke|strike|scratch|isn't|wasn't|the one (i|at)|that one)\b/;

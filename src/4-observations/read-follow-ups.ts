@@ -1,7 +1,8 @@
 /** Sentences that name no thing: a size, a share, a place, an ending, an answer. They belong to what was named before. */
-import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
+import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, kindTakes, setField } from './claim.ts';
+import { placelessKinds } from './kind-roles.ts';
 import { currentRun, type FieldName, type Item, own, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -22,7 +23,7 @@ export function giveAttributes(
   const targets = reading.focus.filter((item) => !item.isWithdrawn);
   if (targets.length === 0 || sentence.index - reading.focusSentence > ATTRIBUTE_SENTENCES) return false;
   if (sentence.isQuestion) return false;
-  let isTaken = false;
+  let isTaken = giveLength(sentence, targets);
   for (const phrase of loose) {
     const field = fieldOf(phrase);
     if (field === null) continue;
@@ -48,6 +49,18 @@ export function giveAttributes(
   }
   if (isTaken) reading.focusSentence = sentence.index;
   return isTaken;
+}
+
+/** "… and it goes on for eight feet." */
+function giveLength(sentence: Sentence, targets: readonly Item[]): boolean {
+  const length = phrasesOf(sentence.phrases, 'length')[0];
+  const item = targets.findLast(
+    (target) =>
+      kindTakes(target.kind, 'to') && target.kind !== 'pipe' && target.at !== null && target.fields.to === null,
+  );
+  if (!length || !item || item.at === null) return false;
+  item.fields.to = item.at + length.feet;
+  return true;
 }
 
 const takesField = (item: Item, field: FieldName, phrase: Phrase): boolean =>
@@ -110,91 +123,79 @@ const endingWords =
 /** A sentence that gives a place and names nothing. */
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
   const run = currentRun(reading);
-  const places = phrasesOf(sentence.phrases, 'distance');
-  const place = places.at(-1);
+  const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
-  const { feet, toFeet, isEnd } = place.distance;
-  const focused = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
-  const sentencesSince = sentence.index - reading.focusSentence;
-  const isNear = focused !== undefined && sentencesSince <= 2;
+  if (correcting !== null && replaceLast(reading, sentence, place, correcting)) return true;
+  if (endOpenStretch(reading, sentence, run, place)) return true;
+  const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
+  const isNear = item !== undefined && sentence.index - reading.focusSentence <= 2;
+  if (!item || !isNear || (item.kind === 'pipe' && item.at === 0) || placelessKinds.has(item.kind)) return false;
+  const { feet, toFeet } = place.distance;
   const isForNext = nextNeedsPlace(reading, sentence.index);
-  const last = reading.lastValue;
-  // "No. Thirty nine." replaces the last place given.
-  if (
-    correcting !== null &&
-    last !== null &&
-    !last.item.isWithdrawn &&
-    sentence.index - last.sentence <= 3 &&
-    (last.field === 'at' || last.field === 'to')
-  ) {
-    const old = last.field === 'at' ? last.item.at : last.item.fields.to;
-    recordOld(last.item, last.field, old, sentence);
-    if (last.field === 'at') {
-      last.item.at = feet;
-      if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
-    } else last.item.fields.to = feet;
-    if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${last.field}`);
-    ownFor(reading, sentence, last.item);
-    return true;
-  }
-  // "… and we come out of it at thirty eight."
-  const open = openStretch(reading, run.n, feet);
-  if (
-    open &&
-    (isEnd === true || (endingWords.test(sentence.text) && toFeet === null)) &&
-    sentence.index - open.sentence <= 12
-  ) {
-    if (open.fields.to !== null) recordOld(open, 'to', open.fields.to, sentence);
-    open.fields.to = feet;
-    reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
-    reading.focus = [open];
-    reading.focusSentence = sentence.index;
-    run.here = feet;
-    ownFor(reading, sentence, open);
-    return true;
-  }
+  const says = saysThat.test(sentence.text);
+  const isUnsure = isGuessed(item) || (item.evidence.frame === 'bare' && place.distance.frame === 'unit');
   // "Offset joint here. That's at sixteen."
-  const saysThat =
-    /\b(that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/.test(
-      sentence.text,
-    );
-  if (
-    focused &&
-    isNear &&
-    ((focused.at === null && (saysThat || !isForNext)) || (isGuessed(focused) && saysThat)) &&
-    focused.kind !== 'no-access'
-  ) {
-    if (focused.at === null || saysThat) {
-      focused.at = feet;
-      focused.basis = 'nearby';
-      focused.evidence.placeRule = 'place said after';
-      focused.evidence.placeSentences = sentencesSince;
-      if (toFeet !== null && kindTakes(focused.kind, 'to')) focused.fields.to = toFeet;
-      reading.lastValue = { item: focused, field: 'at', sentence: sentence.index };
-      ownFor(reading, sentence, focused);
-      run.here = toFeet ?? feet;
-      return true;
-    }
-  }
+  if (item.at === null && (says || !isForNext))
+    return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
+  if (isGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
+  // "It's a toy. Eighteen and a half feet."
+  const isForward = feet > (item.at ?? 0) && run.way === 'out';
+  if (isUnsure && isForward && !isForNext && isNothingElse(reading, sentence))
+    return setPlace(reading, sentence, run, item, feet, toFeet, 'place said right after');
   // "Back pitch here. Eighteen to twenty two."
-  if (
-    focused &&
-    isNear &&
-    toFeet !== null &&
-    kindTakes(focused.kind, 'to') &&
-    focused.fields.to === null &&
-    !isForNext &&
-    (isGuessed(focused) || focused.at === null || focused.at === feet)
-  ) {
-    focused.at = feet;
-    focused.basis = 'nearby';
-    focused.fields.to = toFeet;
-    focused.evidence.placeRule = 'stretch said after';
-    reading.lastValue = { item: focused, field: 'to', sentence: sentence.index };
-    ownFor(reading, sentence, focused);
-    return true;
-  }
+  const takesStretch = toFeet !== null && kindTakes(item.kind, 'to') && item.fields.to === null;
+  if (takesStretch && (isGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
+    return setPlace(reading, sentence, run, item, feet, toFeet, 'stretch said after');
   return false;
+}
+
+const saysThat =
+  /\b(that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/;
+
+/** "No. Thirty nine." replaces the last place given. */
+function replaceLast(
+  reading: Reading,
+  sentence: Sentence,
+  place: PhraseOf<'distance'>,
+  correcting: 'strong' | 'weak',
+): boolean {
+  const last = reading.lastValue;
+  if (
+    last === null ||
+    last.item.isWithdrawn ||
+    sentence.index - last.sentence > 3 ||
+    (last.field !== 'at' && last.field !== 'to')
+  )
+    return false;
+  if (last.item.kind === 'pipe' && last.item.at === 0) return false;
+  const { feet, toFeet } = place.distance;
+  recordOld(last.item, last.field, last.field === 'at' ? last.item.at : last.item.fields.to, sentence);
+  if (last.field === 'at') {
+    last.item.at = feet;
+    if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
+  } else if (toFeet !== null) {
+    last.item.at = feet;
+    last.item.fields.to = toFeet;
+  } else last.item.fields.to = feet;
+  if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${last.field}`);
+  ownFor(reading, sentence, last.item);
+  return true;
+}
+
+/** "… and we come out of it at thirty eight." */
+function endOpenStretch(reading: Reading, sentence: Sentence, run: RunState, place: PhraseOf<'distance'>): boolean {
+  const { feet, toFeet, isEnd } = place.distance;
+  const open = openStretch(reading, run.n, feet);
+  const isLandmark = run.landmarks.some((landmark) => landmark.sentence === sentence.index);
+  const says = isEnd === true || (endingWords.test(sentence.text) && toFeet === null);
+  if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
+  open.fields.to = feet;
+  reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
+  reading.focus = [open];
+  reading.focusSentence = sentence.index;
+  run.here = feet;
+  ownFor(reading, sentence, open);
+  return true;
 }
 
 function openStretch(reading: Reading, run: number, feet: number): Item | null {

@@ -146,7 +146,7 @@ function changePair(
       before,
     ) && !/\bgoing (up|down|out)$/.test(before);
   const startsHere =
-    /^(starts|begins|picks up|takes over|start|begin|from here|now starts)\b/.test(after) ||
+    /^(starts|begins|picks up|takes over|start|begin|now starts)\b/.test(after) ||
     /\b(start|starts|begins)$/.test(before);
   if (goesTo || hasChangeWord || (startsHere && all.length === 1))
     return { fromMaterial: run.material, toMaterial: only.material, phrases: [only] };
@@ -278,9 +278,9 @@ function addPipe(
     focused !== undefined &&
     (focused.kind === 'pipe' || focused.kind === 'material-change') &&
     sentence.index - reading.focusSentence <= 2;
-  const places = phrasesOf(sentence.phrases, 'distance').filter(
-    (phrase) => phrase.distance.isEnd !== true && phrase.distance.feet > 0,
-  );
+  const allPlaces = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
+  const starts = allPlaces.filter((phrase) => phrase.distance.isEnd !== true);
+  const places = starts.length > 0 ? starts : allPlaces;
   const isFragment = sentence.to - sentence.from <= 5;
   // A correction or a repeat of what was just said of the pipe.
   if (
@@ -319,7 +319,10 @@ function addPipe(
   }
   if (isFirst) {
     const place = places[0] ?? null;
-    const spansFirst = /\b(first|for)\b/.test(sentence.text) || isRunTalk;
+    const spansFirst =
+      /\b(first|for)\b/.test(sentence.text) ||
+      isRunTalk ||
+      (place !== null && place.from > material.to && run.furthest === 0);
     const at =
       place === null || spansFirst || (run.furthest === 0 && !fromHere.test(sentence.text) && place.distance.feet < 1)
         ? 0

@@ -46,7 +46,8 @@ const numberedRun =
   /\b(run (two|three|four|five|2|3|4|5)|second run|third run|fourth run|last run|final run|next run)\b/;
 const ordinalStart =
   /^(okay |ok |alright |and |now |so |well |um |uh )*(second|third|fourth|fifth|last|next|number two|number three|part two|part three)\b/;
-const bringsBack = /\b(back in|push back in|going back in|pushing again|heading out again|back out again|resume)\b/;
+const bringsBack =
+  /\b(back in|push back in|going back in|pushing again|go again|going again|forward again|push again|heading out again|back out again|resume)\b/;
 /** The counter set to nought on purpose, which alone begins a run; "back at zero" may only be the end of the pull. */
 const setsToZero =
   /\b(zero it|zeroed|zeroing|rezero|re zero|re zeroed|reset|resetting|resets|zero the|zero out|set to (zero|0)|i zero|new count|fresh count)\b/;

@@ -20,7 +20,8 @@ export interface Sentence {
 /** A stretch this long without a comma or a stop is printed without punctuation. */
 const LONG_STRETCH_TOKENS = 18;
 
-const openers = /^(okay|ok|alright|now|anyway|pulling|coming|backing|oh|well)$/;
+const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
+const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
 const existentials = /^(there|here)$/;
 const denials = /^(no|didn't|don't)$/;
 /** Small words that lead into a place and go with it. */
@@ -86,7 +87,9 @@ function softStarts(
     const isIntroduced = existentials.test(text) && /^('s|is|are|comes|goes)$/.test(next);
     const startsNew =
       (isIntroduced && hasThing && !(placeFirst && hasPlace && !thingSincePlace)) ||
-      (openers.test(text) && (hasThing || hasPlace) && !(placeFirst && hasPlace && !thingSincePlace)) ||
+      ((openers.test(text) || turning.test(`${text} ${next}`)) &&
+        (hasThing || hasPlace) &&
+        !(placeFirst && hasPlace && !thingSincePlace)) ||
       (denials.test(text) &&
         hasThing &&
         phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3)) ||
@@ -121,7 +124,7 @@ function softStarts(
 function bareStretch(tokens: readonly Token[], from: number, to: number): boolean {
   if (to - from < LONG_STRETCH_TOKENS) return false;
   const commas = tokens.slice(from, to).filter((token) => token.breakAfter === 'comma').length;
-  return commas * LONG_STRETCH_TOKENS < to - from;
+  return commas === 0 || (to - from >= 2 * LONG_STRETCH_TOKENS && commas * LONG_STRETCH_TOKENS < to - from);
 }
 
 const interrogatives =

@@ -6,6 +6,7 @@ export const breakKind = {
   title: 'Break',
   plural: 'breaks',
   takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  signsYield: true,
   words: [
     'break',
     'broken',

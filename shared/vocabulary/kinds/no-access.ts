@@ -23,7 +23,8 @@ export const noAccess = {
   ],
   signs: [
     'rusted|painted|seized|frozen|corroded|stuck|glued|welded shut|solid|in|on|closed|tight',
-    "cap|plug|lid|cover|cleanout|it 's|is|was|has_been buried|rusted|seized|frozen|cross_threaded|stripped|paved|covered|locked|cemented|painted|blocked",
+    "cap|plug|lid|cover|cleanout 's|is|was|has_been buried|rusted|seized|frozen|cross_threaded|stripped|paved|covered|locked|cemented|painted|blocked",
+    "it 's|is|was rusted|seized|frozen|stripped|cross_threaded|painted_shut",
     "can't|couldn't|cannot|could_not|won't get|open|budge|turn|break|remove|loosen it|that|the_cap|the_plug|the_lid|the_cover|them|this|the_cleanout|one open|off|loose|out|to_budge|free",
     "can't|couldn't|cannot|could_not get it|that|the_cap|the_plug|the_lid|them open|off|loose|out|to_turn|to_budge",
     "couldn't|can't|cannot|could_not open",

@@ -212,7 +212,6 @@ export const afterCount: Readonly<Record<string, readonly string[]>> = {
     'foot setback',
     'feet per',
     'foot spool',
-    'feet up',
   ],
   depth: [
     'feet deep',
@@ -237,7 +236,6 @@ export const afterCount: Readonly<Record<string, readonly string[]>> = {
     'feet off the house',
     'feet deep there',
     'feet above',
-    'feet short',
     'feet of water',
   ],
 };
@@ -363,3 +361,41 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
     'started around',
   ],
 };
+
+/** After a number: it is how long a thing is along the pipe. */
+export const lengthAfter: readonly string[] = [
+  'feet long',
+  'foot long',
+  'feet in length',
+  'feet of it',
+  'feet of that',
+  'feet of belly',
+  'feet of water',
+  'feet worth',
+  'foot stretch',
+  'foot sag',
+  'foot belly',
+  'foot run of it',
+  'foot dip',
+  'foot low spot',
+];
+/** Before a number of feet: the same. */
+export const lengthBefore: readonly string[] = [
+  'for',
+  'for about',
+  'for another',
+  'for the next',
+  'for a good',
+  'goes on for',
+  'runs for',
+  'runs on for',
+  'lasts',
+  'lasts for',
+  'lasts about',
+  'goes on for about',
+  'carries on for',
+  'about',
+  'length',
+  'length of',
+  'a length of',
+].filter((words) => words !== 'about');

@@ -3,11 +3,26 @@ import type { NumberPhrase } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { afterCount, beforeCount } from './lexicon.ts';
+import { afterCount, beforeCount, lengthAfter, lengthBefore } from './lexicon.ts';
 
 const afterSets = Object.entries(afterCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
 const beforeSets = Object.entries(beforeCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
 const feetUnit = phraseSet(['feet', 'foot', 'ft', '.']);
+
+const lengthUnit = phraseSet(lengthAfter);
+const lengthLead = phraseSet(lengthBefore);
+
+/** "ten feet long", "for the next five feet". */
+export function readLength(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'length'> | null {
+  const after = phraseAfter(tokens, number.to, lengthUnit);
+  if (after)
+    return { family: 'length', feet: number.value, from: number.from, to: after.to, rule: '<number> feet long' };
+  const unit = phraseAfter(tokens, number.to, feetUnit);
+  const isLed = unit !== null && phraseBefore(tokens, number.from, lengthLead) !== null;
+  return isLed && unit
+    ? { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'for <number> feet' }
+    : null;
+}
 
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
   const make = (what: string, to: number): PhraseOf<'count'> => ({

@@ -166,6 +166,14 @@ function readRelative(
   for (const entry of relatives) {
     const match = phraseAfter(tokens, to, entry.set);
     if (!match || (entry.needsAnchor && isEndOfClause(tokens, match.to))) continue;
+    // "after that hole" names an anchor, "after that, …" none.
+    if (
+      !entry.needsAnchor &&
+      / that$/.test(match.text) &&
+      !isEndOfClause(tokens, match.to) &&
+      !/^(there|i|we|it|is|'s|you|at|the|a|an|and|another)$/.test(tokens[match.to]?.text ?? '')
+    )
+      continue;
     if (best === null || match.to > best.to || (match.to === best.to && entry.needsAnchor)) {
       best = { sign: entry.sign, needsAnchor: entry.needsAnchor, to: match.to };
     }
@@ -271,7 +279,9 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   });
   if (phraseBefore(tokens, number.from, counter)) return made('counter');
   if (phraseBefore(tokens, number.from, rate) && !phraseBefore(tokens, number.from, place)) return null;
+  const isDecimal = number.value % 1 !== 0 && /\.\d/.test(tokens[number.from]?.text ?? '');
   const follows =
+    isDecimal ||
     isEndOfClause(tokens, to) ||
     afterBarePlace.has(tokens[to]?.text ?? '') ||
     startsPhraseSoon(context, to) ||
@@ -283,7 +293,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   const isFirm =
     isEndOfClause(tokens, to) ||
     startsPhraseSoon(context, to) ||
-    /^(there|here|and|feet)$/.test(tokens[to]?.text ?? '');
+    /^(there|here|and|feet|to|through|thru|until|till|out|up)$/.test(tokens[to]?.text ?? '');
   if (value < 10 && !isFirm) return null;
   const opens =
     isOpening(context, number.from) ||

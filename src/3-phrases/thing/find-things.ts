@@ -103,7 +103,8 @@ export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thin
     );
     return best ? [best] : [];
   });
-  candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from);
+  const isNot = (match: (typeof candidates)[number]): number => (match.value.sort === 'not' ? 0 : 1);
+  candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || isNot(a) - isNot(b) || a.from - b.from);
   const isTaken = new Array<boolean>(tokens.length).fill(false);
   const found: Thing[] = [];
   for (const match of candidates) {
