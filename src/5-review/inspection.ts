@@ -1,8 +1,9 @@
 /** The inspection folder as a review needs it: draft, words if there, and the recording's file or files. */
-import { access, readFile, stat } from 'node:fs/promises';
+import { access, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { type Draft, draftSchema } from '../../shared/schemas/draft.ts';
 import { type Words, wordsSchema } from '../../shared/schemas/word.ts';
+import { readAs } from '../disk/read-as.ts';
 import { hashFile } from './hash-file.ts';
 import { ReviewError } from './review-error.ts';
 
@@ -24,35 +25,6 @@ export async function readInspection(folder: string, recording?: readonly string
   if (!draft) throw new ReviewError(`${folder} holds no draft: run "lineword draft" on the recording first.`);
   const words = await readAs(join(folder, 'words.json'), wordsSchema, 'words');
   return { folder, draft, words, recordingFiles: await findRecording(folder, draft, words, recording) };
-}
-
-async function readAs<T>(
-  path: string,
-  schema: { safeParse(data: unknown): { success: boolean; data?: T } },
-  noun: 'draft' | 'words',
-): Promise<T | null> {
-  let text: string;
-  try {
-    text = await readFile(path, 'utf8');
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
-    throw new ReviewError(`${path} cannot be read (${(error as NodeJS.ErrnoException).code}): check its permissions.`);
-  }
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch {
-    throw new ReviewError(`${path} is damaged (not JSON): run "lineword draft" on the recording again.`);
-  }
-  const parsed = schema.safeParse(data);
-  if (parsed.success) return parsed.data as T;
-  const name = String((data as { schema?: unknown } | null)?.schema ?? '');
-  const version = Number(/^lineword\/\w+@(\d+)$/.exec(name)?.[1] ?? 0);
-  throw new ReviewError(
-    version > 1
-      ? `${path} was written by a newer lineword (${name}): update this one to review it.`
-      : `${path} does not hold lineword ${noun}: run "lineword draft" on the recording again.`,
-  );
 }
 
 /** Looks in the folder, then beside it; and makes sure that it is the recording the draft was made from. */

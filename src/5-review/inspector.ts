@@ -3,7 +3,7 @@ import { mkdir, readFile } from 'node:fs/promises';
 import { userInfo } from 'node:os';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { writePrivate } from './write-private.ts';
+import { writeWhole } from '../disk/write-whole.ts';
 
 const inspectorFile = 'inspector.json';
 const inspectorSchema = z.object({ name: z.string(), licence: z.string().nullable() });
@@ -22,7 +22,7 @@ export async function rememberInspector(
   { name, licence }: { name: string; licence: string | null },
 ): Promise<void> {
   await mkdir(configFolder, { recursive: true, mode: 0o700 });
-  await writePrivate(join(configFolder, inspectorFile), `${JSON.stringify({ name, licence }, null, 1)}\n`);
+  await writeWhole(join(configFolder, inspectorFile), `${JSON.stringify({ name, licence }, null, 1)}\n`, 0o600);
 }
 
 function userName(): string {

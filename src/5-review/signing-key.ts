@@ -5,8 +5,8 @@
 import { createHash, createPrivateKey, createPublicKey, generateKeyPairSync, type KeyObject } from 'node:crypto';
 import { chmod, mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { writeWhole } from '../disk/write-whole.ts';
 import { ReviewError } from './review-error.ts';
-import { writePrivate } from './write-private.ts';
 
 const keyFile = 'signing-key.pem';
 /** The fixed first bytes of an Ed25519 public key in SPKI form (RFC 8410); the 32 raw bytes follow. */
@@ -25,7 +25,7 @@ export async function readOrMakeKey(configFolder: string): Promise<KeyObject> {
   }
   await mkdir(configFolder, { recursive: true, mode: 0o700 });
   const { privateKey } = generateKeyPairSync('ed25519');
-  await writePrivate(path, privateKey.export({ type: 'pkcs8', format: 'pem' }) as string);
+  await writeWhole(path, privateKey.export({ type: 'pkcs8', format: 'pem' }) as string, 0o600);
   return privateKey;
 }
 

@@ -11,7 +11,7 @@ import { readField, readRunField, settableRunFields, valuesOf } from '../set-fie
 import { subjectKey } from '../subject.ts';
 import { decide, items, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
 import { lastDeed, problem } from './notices.ts';
-import { audio, pause, playStretch } from './player.ts';
+import { audio, pause, playStretch, soundState, stretch } from './player.ts';
 
 /** The form that is open over the item at hand. */
 export const openForm = signal<'edit' | 'add' | 'merge' | 'split' | 'run' | 'site' | null>(null);
@@ -44,6 +44,25 @@ export function step(by: 1 | -1): void {
   const at = list.findIndex((item) => item.key === selectedKey.value);
   const to = at === -1 ? (by === 1 ? 0 : list.length - 1) : (at + by + list.length) % list.length;
   select(list[to]!.key);
+}
+
+/**
+ * The finding that was spoken of next, or before, flagged or not: a walk through all of them. It goes on from the
+ * talk that was played last, which may be a later mention of the item at hand.
+ */
+export function stepAsSpoken(by: 1 | -1): void {
+  const spoken = [...items.value.values()]
+    .filter((item) => item.what === 'observation')
+    .sort((a, b) => a.heard!.start - b.heard!.start);
+  const played = stretch.value?.start ?? momentAtHand();
+  const at = spoken.findIndex((item) => item.key === selectedKey.value);
+  const isPlayed = at !== -1 && Math.abs(spoken[at]!.heard!.start - played) < 0.3;
+  const next = isPlayed
+    ? spoken[at + by]
+    : by === 1
+      ? spoken.find((item) => item.heard!.start > played - 0.3)
+      : spoken.findLast((item) => item.heard!.start < played);
+  if (next) select(next.key);
 }
 
 export function nameOf(item: QueueItem): string {
@@ -148,6 +167,16 @@ function takeObservationOffer(item: ReviewedObservation, { flag, value }: Number
   void decide({ action: 'change', subject: item.subject, changes, answers }, 'Taken.');
 }
 
+/** Suspected becomes present, present becomes suspected; that settles the item when nothing else is doubted. */
+export function switchStatus(): void {
+  const item = selected.value;
+  if (item?.what !== 'observation') return;
+  const { status, openFlags, subject } = item.item;
+  const changes: Changes = { status: { was: status, now: status === 'present' ? 'suspected' : 'present' } };
+  if (openFlags.every((flag) => flag.about === 'status')) confirmItem(changes);
+  else void decide({ action: 'change', subject, changes }, 'Status switched.');
+}
+
 function runChange(item: Extract<QueueItem, { what: 'run' }>, { flag, value }: NumberedOffer): Changes | undefined {
   const field = settableRunFields.find((name) => name === flag.about);
   const was = field && readRunField(item.item, field);
@@ -208,7 +237,7 @@ export function startEdit(): void {
 export function startAdd(): void {
   const item = selected.value;
   const isStretch = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site';
-  addAtSeconds.value = isStretch && item.heard ? item.heard.start : audio.currentTime;
+  addAtSeconds.value = isStretch && item.heard ? item.heard.start : momentAtHand();
   openForm.value = 'add';
   pause();
 }
@@ -220,12 +249,17 @@ export function startRunEdit(n: number): void {
   openForm.value = 'run';
 }
 
+/** Where the sound is; without sound, the stretch that was chosen last. */
+function momentAtHand(): number {
+  return soundState.value === 'none' ? (stretch.value?.start ?? 0) : audio.currentTime;
+}
+
 /** The run that the item at hand, or the moment that is playing, belongs to. */
 export function runAtHand(): number {
   const item = selected.value;
   if (item?.what === 'observation' || item?.what === 'absent') return item.item.run;
   if (item?.what === 'run') return item.item.n;
-  return runAt(item?.heard?.start ?? audio.currentTime);
+  return runAt(item?.heard?.start ?? momentAtHand());
 }
 
 export function runAt(seconds: number): number {

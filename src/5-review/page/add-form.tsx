@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { EnteredObservation } from '../../../shared/schemas/decision.ts';
 import type { Heard } from '../../../shared/schemas/draft.ts';
+import { guessFinding } from '../guess-finding.ts';
 import { addAtSeconds, goToNextOpen, openForm, runAt } from './actions.ts';
 import { enteredFields } from './entered-fields.ts';
 import { AttributeInput, fieldsFor, KindInput, RunInput } from './field-inputs.tsx';
@@ -20,10 +21,12 @@ export function AddForm() {
   const item = selected.value;
   const talk = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site' ? item : null;
   const heard = useMemo<Heard>(() => talk?.heard ?? talkAround(addAtSeconds.value), [talk]);
+  const guess = useMemo(() => guessFinding(heard.text), [heard]);
   const { texts, form, set, read } = useFieldForm(
     enteredFields({
-      kind: talk?.what === 'absent' ? talk.item.kind : '',
+      kind: talk?.what === 'absent' ? talk.item.kind : (guess.kind ?? ''),
       run: talk?.what === 'absent' ? talk.item.run : runAt(heard.start),
+      at: guess.at,
     }),
     'kind',
   );

@@ -11,6 +11,8 @@ import {
   startEdit,
   startRunEdit,
   step,
+  stepAsSpoken,
+  switchStatus,
   takeOffer,
   undo,
 } from './actions.ts';
@@ -50,6 +52,14 @@ export const keyCommands: readonly KeyCommand[] = [
   },
   { keys: ['n', 'arrowdown'], shown: 'N or ↓', does: 'Next, without deciding', group: 'Settle', run: () => step(1) },
   { keys: ['p', 'arrowup'], shown: 'P or ↑', does: 'The one before', group: 'Settle', run: () => step(-1) },
+  {
+    keys: ['j'],
+    shown: 'J',
+    does: 'The next finding as it was spoken, flagged or not',
+    group: 'Find',
+    run: () => stepAsSpoken(1),
+  },
+  { keys: ['k'], shown: 'K', does: 'The finding spoken before', group: 'Find', run: () => stepAsSpoken(-1) },
   { keys: ['u', 'ctrl+z'], shown: 'U', does: 'Undo, as often as you like', group: 'Settle', run: () => void undo() },
   {
     keys: ['y', 'shift+u', 'ctrl+y', 'ctrl+shift+z'],
@@ -57,6 +67,13 @@ export const keyCommands: readonly KeyCommand[] = [
     does: 'Redo what was undone',
     group: 'Settle',
     run: () => void redo(),
+  },
+  {
+    keys: ['d'],
+    shown: 'D',
+    does: 'Doubt: only suspected, or present after all; switch and go on',
+    group: 'Settle',
+    run: switchStatus,
   },
   { keys: ['e'], shown: 'E', does: 'Edit its fields', group: 'Correct', run: startEdit },
   { keys: ['a'], shown: 'A', does: 'Add a finding from this moment or this talk', group: 'Correct', run: startAdd },
@@ -87,21 +104,21 @@ export const keyCommands: readonly KeyCommand[] = [
     shown: '/',
     does: 'Search the talk',
     group: 'Find',
-    run: () => show('talk', '#talk-search'),
+    run: () => show('talk', ['#talk-search']),
   },
   {
     keys: ['t'],
     shown: 'T',
     does: 'Go to the talk',
     group: 'Find',
-    run: () => show('talk', '.talk [aria-current="true"], .talk .stretch'),
+    run: () => show('talk', ['.talk [aria-current="true"]', '.talk .stretch']),
   },
   {
     keys: ['g'],
     shown: 'G',
     does: 'Go to the line',
     group: 'Find',
-    run: () => show('line', '.line [aria-current="true"], .line .mark'),
+    run: () => show('line', ['.line .mark[aria-current="true"]', '.line .mark']),
   },
   { keys: ['escape'], shown: 'Esc', does: 'Back to the item at hand', group: 'Find', run: backToItem },
   {
@@ -168,7 +185,17 @@ function backToItem(): void {
   if (document.activeElement?.id !== 'item') focusItem();
 }
 
-function show(part: 'line' | 'talk', target: string): void {
+/** Shows a part of the page and puts the focus on the first of `targets` that is there. */
+function show(part: 'line' | 'talk', targets: readonly string[]): void {
   shownPart.value = part;
-  requestAnimationFrame(() => document.querySelector<HTMLElement>(target)?.focus());
+  const focus = () => {
+    const found = targets
+      .map((target) => document.querySelector<HTMLElement>(target))
+      .find((target) => target !== null);
+    found?.focus();
+    if (found instanceof HTMLInputElement) found.select();
+    return document.activeElement === found;
+  };
+  // At once where the part is shown already, so that the next key lands in it.
+  if (!focus()) requestAnimationFrame(focus);
 }

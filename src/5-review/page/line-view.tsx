@@ -111,12 +111,13 @@ function RunDrawing({ run }: { run: ReviewedRun }) {
         ))}
       </ul>
       {layout.withoutDistance.length > 0 && (
-        <ul class="without" aria-label="Without a distance">
+        <ul class="without" aria-label="Without a distance" onKeyDown={moveAmongButtons}>
           {layout.withoutDistance.map((one) => (
             <li key={one.id}>
               <button
                 type="button"
                 class="mark"
+                data-id={one.id}
                 aria-current={isSelected(one.id) ? 'true' : undefined}
                 onClick={() => selectId(one.id)}
               >
@@ -140,6 +141,7 @@ function MarkButton({ mark }: { mark: LineMark }) {
     <li style={{ top: `${mark.labelAlong}px` }}>
       <button
         type="button"
+        data-id={mark.id}
         class={`mark ${mark.group}`}
         aria-current={isCurrent ? 'true' : undefined}
         aria-label={`${place} ${unit.value}, ${mark.title}${mark.isSuspected ? ', suspected' : ''}${state}`}

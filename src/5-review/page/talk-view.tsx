@@ -39,7 +39,9 @@ export function TalkView() {
           value={search}
           onInput={(event) => setSearch(event.currentTarget.value)}
           onKeyDown={(event) => {
-            if (event.key === 'Enter' && shown[0]) goTo(shown[0]);
+            if (event.key !== 'Enter' || !shown[0]) return;
+            setSearch('');
+            goTo(shown[0]);
           }}
         />
         <p class="hint" role={wanted === '' ? undefined : 'status'}>
