@@ -49,7 +49,7 @@ export function findingRow({ number, finding: f }: NumberedFinding, graded: Grad
     trade: trades.find((trade) => trade.name === grade?.trade)?.title ?? '',
     part: partWords(f),
     words: f.heard.text,
-    time: shortTime(f.heard.start),
+    time: [f.heard, ...f.again].map((heard) => shortTime(heard.start)).join(', again '),
     // The distance less the entry stands in the row itself and in the words of the run.
     computations: f.computations
       .filter((computation) => computation.name !== correctedDistanceName)

@@ -58,7 +58,11 @@ export function cautionsFor(graded: Graded): Report['cautions'] {
 
 export function rulesInWords(graded: Graded, numbered: readonly NumberedFinding[]): Report['rules'] {
   const { local, table, used } = graded.rules;
+  const stood = graded.findings.filter((f) => f.reviewState !== 'open');
+  const confirmed = stood.filter((f) => f.reviewState === 'confirmed').length;
   const sentences = [
+    `Of ${stood.length} observations in this report the inspector confirmed ${confirmed} one by one; ${stood.length - confirmed} stand as they were drafted, with no doubt raised.`,
+
     `Grades follow the ${table}. Each rule is given with its source; where none was found it says so.`,
   ];
   if (local !== null) {

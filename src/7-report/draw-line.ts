@@ -5,7 +5,7 @@ import { type NumberedFinding, numberedFindings } from './compose-findings.ts';
 import { runTitle, unitsOf } from './compose-runs.ts';
 import { drawSheet } from './drawing/draw-sheet.ts';
 import { labelGap, sheetWidth } from './drawing/sheet-geometry.ts';
-import { type Strip, sheetsOf, stripsOf } from './drawing/strips.ts';
+import { isOnSheet, type Sheet, type Strip, sheetsOf, stripsOf } from './drawing/strips.ts';
 import { list, plural } from './wording/counting.ts';
 import { titleWords } from './wording/descriptions.ts';
 import { length, type Units } from './wording/lengths.ts';
@@ -14,6 +14,8 @@ import { placeWords } from './wording/places.ts';
 /** The tallest strip that leaves room for a title and the legend on a page. */
 const tallest = 720;
 const unitsPerFoot = 9;
+/** A drawing with its title must fit a page. */
+const tallestPoints = 620;
 /** A sheet is printed 7 inches wide. */
 const pointsPerUnit = (7 * 72) / sheetWidth;
 
@@ -22,15 +24,11 @@ export function drawLines(graded: Graded, numbered: readonly NumberedFinding[], 
   return strips.flatMap((strip, stripIndex) => {
     const sheets = sheetsOf(strip, Math.floor(tallest / labelGap));
     return sheets.map((sheet, sheetIndex) => {
-      const wanted = Math.max(
-        (sheet.toFeet - sheet.fromFeet) * unitsPerFoot,
-        ...(['left', 'right'] as const).map(
-          (side) => (strip.items.filter((i) => i.side === side).length + 1) * labelGap,
-        ),
-        200,
-      );
+      const wanted = Math.max((sheet.toFeet - sheet.fromFeet) * unitsPerFoot, 200);
+      // Labels that share one foot cannot be cut apart; the strip is then as long as they need and printed smaller.
+      const needed = (mostLabels(strip, sheet) + 1) * labelGap;
       const { svg, height } = drawSheet(strip, sheet, {
-        stripHeight: Math.min(tallest, wanted),
+        stripHeight: Math.max(Math.min(tallest, wanted), needed),
         units,
         idPrefix: `d${stripIndex + 1}s${sheetIndex + 1}`,
       });
@@ -39,11 +37,16 @@ export function drawLines(graded: Graded, numbered: readonly NumberedFinding[], 
         title: `${strip.runs.map(runTitle).join('; ')}${part}`,
         alt: describe(strip, units),
         svg,
-        widthPoints: sheetWidth * pointsPerUnit,
-        heightPoints: height * pointsPerUnit,
+        widthPoints: sheetWidth * pointsPerUnit * Math.min(1, tallestPoints / (height * pointsPerUnit)),
+        heightPoints: Math.min(tallestPoints, height * pointsPerUnit),
       };
     });
   });
+}
+
+function mostLabels(strip: Strip, sheet: Sheet): number {
+  const inside = strip.items.filter((item) => isOnSheet(item, sheet, strip));
+  return Math.max(...(['left', 'right'] as const).map((side) => inside.filter((item) => item.side === side).length));
 }
 
 /** The drawing of a graded inspection in the units of its report. */

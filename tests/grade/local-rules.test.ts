@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { layLocalRules } from '../../src/6-grade/rule-set.ts';
 import { gradeDraft } from './make-draft.ts';
@@ -19,6 +20,31 @@ const fileOf = (changes: object) =>
 const belly = { observations: [{ kind: 'belly', percent: 10 }] } as const;
 
 describe('a local rule file', () => {
+  it('has an example that works', () => {
+    const path = new URL('../../fixtures/local-rules/invented-district.json', import.meta.url);
+    const rules = layLocalRules(readFileSync(path, 'utf8'), 'invented-district.json');
+    const graded = gradeDraft(
+      {
+        observations: [
+          { kind: 'belly', percent: 10 },
+          { kind: 'wye', at: 20 },
+        ],
+      },
+      {},
+      rules,
+    );
+    expect(graded.rules.local).toMatchObject({
+      replaced: ['sag-under-25'],
+      added: ['district-downspout'],
+      dropped: ['scale-excessive'],
+      hasSlope: true,
+    });
+    expect(graded.findings.map((f) => f.grade!.again ?? f.grade!.next)).toEqual([
+      'at the next sale',
+      'Ask the district whether this drain may stay connected.',
+    ]);
+  });
+
   it('takes the place of a rule of the same id, and the grade says so', () => {
     const rules = layLocalRules(fileOf({ rules: [rule] }), 'rules.json');
     const graded = gradeDraft(belly, {}, rules);

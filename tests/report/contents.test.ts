@@ -256,6 +256,12 @@ describe('rules and computations', () => {
     expect(belly.numbers).toBe(String(row('Belly').number));
   });
 
+  it('says what was confirmed and what stands as drafted', () => {
+    expect(report.rules.sentences[0]).toBe(
+      'Of 16 observations in this report the inspector confirmed 0 one by one; 16 stand as they were drafted, with no doubt raised.',
+    );
+  });
+
   it('shows what each number was worked out from', () => {
     const sums = row('Belly').computations;
     expect(sums.map((sum) => sum.name)).toEqual(['Standing water', 'Water held', 'How far the water stands back']);

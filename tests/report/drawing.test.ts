@@ -91,6 +91,19 @@ describe('the line drawing', () => {
     expect(numbers.sort((a, b) => a - b)).toEqual(Array.from({ length: 90 }, (_, index) => index + 1));
   });
 
+  it('makes room when everything is at one place', () => {
+    const observations = Array.from({ length: 70 }, () => ({ kind: 'crack' as const, at: 12 }));
+    const [drawing, ...others] = draw({ observations: [...observations, { kind: 'crack', at: 50 }] });
+    const sheets = [drawing!, ...others];
+    const full = sheets.find(({ svg }) => (svg.match(/Crack, 12 ft/g) ?? []).length === 70)!;
+    const heights = labelsOf(full.svg)
+      .filter((label) => label.x === 396 && label.y > 62)
+      .map((label) => label.y);
+    for (const [index, height] of heights.entries())
+      if (index > 0) expect(height - heights[index - 1]!).toBeGreaterThan(13);
+    expect(full.heightPoints).toBeLessThanOrEqual(620);
+  });
+
   it('says what it cannot place for want of a distance', () => {
     const [drawing] = draw({ runs: [{ end: null }], observations: [{ kind: 'hole', at: null, atBasis: null }] });
     expect(drawing!.svg).toContain('Not on the drawing, for want of a distance: No. 1 Hole.');

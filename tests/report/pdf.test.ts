@@ -72,6 +72,21 @@ describe.skipIf(!hasTextTool)('the PDF read by pdftotext (poppler)', () => {
     }
   });
 
+  it('says so on no page once it is signed', () => {
+    const signed = {
+      name: 'R. Vance',
+      license: null,
+      statement: 'I saw what is written here.',
+      time: '2026-03-04T19:20:00Z',
+      version: 1,
+      manifestSha256: 'cd'.repeat(32),
+      publicKey: 'a2V5',
+    };
+    const text = textOf(reportPdf(composeReport(fullInspection(), { stills: [], signed })).bytes);
+    expect(text).toContain('Signed by R. Vance, on March 4, 2026 at 19:20 UTC');
+    expect(text).not.toMatch(/draft, not signed/i);
+  });
+
   it('prints markup as it was typed', () => {
     const text = textOf(pdfOf(spoken('<b>x</b> #eval("1") *bold* $x^2$ [y] \\ `raw`')).bytes).replace(/\s+/g, ' ');
     expect(text).toContain('<b>x</b> #eval("1") *bold* $x^2$ [y] \\ `raw`');
@@ -102,6 +117,12 @@ describe.skipIf(!hasTextTool)('the PDF read by pdftotext (poppler)', () => {
         expect(headings.has(lines.at(-2)!)).toBe(false);
       }
     }
+  });
+
+  it('prints a speech of four thousand letters whole', () => {
+    const speech = `first ${Array.from({ length: 700 }, (_, n) => `w${n}`).join(' ')} last`;
+    const text = textOf(pdfOf(spoken(speech)).bytes);
+    for (const word of ['first', 'w0', 'w350', 'w699', 'last']) expect(text).toMatch(new RegExp(`\\b${word}\\b`));
   });
 
   it('keeps every word on the page', () => {

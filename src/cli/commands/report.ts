@@ -68,7 +68,9 @@ export async function runReport(folder: string, options: ReportOptions, effects:
   const open = written.report.openItems.length;
   if (open > 0)
     effects.note(
-      `${open === 1 ? 'One item is' : `${open} items are`} not settled: the report lists them and does not count them.\n`,
+      open === 1
+        ? 'One item is not settled: the report lists it and does not count it.\n'
+        : `${open} items are not settled: the report lists them and does not count them.\n`,
     );
   if (written.report.draftNotice !== null)
     effects.note('Nobody has signed this folder, so the report is a draft: sign it with "lineword review".\n');
@@ -129,6 +131,7 @@ async function picturesFor(
   if (!options.stills) return { stills: [], remarks: [] };
   const { readInspection } = await import('../../5-review/inspection.ts');
   const { ReviewError } = await import('../../5-review/review-error.ts');
+  const { FileError } = await import('../../disk/read-as.ts');
   const { findFfmpeg } = await import('../../1-recording/find-ffmpeg.ts');
   const { numberedFindings } = await import('../../7-report/compose-findings.ts');
   const { unitsOf } = await import('../../7-report/compose-runs.ts');
@@ -144,7 +147,7 @@ async function picturesFor(
       return part;
     });
   } catch (error) {
-    if (!(error instanceof ReviewError)) throw error;
+    if (!(error instanceof ReviewError || error instanceof FileError)) throw error;
     return { stills: [], remarks: [`No pictures: ${error.message}`] };
   }
   if (parts.length === 0) return { stills: [], remarks: [] };
