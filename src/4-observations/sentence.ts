@@ -6,6 +6,7 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
+import { saysPlaceFirst, softStarts } from './cut-stretch.ts';
 
 export interface Sentence {
   readonly index: number;
@@ -18,108 +19,7 @@ export interface Sentence {
 }
 
 /** A stretch this long without a comma or a stop is printed without punctuation. */
-const LONG_STRETCH_TOKENS = 18;
-
-const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
-const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
-const existentials = /^(there|here)$/;
-const denials = /^(no|didn't|don't)$/;
-/** Small words that lead into a place and go with it. */
-const leads = /^(at|from|to|about|around|say|then|and|so|between|station|another|on|until|till|out|up)$/;
-
-const isThing = (phrase: Phrase): boolean =>
-  phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun);
-const isPlace = (phrase: Phrase): boolean =>
-  phrase.family === 'distance' || (phrase.family === 'relative' && phrase.relative.shape !== 'same');
-
-/** Whether the speaker gives the place first and then the thing, told by which stands nearer over the whole talk. */
-function saysPlaceFirst(phrases: readonly Phrase[]): boolean {
-  const marks = phrases.filter((phrase) => isThing(phrase) || isPlace(phrase));
-  let before = 0;
-  let after = 0;
-  marks.forEach((mark, index) => {
-    if (!isThing(mark)) return;
-    const previous = marks[index - 1];
-    const next = marks[index + 1];
-    const gapBefore = previous && isPlace(previous) ? mark.from - previous.to : null;
-    const gapAfter = next && isPlace(next) ? next.from - mark.to : null;
-    if (gapBefore !== null && (gapAfter === null || gapBefore <= gapAfter)) before += 1;
-    else if (gapAfter !== null) after += 1;
-  });
-  return before >= after;
-}
-
-function softStarts(
-  tokens: readonly Token[],
-  from: number,
-  to: number,
-  phrases: readonly Phrase[],
-  placeFirst: boolean,
-): number[] {
-  const starts: number[] = [];
-  let hasPlace = false;
-  let hasThing = false;
-  let thingSincePlace = false;
-  let lastThingHasPlace = false;
-  for (let at = from; at < to; at += 1) {
-    const text = tokens[at]?.text ?? '';
-    const next = tokens[at + 1]?.text ?? '';
-    const place = phrases.find((phrase) => isPlace(phrase) && phrase.from === at);
-    const isAttached =
-      place !== undefined &&
-      (place.family === 'relative'
-        ? false
-        : (place.family === 'distance' && place.distance.isEnd === true) ||
-          /^(a|the|of|by|or|no|make|sorry|mean|wait)$/.test(tokens[at - 1]?.text ?? '') ||
-          /^(make that|make it|call it|out of it at)$/.test(
-            tokens
-              .slice(Math.max(from, at - 2), at)
-              .map((token) => token.text)
-              .join(' '),
-          ));
-    const isBare = place?.family === 'distance' && place.distance.frame === 'bare';
-    const followsThing = phrases.some(
-      (phrase) => phrase.to === at && !isPlace(phrase) && phrase.family !== 'assertion',
-    );
-    const opensBare = isBare && hasThing && thingSincePlace && !(followsThing && !hasPlace && !placeFirst);
-    const opensFramed = place !== undefined && !isBare && hasThing && thingSincePlace && placeFirst;
-    const startsAtPlace = place !== undefined && !isAttached && (opensBare || opensFramed);
-    const isIntroduced = existentials.test(text) && /^('s|is|are|comes|goes)$/.test(next);
-    const startsNew =
-      (isIntroduced && hasThing && !(placeFirst && hasPlace && !thingSincePlace)) ||
-      ((openers.test(text) || turning.test(`${text} ${next}`)) &&
-        (hasThing || hasPlace) &&
-        !(placeFirst && hasPlace && !thingSincePlace)) ||
-      (denials.test(text) &&
-        hasThing &&
-        phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3)) ||
-      (!placeFirst &&
-        hasPlace &&
-        hasThing &&
-        thingSincePlace === false &&
-        phrases.some((phrase) => isThing(phrase) && phrase.from === at));
-    if ((startsAtPlace || startsNew) && at > from) {
-      let start = at;
-      while (startsAtPlace && start - 1 > from && leads.test(tokens[start - 1]?.text ?? '') && at - start < 3)
-        start -= 1;
-      starts.push(start);
-      hasPlace = false;
-      hasThing = false;
-      thingSincePlace = false;
-      lastThingHasPlace = false;
-    }
-    if (place) {
-      hasPlace = true;
-      thingSincePlace = false;
-      lastThingHasPlace = hasThing;
-    }
-    if (phrases.some((phrase) => isThing(phrase) && phrase.from === at)) {
-      hasThing = true;
-      thingSincePlace = true;
-    }
-  }
-  return starts;
-}
+const LONG_STRETCH_TOKENS = 14;
 
 function bareStretch(tokens: readonly Token[], from: number, to: number): boolean {
   if (to - from < LONG_STRETCH_TOKENS) return false;

@@ -314,14 +314,14 @@ function startsPhraseSoon(context: PlaceContext, at: number): boolean {
   return false;
 }
 
+/** Words before a bare number that make it count something, not place it. */
+const countLeads =
+  /^(the|a|an|those|these|all|my|your|his|her|our|their|of|for|with|by|than|number|every|each|another|first|last|next|old|only|just|had|has|have|were|two|three|got|took|takes|paid|like|lost|over|under|some|any|other|same|to|than|both|least|most|roughly|around|almost|nearly|another|good|other|is|be|as|or|say|says|said|call|calling|called|since|need|needs|want|see|saw|seen|find|found|after|before|within|maybe|done|did)$/;
+
 function isOpening(context: PlaceContext, at: number): boolean {
   if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
-  return (
-    context.endsPhraseAt(at) ||
-    /^(um|uh|okay|ok|and|so|now|here|there|again|then|yeah|well|oh|alright|right|but|hello|see|spot|good|fine|that|ahead|clear|line|it|feet|foot|in|inch|inches|%|o'clock|what|laundry|kitchen|before|same|next|yet|too|still|joint)$/.test(
-      context.tokens[at - 1]?.text ?? '',
-    )
-  );
+  const before = context.tokens[at - 1]?.text ?? '';
+  return context.endsPhraseAt(at) || !countLeads.test(before);
 }
 
 /** "a foot past it", "a foot and a half on": no number stands before the unit. */

@@ -1,0 +1,224 @@
+/**
+ * Where a recogniser printed no stops, statements are found by what belongs together: every thing takes the place that
+ * stands nearest in the way this speaker talks ("twenty roots, thirty a wye" or "roots at twenty"), in order, and a new statement
+ * begins where the place changes. The best arrangement of all is chosen at once, not thing by thing.
+ */
+import type { Phrase } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+
+const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
+const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
+const existentials = /^(there|here)$/;
+const denials = /^(no|didn't|don't)$/;
+/** Small words that lead into a place or a thing and go with it. */
+const placeLeads = /^(at|from|to|about|around|say|then|and|so|between|station|another|on|until|till|up|also)$/;
+const thingLeads =
+  /^(a|an|the|some|there|'s|and|then|another|more|big|little|small|heavy|light|old|is|we|got|'ve|here|see|i|have|so|also|with|that)$/;
+
+export const isThing = (phrase: Phrase): boolean =>
+  phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun);
+export const isPlace = (phrase: Phrase): boolean =>
+  phrase.family === 'distance' || (phrase.family === 'relative' && phrase.relative.shape !== 'same');
+
+/** Whether the speaker gives the place first and then the thing, told by which stands nearer over the whole talk. */
+export function saysPlaceFirst(phrases: readonly Phrase[]): boolean {
+  const marks = phrases.filter((phrase) => isThing(phrase) || isPlace(phrase));
+  let before = 0;
+  let after = 0;
+  marks.forEach((mark, index) => {
+    if (!isThing(mark)) return;
+    const previous = marks[index - 1];
+    const next = marks[index + 1];
+    const gapBefore = previous && isPlace(previous) ? mark.from - previous.to : null;
+    const gapAfter = next && isPlace(next) ? next.from - mark.to : null;
+    if (gapBefore !== null && (gapAfter === null || gapBefore <= gapAfter)) before += 1;
+    else if (gapAfter !== null) after += 1;
+  });
+  return before >= after;
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What an arrangement costs. Fitted by hand on the development narrations; only their order of size matters. */
+const costs = {
+  token: 0.12,
+  crossedThing: 0.6,
+  crossedPlace: 1.5,
+  againstHabit: 1.2,
+  ledIn: -1.5,
+  adjacent: -0.8,
+  broken: 2.5,
+  pause: 1,
+  unusedPlace: 1.2,
+  noPlace: 2.6,
+} as const;
+const REACH_TOKENS = 25;
+/** Silence that speaks for a new statement, in seconds. */
+const PAUSE_SECONDS = 0.45;
+
+const breaksAt = (tokens: readonly Token[], at: number): boolean => {
+  const text = tokens[at]?.text ?? '';
+  return openers.test(text) || turning.test(`${text} ${tokens[at + 1]?.text ?? ''}`);
+};
+
+function cost(
+  tokens: readonly Token[],
+  thing: Span,
+  place: Span,
+  things: readonly Span[],
+  places: readonly Span[],
+  placeFirst: boolean,
+): number {
+  const isBefore = place.from < thing.from;
+  const [from, to] = isBefore ? [place.to, thing.from] : [thing.to, place.from];
+  if (to - from > REACH_TOKENS) return Number.POSITIVE_INFINITY;
+  let sum = Math.max(0, to - from) * costs.token;
+  sum += things.filter((other) => other !== thing && other.from >= from && other.to <= to).length * costs.crossedThing;
+  sum += places.filter((other) => other !== place && other.from >= from && other.to <= to).length * costs.crossedPlace;
+  for (let at = from; at <= to; at += 1) {
+    if (breaksAt(tokens, at) && at < to) sum += costs.broken;
+    if ((tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) sum += costs.pause;
+  }
+  if (isBefore) return sum + (placeFirst ? 0 : costs.againstHabit);
+  const lead = tokens[place.from - 1]?.text ?? '';
+  const isIntroduced = tokens.slice(from, to).some((token) => existentials.test(token.text));
+  const isLed = /^(at|from|about|between|on|is|'s)$/.test(lead) && !isIntroduced;
+  return (
+    sum + (placeFirst ? costs.againstHabit : 0) + (isLed ? costs.ledIn : 0) + (to - from <= 0 ? costs.adjacent : 0)
+  );
+}
+
+/** Places that only correct or extend the one before ("make that 46", "out of it at 38") are one with it. */
+function groupPlaces(tokens: readonly Token[], places: readonly Phrase[]): Span[] {
+  const groups: { from: number; to: number }[] = [];
+  for (const place of places) {
+    const lead = tokens
+      .slice(Math.max(0, place.from - 3), place.from)
+      .map((token) => token.text)
+      .join(' ');
+    const last = groups.at(-1);
+    const follows = last !== undefined && place.from - last.to <= 8;
+    const isPart =
+      (place.family === 'distance' && place.distance.isEnd === true) ||
+      /\b(make that|make it|call it|no|sorry|i mean|wait)( it 's)?$/.test(lead);
+    if (follows && isPart) last.to = place.to;
+    else groups.push({ from: place.from, to: place.to });
+  }
+  return groups;
+}
+
+/** For each thing the index of its place, or -1. */
+function arrange(
+  tokens: readonly Token[],
+  things: readonly Span[],
+  places: readonly Span[],
+  placeFirst: boolean,
+): number[] {
+  const width = places.length + 1;
+  // Column 0 means that no place was used yet; best[j] is the least cost with place j-1 as the last used.
+  let best = new Array<number>(width).fill(Number.POSITIVE_INFINITY);
+  best[0] = 0;
+  const steps: { from: number; given: number }[][] = [];
+  for (const thing of things) {
+    const next = new Array<number>(width).fill(Number.POSITIVE_INFINITY);
+    const step: { from: number; given: number }[] = Array.from({ length: width }, () => ({ from: 0, given: -1 }));
+    const offer = (column: number, sum: number, from: number, given: number): void => {
+      if (sum < (next[column] ?? 0)) {
+        next[column] = sum;
+        step[column] = { from, given };
+      }
+    };
+    for (let last = 0; last < width; last += 1) {
+      const sum = best[last] ?? Number.POSITIVE_INFINITY;
+      if (!Number.isFinite(sum)) continue;
+      offer(last, sum + costs.noPlace, last, -1);
+      for (let column = Math.max(1, last); column < width; column += 1) {
+        const skipped = Math.max(0, column - last - 1);
+        offer(
+          column,
+          sum + cost(tokens, thing, places[column - 1]!, things, places, placeFirst) + skipped * costs.unusedPlace,
+          last,
+          column - 1,
+        );
+      }
+    }
+    steps.push(step);
+    best = next;
+  }
+  let column = 0;
+  best.forEach((sum, index) => {
+    const rest = (width - 1 - index) * costs.unusedPlace;
+    if (sum + rest < (best[column] ?? 0) + (width - 1 - column) * costs.unusedPlace) column = index;
+  });
+  const given: number[] = [];
+  for (let index = things.length - 1; index >= 0; index -= 1) {
+    const step = steps[index]![column]!;
+    given.unshift(step.given);
+    column = step.from;
+  }
+  return given;
+}
+
+function backUp(tokens: readonly Token[], at: number, floor: number, leads: RegExp, most: number): number {
+  let start = at;
+  while (start - 1 > floor && at - start < most && leads.test(tokens[start - 1]?.text ?? '')) start -= 1;
+  return start;
+}
+
+/** The last token after a pause between two tokens, or null. */
+function pauseBetween(tokens: readonly Token[], from: number, to: number): number | null {
+  for (let at = to; at >= from; at -= 1) if ((tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) return at;
+  return null;
+}
+
+/** The tokens at which new statements begin inside a stretch without stops. */
+export function softStarts(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  phrases: readonly Phrase[],
+  placeFirst: boolean,
+): number[] {
+  const things = phrases.filter(isThing).map((phrase): Span => ({ from: phrase.from, to: phrase.to }));
+  const places = groupPlaces(tokens, phrases.filter(isPlace));
+  const given = arrange(tokens, things, places, placeFirst);
+  const starts = new Set<number>();
+  for (let index = 1; index < things.length; index += 1) {
+    if (given[index] === given[index - 1] && given[index] !== -1) continue;
+    const thing = things[index]!;
+    const before = things[index - 1]!;
+    const place = given[index] === -1 ? undefined : places[given[index]!];
+    const previousPlace = given[index - 1] === -1 ? undefined : places[given[index - 1]!];
+    const floor = Math.max(before.to, previousPlace && previousPlace.from < thing.from ? previousPlace.to : 0);
+    const opensAtPlace = place !== undefined && place.from < thing.from;
+    const at = opensAtPlace ? place.from : thing.from;
+    starts.add(
+      backUp(tokens, Math.max(at, floor), floor - 1, opensAtPlace ? placeLeads : thingLeads, opensAtPlace ? 2 : 4),
+    );
+  }
+  let hasThing = false;
+  for (let at = from; at < to; at += 1) {
+    if (starts.has(at)) hasThing = false;
+    const opens =
+      breaksAt(tokens, at) ||
+      (denials.test(tokens[at]?.text ?? '') &&
+        phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3));
+    if (opens && hasThing && !isHeld(things, places, given, at)) {
+      starts.add(at);
+      hasThing = false;
+    }
+    if (things.some((thing) => thing.from === at)) hasThing = true;
+  }
+  return [...starts].filter((start) => start > from && start < to).sort((a, b) => a - b);
+}
+
+/** Whether a thing and its place stand on both sides of a token. */
+function isHeld(things: readonly Span[], places: readonly Span[], given: readonly number[], at: number): boolean {
+  return things.some((thing, index) => {
+    const place = given[index] === -1 ? undefined : places[given[index]!];
+    return place !== undefined && ((place.to <= at && thing.from >= at) || (thing.to <= at && place.from >= at));
+  });
+}
