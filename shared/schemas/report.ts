@@ -82,6 +82,8 @@ export const reportSchema = z.object({
     }),
   ),
   findings: z.array(reportFindingSchema),
+  /** Said in place of an empty table. */
+  noFinding: z.string(),
   stills: z.array(reportStillSchema),
   notSeen: z.array(z.string()),
   notInspected: z.array(z.object({ what: z.string(), why: z.string() })),

@@ -2,6 +2,7 @@
 import type { Graded } from '../../shared/schemas/grade.ts';
 import type { Report } from '../../shared/schemas/report.ts';
 import { shortTime } from '../../shared/wording/short.ts';
+import { noRun } from './standing-text.ts';
 import { capital, kindNamed, list, lowerTitle } from './wording/counting.ts';
 import { length, type Units } from './wording/lengths.ts';
 import { atPlace } from './wording/places.ts';
@@ -39,7 +40,7 @@ function namesMany(name: string): string {
 }
 
 export function couldNotInspect(graded: Graded, units: Units): Report['notInspected'] {
-  const gaps: Report['notInspected'] = [];
+  const gaps: Report['notInspected'] = graded.runs.length === 0 ? [{ what: 'The whole line', why: noRun }] : [];
   for (const run of graded.runs) {
     const label = graded.runs.length === 1 ? '' : `Run ${run.n}: `;
     for (const gap of run.notSeen) {

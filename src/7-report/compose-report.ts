@@ -12,7 +12,7 @@ import { runInWords, unitsOf } from './compose-runs.ts';
 import { inShort } from './compose-short.ts';
 import { drawLines } from './draw-line.ts';
 import type { SignedFacts } from './signed-facts.ts';
-import { draftNotice, limits, notStated } from './standing-text.ts';
+import { draftNotice, limits, noRun, notStated } from './standing-text.ts';
 import { titleWords } from './wording/descriptions.ts';
 import type { Units } from './wording/lengths.ts';
 import { placeWords } from './wording/places.ts';
@@ -41,6 +41,7 @@ export function composeReport(graded: Graded, parts: ReportParts): Report {
     drawings: drawLines(graded, numbered, units),
     runs: graded.runs.map((run) => runInWords(run, graded, units)),
     findings: numbered.map((n: NumberedFinding) => findingRow(n, graded, units)),
+    noFinding: graded.runs.length === 0 ? noRun : 'No defect was noted in the part that was seen.',
     stills: [...parts.stills],
     notSeen: lookedForNotSeen(graded),
     notInspected: couldNotInspect(graded, units),

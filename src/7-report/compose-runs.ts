@@ -3,6 +3,7 @@ import type { Finding, Graded, GradedRun } from '../../shared/schemas/grade.ts';
 import type { Report } from '../../shared/schemas/report.ts';
 import { shortTime } from '../../shared/wording/short.ts';
 import { computationWords, partWords } from './compose-findings.ts';
+import { canBeDrawn } from './drawing/strips.ts';
 import { capital, kindNamed } from './wording/counting.ts';
 import { detailWords, materialTitle } from './wording/descriptions.ts';
 import { inchSize, length, reading, type Units } from './wording/lengths.ts';
@@ -24,6 +25,8 @@ export function unitsOf(graded: Graded): Units {
   return graded.inspection.units ?? (graded.counterUnit === 'm' ? 'meters' : 'feet');
 }
 
+const notDrawn = 'It cannot be drawn to scale without a distance.';
+
 export function runTitle(run: GradedRun): string {
   const from = run.access === null ? 'access not stated' : `from the ${run.access}`;
   return `Run ${run.n}, ${from}${run.direction === null ? '' : `, ${run.direction}`}`;
@@ -34,7 +37,12 @@ export function runInWords(run: GradedRun, graded: Graded, units: Units): Report
   return {
     number: run.n,
     title: runTitle(run),
-    sentences: [lengthSentence(run, graded, units), pipeSentence(run, units), fallSentence(run, units)].filter(Boolean),
+    sentences: [
+      lengthSentence(run, graded, units),
+      pipeSentence(run, units),
+      fallSentence(run, units),
+      ...(canBeDrawn(run, graded) ? [] : [notDrawn]),
+    ].filter(Boolean),
     computations: run.computations.map((computation) => computationWords(computation, units)),
     fittings: own.filter((f) => f.group === 'fitting').map((f) => fittingRow(f, units)),
   };

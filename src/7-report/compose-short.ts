@@ -3,6 +3,7 @@ import type { Finding, Graded } from '../../shared/schemas/grade.ts';
 import { actions, severityNames } from '../../shared/vocabulary/grading/levels.ts';
 import { plays } from '../../shared/vocabulary/grading/roles.ts';
 import type { NumberedFinding } from './compose-findings.ts';
+import { noRun } from './standing-text.ts';
 import { count, kindNamed, list, lowerTitle, oneOf, plural, several } from './wording/counting.ts';
 import { length, type Units } from './wording/lengths.ts';
 import { atPlace } from './wording/places.ts';
@@ -10,13 +11,19 @@ import { atPlace } from './wording/places.ts';
 /** At most this many findings are named one by one; the table has them all. */
 const namedAtMost = 4;
 
+const nothingOnRecord = [
+  noRun,
+  'Nothing can be said of the condition of the line.',
+  'Have the line inspected before relying on this report.',
+];
+
 export function inShort(graded: Graded, numbered: readonly NumberedFinding[], units: Units): string[] {
+  if (graded.runs.length === 0) return nothingOnRecord;
   return [reachSentence(graded, units), foundSentence(graded, numbered, units), doSentence(graded, numbered, units)];
 }
 
 function reachSentence(graded: Graded, units: Units): string {
   const runs = graded.runs;
-  if (runs.length === 0) return 'No run of the camera is on record, so nothing can be said of the line.';
   const main = mainClause(graded);
   if (runs.length === 1) {
     const run = runs[0]!;

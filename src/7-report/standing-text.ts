@@ -4,6 +4,7 @@
  */
 
 export const draftNotice = 'Draft, not signed. The inspector has not yet stood behind it.';
+export const noRun = 'No run of the camera is on record.';
 export const notStated = 'not stated';
 
 /** InterNACHI sewer scope SOP 1.2, 2.1 to 2.3 and 1.3 (sections 1 and 2 read at the publisher). */

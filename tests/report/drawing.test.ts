@@ -105,8 +105,12 @@ describe('the line drawing', () => {
   });
 
   it('says what it cannot place for want of a distance', () => {
-    const [drawing] = draw({ runs: [{ end: null }], observations: [{ kind: 'hole', at: null, atBasis: null }] });
+    const [drawing] = draw({ observations: [{ kind: 'hole', at: null, atBasis: null }] });
     expect(drawing!.svg).toContain('Not on the drawing, for want of a distance: No. 1 Hole.');
+  });
+
+  it('draws no run of which no distance is known', () => {
+    expect(draw({ runs: [{ end: null }], observations: [{ kind: 'hole', at: null, atBasis: null }] })).toEqual([]);
   });
 
   it('tells in words what it shows', () => {

@@ -40,13 +40,19 @@ export interface Sheet {
 
 export function stripsOf(graded: Graded, numbered: readonly NumberedFinding[]): Strip[] {
   const taken = new Set<number>();
-  return graded.runs.flatMap((run) => {
+  const runs = graded.runs.filter((run) => canBeDrawn(run, graded));
+  return runs.flatMap((run) => {
     if (taken.has(run.n)) return [];
-    const other = graded.runs.find((r) => r.n > run.n && !taken.has(r.n) && isOtherWay(run, r));
+    const other = runs.find((r) => r.n > run.n && !taken.has(r.n) && isOtherWay(run, r));
     taken.add(run.n);
     if (other) taken.add(other.n);
     return [stripOf(other ? [run, other] : [run], graded, numbered)];
   });
+}
+
+/** A run of which no distance is known has no scale to be drawn to. */
+export function canBeDrawn(run: GradedRun, graded: Graded): boolean {
+  return run.reachedFeet !== null || graded.findings.some((f) => f.run === run.n && f.at?.feet != null);
 }
 
 function isOtherWay(one: GradedRun, other: GradedRun): boolean {

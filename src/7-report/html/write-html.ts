@@ -105,6 +105,7 @@ function line(report: Report): SafeHtml {
             html`<tr><td>${f.place}</td><th scope="row">${f.what}</th><td>${f.details}</td><td>${f.time}</td></tr>`,
         )}</tbody></table></section>`,
   );
+  if (report.runs.length === 0) return html`<p>${report.noFinding}</p>`;
   return html`${runs}${drawings}${fittings}`;
 }
 
@@ -116,7 +117,7 @@ function accessibleSvg(svg: string, alt: string, index: number): string {
 }
 
 function findings(report: Report): SafeHtml {
-  if (report.findings.length === 0) return html`<p>No defect was noted in the part that was seen.</p>`;
+  if (report.findings.length === 0) return html`<p>${report.noFinding}</p>`;
   const hasRuns = report.runs.length > 1;
   return html`<section class="scroll" tabindex="0" aria-label="Findings"><table class="findings">
 <thead><tr><th scope="col">No.</th><th scope="col">Distance</th><th scope="col">What and where</th><th scope="col">Severity</th><th scope="col">What it means and what to do</th><th scope="col">Words and time</th></tr></thead>

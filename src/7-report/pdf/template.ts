@@ -85,6 +85,7 @@ export const template = `
 #facts(d.facts)
 
 == The line
+#if d.runs.len() == 0 { par(d.noFinding) }
 #for r in d.runs {
   [=== #r.title]
   for s in r.sentences { par(s) }
@@ -104,7 +105,7 @@ export const template = `
 }
 
 == Findings
-#if d.findings.len() == 0 [No defect was noted in the part that was seen.] else {
+#if d.findings.len() == 0 { par(d.noFinding) } else {
   set text(size: 8.8pt)
   ruled(
     (auto, 1in, 1.25in, 0.95in, 1.75fr, 1.35fr),

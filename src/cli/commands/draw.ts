@@ -29,7 +29,7 @@ export async function runDraw(folder: string, options: DrawOptions, effects: Eff
   for (const remark of remarks) effects.note(`${remark}\n`);
   const files = drawingFiles(drawInspection(graded));
   if (files.length === 0) {
-    effects.note('No run of the camera is on record, so there is nothing to draw.\n');
+    effects.note('No distance of any run is on record, so there is nothing to draw to scale.\n');
     return;
   }
   const out = options.out ?? folder;
