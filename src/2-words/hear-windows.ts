@@ -3,12 +3,14 @@ import * as ort from 'onnxruntime-node';
 import type { LostSpeech, Word } from '../../shared/schemas/word.ts';
 import type { Recording } from '../1-recording/read-recording.ts';
 import { timeTokens } from './align-words.ts';
-import { findFault, type WindowFault } from './check-window.ts';
+import { average, findFault, type WindowFault } from './check-window.ts';
 import type { Window } from './cut-windows.ts';
-import { type Decoded, decodeBeam } from './decode-beam.ts';
-import type { Speech } from './find-speech.ts';
+import { type BeamSettings, type Decoded, decodeBeam } from './decode-beam.ts';
+import { findGaps } from './find-gaps.ts';
+import type { Span, Speech } from './find-speech.ts';
 import { makePhraseTrie, type Phrase } from './phrase-trie.ts';
 import type { Recogniser } from './recogniser.ts';
+import { lookAgain } from './second-look.ts';
 import { spellWords } from './spell-words.ts';
 
 export interface HearingSettings {
@@ -18,6 +20,7 @@ export interface HearingSettings {
   readonly pruneNats: number;
   /** Silence after the sound that the recogniser is given; with less it loops. */
   readonly tailSeconds: number;
+  readonly isSecondLookWanted: boolean;
 }
 
 export interface HeardWindow {
@@ -27,6 +30,8 @@ export interface HeardWindow {
 
 const SHORTEST_TAIL_SECONDS = 3;
 const FULL_SECONDS = 30;
+/** Average log-probability a token below which a stretch heard for itself is not believed. */
+const SURE_NATS = -0.8;
 
 export async function hearWindows(
   recogniser: Recogniser,
@@ -39,7 +44,7 @@ export async function hearWindows(
   const longest = Math.max(...windows.map((window) => window.seconds));
   const seconds = Math.min(FULL_SECONDS, longest + Math.max(SHORTEST_TAIL_SECONDS, settings.tailSeconds));
   const states = await recogniser.encode(sounds, seconds);
-  const decoded = await decodeBeam(recogniser, states, beamSettings(recogniser, windows, settings, settings.prompt));
+  const decoded = await decodeBeam(recogniser, states, beamSettings(recogniser, windows, settings, true));
   const heard: HeardWindow[] = [];
   for (const [index, window] of windows.entries()) {
     let text = decoded[index]!;
@@ -49,7 +54,7 @@ export async function hearWindows(
     if (fault) {
       // Once more with the full thirty seconds, without the prompt and the bonus, which can seed what went wrong.
       const again = await recogniser.encode([sounds[index]!], FULL_SECONDS);
-      const [second] = await decodeBeam(recogniser, again, beamSettings(recogniser, [window], settings, ''));
+      const [second] = await decodeBeam(recogniser, again, beamSettings(recogniser, [window], settings, false));
       const secondFault = findFault(second!, window, recogniser.tokens, settings.prompt);
       if (!secondFault || isWorse(fault, secondFault)) {
         text = second!;
@@ -58,51 +63,91 @@ export async function hearWindows(
         prompt = '';
       }
     }
-    heard.push(await finishWindow(recogniser, window, text, ownStates, prompt, fault, speech));
+    heard.push(await finishWindow({ recogniser, recording, speech, settings }, window, text, ownStates, prompt, fault));
   }
   return heard;
 }
 
+interface Hearing {
+  readonly recogniser: Recogniser;
+  readonly recording: Recording;
+  readonly speech: Speech;
+  readonly settings: HearingSettings;
+}
+
 async function finishWindow(
-  recogniser: Recogniser,
+  hearing: Hearing,
   window: Window,
   text: Decoded,
   states: ort.Tensor,
   prompt: string,
   fault: WindowFault | null,
-  speech: Speech,
 ): Promise<HeardWindow> {
-  const lost = { startSeconds: window.startSeconds, endSeconds: window.endSeconds };
-  if (fault === 'unlikely' && window.speechSeconds < 1.5) return { words: [], lost: [] };
-  if (fault === 'loop' || fault === 'too fast' || fault === 'the prompt' || fault === 'unlikely') {
-    return { words: [], lost: [{ ...lost, why: `speech that could not be made out (${fault})` }] };
-  }
-  if (text.tokens.length === 0) {
-    return window.speechSeconds < 1.5
-      ? { words: [], lost: [] }
-      : { words: [], lost: [{ ...lost, why: 'nothing was made out' }] };
-  }
+  const { recogniser, speech, settings } = hearing;
+  const span = { startSeconds: window.startSeconds, endSeconds: window.endSeconds };
+  // A cough or a splash that the detector took for speech: nothing is lost with it.
+  const isNothing = window.speechSeconds < 1.5 && (fault === 'unlikely' || text.tokens.length === 0);
+  if (isNothing) return { words: [], lost: [] };
+  if (text.tokens.length === 0) return { words: [], lost: [{ ...span, why: 'nothing could be made out' }] };
+  if (fault && !isKept(fault)) return { words: [], lost: [{ ...span, why: `not made out (${fault})` }] };
   const opening = recogniser.tokens.opening(prompt ? recogniser.tokens.encode(` ${prompt}`) : []);
   const times = await timeTokens(recogniser, states, opening, text.tokens, window.seconds);
-  const words = spellWords(recogniser.tokens, text, times, window, speech);
-  return { words, lost: fault ? [{ ...lost, why: `part of the speech may be missing (${fault})` }] : [] };
+  const spelled = spellWords(recogniser.tokens, text, times, window, speech);
+  const words = settings.isSecondLookWanted
+    ? await lookAgain(recogniser, states, opening, text.tokens, spelled)
+    : spelled.map(({ word }) => word);
+  const gaps = findGaps(words, speech.spans, span);
+  const heardAgain = await Promise.all(gaps.map((gap) => hearGap(hearing, gap)));
+  const lost = heardAgain.flatMap((again) => again.lost);
+  if (fault && lost.length === 0 && gaps.length === 0) lost.push({ ...span, why: `part may be missing (${fault})` });
+  return { words: [...words, ...heardAgain.flatMap((again) => again.words)], lost };
 }
 
-const isWorse = (first: WindowFault, second: WindowFault): boolean =>
-  ['too little', 'broken off'].includes(second) && !['too little', 'broken off'].includes(first);
+/** Hears for itself a stretch that the window's text leapt over. */
+async function hearGap(hearing: Hearing, gap: Span): Promise<HeardWindow> {
+  const { recogniser, recording, speech, settings } = hearing;
+  const seconds = gap.endSeconds - gap.startSeconds;
+  const window: Window = {
+    ...gap,
+    pieces: [gap],
+    seconds,
+    speechSeconds: seconds,
+    isCutAtStart: true,
+    isCutAtEnd: true,
+  };
+  const states = await recogniser.encode([await readSound(recording, window)], FULL_SECONDS);
+  const [text] = await decodeBeam(recogniser, states, beamSettings(recogniser, [window], settings, false));
+  const fault = findFault(text!, window, recogniser.tokens, settings.prompt);
+  const isSure = average(text!.logProbs) > SURE_NATS;
+  if (fault || text!.tokens.length === 0 || !isSure) {
+    return { words: [], lost: [{ ...gap, why: 'speech that was not made out' }] };
+  }
+  const times = await timeTokens(recogniser, states, recogniser.tokens.opening([]), text!.tokens, seconds);
+  return { words: spellWords(recogniser.tokens, text!, times, window, speech).map(({ word }) => word), lost: [] };
+}
 
-function beamSettings(recogniser: Recogniser, windows: readonly Window[], settings: HearingSettings, prompt: string) {
-  const isBiased = prompt !== '';
+/** Text that may lack something is kept, text that may be made up is not. */
+const isKept = (fault: WindowFault): boolean => fault === 'too little' || fault === 'broken off';
+
+const isWorse = (first: WindowFault, second: WindowFault): boolean => isKept(second) && !isKept(first);
+
+/** @param isBiased whether prompt and bonus take part: a second hearing goes without them, since they can seed what went wrong */
+export function beamSettings(
+  recogniser: Recogniser,
+  windows: readonly Window[],
+  settings: HearingSettings,
+  isBiased: boolean,
+): BeamSettings {
   return {
     beams: settings.beams,
     pruneNats: settings.pruneNats,
     trie: isBiased && settings.phrases.length > 0 ? makePhraseTrie(settings.phrases, recogniser.tokens) : null,
-    promptTokens: prompt ? recogniser.tokens.encode(` ${prompt}`) : [],
+    promptTokens: isBiased && settings.prompt ? recogniser.tokens.encode(` ${settings.prompt}`) : [],
     longestTokens: windows.map((window) => Math.min(220, Math.ceil(window.speechSeconds * 9) + 16)),
   };
 }
 
-async function readSound(recording: Recording, window: Window): Promise<Float32Array> {
+export async function readSound(recording: Recording, window: Window): Promise<Float32Array> {
   const pieces = await Promise.all(
     window.pieces.map((piece) => recording.samples(piece.startSeconds, piece.endSeconds)),
   );

@@ -47,7 +47,11 @@ const LOOK_AHEAD = 6;
 /** @throws HearingError with one sentence; the signal's reason when it is aborted. */
 export async function hearWords(recording: Recording, options: HearWordsOptions = {}): Promise<Words> {
   const recogniser = await loadRecogniser(options);
-  const settings: HearingSettings = { ...defaultSettings(options.ownWords ?? []), ...options.settings };
+  const settings: HearingSettings = {
+    ...defaultSettings(options.ownWords ?? []),
+    ...(options.isSecondLookWanted === undefined ? {} : { isSecondLookWanted: options.isSecondLookWanted }),
+    ...options.settings,
+  };
   const speech = await findSpeech(recording, options.signal);
   const windows = cutWindows(speech, recording.seconds);
   if (windows.length === 0) throw new HearingError(noSpeech(recording));
@@ -93,7 +97,7 @@ function assemble(
 }
 
 /** Windows of like length together; always the same batches for the same recording, so that work can be resumed. */
-function makeBatches(windows: readonly Window[]): Window[][] {
+export function makeBatches(windows: readonly Window[]): Window[][] {
   const batches: Window[][] = [];
   for (let from = 0; from < windows.length; from += LOOK_AHEAD) {
     const group = windows.slice(from, from + LOOK_AHEAD).sort((a, b) => b.seconds - a.seconds);

@@ -5,6 +5,7 @@ import { calibrate } from './calibrate.ts';
 import { toRecordingSeconds, type Window } from './cut-windows.ts';
 import type { Decoded } from './decode-beam.ts';
 import type { Span, Speech } from './find-speech.ts';
+import type { TextWord } from './second-look.ts';
 import type { TokenTable } from './token-table.ts';
 
 /** A word this near to a cut in the middle of speech is marked. */
@@ -24,27 +25,27 @@ export function spellWords(
   times: TokenTimes,
   window: Window,
   speech: Speech,
-): Word[] {
+): TextWord[] {
   const groups = groupTokens(tokens, decoded.tokens);
   const spans = speech.spans.filter(
     (span) => span.endSeconds > window.startSeconds && span.startSeconds < window.endSeconds,
   );
-  const words = groups.map((group, index): Word => {
+  return groups.map((group, index): TextWord => {
     const start = toRecordingSeconds(window, times.startSeconds[group.from]!);
     const end = toRecordingSeconds(window, times.startSeconds[group.lettersTo] ?? window.seconds);
     const { startSeconds, endSeconds } = keepInSpeech(start, Math.max(end, start + 0.02), spans);
     const isBesideCut =
       (window.isCutAtStart && index < BESIDE_CUT_WORDS) ||
       (window.isCutAtEnd && index >= groups.length - BESIDE_CUT_WORDS);
-    return {
+    const word: Word = {
       text: group.text,
       startSeconds: round(startSeconds),
       endSeconds: round(endSeconds),
       probability: calibrate(least(decoded.logProbs.slice(group.from, group.lettersTo))),
       ...(isBesideCut ? { besideCut: true } : {}),
     };
+    return { from: group.from, to: group.to, word };
   });
-  return words;
 }
 
 /** A new word begins at a token with a leading space; punctuation belongs to the word before it. */
