@@ -3,11 +3,11 @@
  * `words.json` and `draft.json` are the program's work and can be made again; `decisions.jsonl` is a person's.
  */
 import { existsSync } from 'node:fs';
-import { readFile, rmdir, stat } from 'node:fs/promises';
+import { rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join, resolve } from 'node:path';
-import type { ZodType } from 'zod';
 import { type Draft, draftSchema } from '../../shared/schemas/draft.ts';
 import { type Words, wordsSchema } from '../../shared/schemas/word.ts';
+import { readAs } from '../disk/read-as.ts';
 import { CliError } from './cli-error.ts';
 
 export const fileNames = {
@@ -25,11 +25,15 @@ export function folderFor(firstInput: string): string {
 }
 
 export async function readWords(path: string): Promise<Words> {
-  return readAs(path, wordsSchema, 'words');
+  return (await readAs(path, wordsSchema, 'words')) ?? notThere(path);
 }
 
 export async function readDraft(path: string): Promise<Draft> {
-  return readAs(path, draftSchema, 'draft');
+  return (await readAs(path, draftSchema, 'draft')) ?? notThere(path);
+}
+
+function notThere(path: string): never {
+  throw new CliError(`There is no file ${path}: check the name and the folder.`);
 }
 
 /** The folder a person names after `explain` and the like, with a draft in it. Throws CliError when it has none. */
@@ -54,32 +58,4 @@ export async function removeIfEmpty(folder: string): Promise<void> {
 /** The form in which words and drafts are written, and compared with what is there. */
 export function asJson(value: Words | Draft): string {
   return `${JSON.stringify(value, null, 1)}\n`;
-}
-
-async function readAs<T extends { schema: string }>(path: string, schema: ZodType<T>, noun: string): Promise<T> {
-  const text = await readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    throw new CliError(
-      `Cannot read ${path} (${error.code ?? error.message}): check that it is there and that you may read it.`,
-    );
-  });
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch (cause) {
-    throw new CliError(`${path} is damaged (not JSON): run "lineword draft" on the recording again.`, { cause });
-  }
-  const parsed = schema.safeParse(data);
-  if (parsed.success) return parsed.data;
-  const found = typeof data === 'object' && data !== null && 'schema' in data ? String(data.schema) : '';
-  const [family, version] = found.split('@');
-  if (family === `lineword/${noun}` && Number(version) > 1) {
-    throw new CliError(
-      `${path} was written by a newer lineword (${found}): update this one, or draft the recording again.`,
-    );
-  }
-  if (family !== `lineword/${noun}`) {
-    throw new CliError(`${path} does not hold lineword ${noun}: give another file, or draft the recording again.`);
-  }
-  const where = parsed.error.issues[0]?.path.join('.') || 'its top';
-  throw new CliError(`${path} is damaged (at ${where}): run "lineword draft" on the recording again.`);
 }

@@ -12,16 +12,19 @@ export class DiskError extends Error {
   override readonly name = 'DiskError';
 }
 
-/** Writes `content` to `path`, making its folder when needed. Throws DiskError; the old file then still stands. */
-export async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  await write(path, content, path);
+/**
+ * Writes `content` to `path`, making its folder when needed; `mode` says who may read it (0o600: this user alone).
+ * Throws DiskError; the old file then still stands.
+ */
+export async function writeWhole(path: string, content: string | Uint8Array, mode = 0o666): Promise<void> {
+  await write(path, content, mode, path);
 }
 
-async function write(path: string, content: string | Uint8Array, title: string): Promise<void> {
+async function write(path: string, content: string | Uint8Array, mode: number, title: string): Promise<void> {
   const beside = `${path}.${process.pid}-${randomBytes(3).toString('hex')}.part`;
   try {
     await mkdir(dirname(path), { recursive: true });
-    const file = await open(beside, 'wx');
+    const file = await open(beside, 'wx', mode);
     try {
       await file.writeFile(content);
       await file.sync();
@@ -38,7 +41,7 @@ async function write(path: string, content: string | Uint8Array, title: string):
 /** Throws DiskError when nothing can be written into `folder`, which is made when missing. */
 export async function checkWritable(folder: string): Promise<void> {
   const probe = join(folder, '.lineword-write-check');
-  await write(probe, 'x\n', folder);
+  await write(probe, 'x\n', 0o666, folder);
   await rm(probe, { force: true });
 }
 

@@ -6,25 +6,16 @@
  * inspector would sign without having been warned.
  */
 import type { Draft, Observation } from '../../shared/schemas/draft.ts';
+import { type AttributeName, attributeNames } from '../../shared/vocabulary/attributes.ts';
 import type { Gold, GoldObservation } from './gold.ts';
 
 const within = { feet: 0.25, percent: 5, inches: 0.26, seconds: 1 } as const;
 
-const fields = [
-  'status',
-  'to',
-  'place',
-  'degree',
-  'percent',
-  'inches',
-  'material',
-  'diameterIn',
-  'fromMaterial',
-  'toMaterial',
-  'serves',
-  'angleDeg',
-] as const;
-type Field = (typeof fields)[number];
+// Position and clock are compared as one: where on the round.
+const placeNames = ['position', 'clock'] as const;
+const compared = attributeNames.filter((name) => !(placeNames as readonly string[]).includes(name));
+const fields = ['status', 'place', ...compared] as readonly Field[];
+type Field = 'status' | 'place' | Exclude<AttributeName, (typeof placeNames)[number]>;
 type Value = string | number | null;
 type Either = GoldObservation | Observation;
 
