@@ -30,28 +30,37 @@ export interface Window {
 }
 
 interface Stretch extends Span {
+  /** Silence kept before and after: never more than half the pause, so that neighbours do not overlap. */
+  readonly leadSeconds: number;
+  readonly trailSeconds: number;
   readonly isCutAtStart: boolean;
   readonly isCutAtEnd: boolean;
 }
 
 export function cutWindows(speech: Speech, seconds: number, longestSeconds = LONGEST_SECONDS): Window[] {
-  const stretches = speech.spans.flatMap((span) => splitLong(span, speech.probabilities, longestSeconds));
+  const stretches = speech.spans.flatMap((span, index) => {
+    const previous = speech.spans[index - 1]?.endSeconds ?? -1;
+    const next = speech.spans[index + 1]?.startSeconds ?? seconds + 1;
+    const leadSeconds = Math.min(MARGIN_SECONDS, span.startSeconds, (span.startSeconds - previous) / 2);
+    const trailSeconds = Math.max(0, Math.min(MARGIN_SECONDS, seconds - span.endSeconds, (next - span.endSeconds) / 2));
+    return splitLong({ ...span, leadSeconds, trailSeconds }, speech.probabilities, longestSeconds);
+  });
   const windows: Window[] = [];
   let held: Stretch[] = [];
   for (const stretch of stretches) {
     const previous = held.at(-1);
     if (previous && stretch.startSeconds - previous.endSeconds > SEPARATING_PAUSE_SECONDS) {
-      windows.push(makeWindow(held, seconds));
+      windows.push(makeWindow(held));
       held = [];
     }
     while (held.length > 0 && heardSeconds([...held, stretch]) > longestSeconds) {
       const count = bestCut(held, stretch);
-      windows.push(makeWindow(held.slice(0, count), seconds));
+      windows.push(makeWindow(held.slice(0, count)));
       held = held.slice(count);
     }
     held.push(stretch);
   }
-  if (held.length > 0) windows.push(makeWindow(held, seconds));
+  if (held.length > 0) windows.push(makeWindow(held));
   return windows;
 }
 
@@ -74,22 +83,24 @@ function bestCut(held: readonly Stretch[], next: Stretch): number {
   return best;
 }
 
-/** Splits speech without pauses at the frames least likely to be speech. */
-function splitLong(span: Span, probabilities: Float32Array, longestSeconds: number): Stretch[] {
+/** Splits speech without pauses at the frames least likely to be speech; at a cut nothing is heard twice. */
+function splitLong(
+  span: Omit<Stretch, 'isCutAtStart' | 'isCutAtEnd'>,
+  probabilities: Float32Array,
+  longestSeconds: number,
+): Stretch[] {
   const stretches: Stretch[] = [];
-  let start = span.startSeconds;
   const room = longestSeconds - 2 * MARGIN_SECONDS;
+  let start = span.startSeconds;
+  let head = { startSeconds: start, leadSeconds: span.leadSeconds, isCutAtStart: false };
   while (span.endSeconds - start > room) {
-    const cut = leastLikelySpeech(
-      probabilities,
-      start + SHORTEST_FULL_SECONDS,
-      Math.min(start + room, span.endSeconds - 1),
-    );
-    stretches.push({ startSeconds: start, endSeconds: cut, isCutAtStart: start > span.startSeconds, isCutAtEnd: true });
+    const latest = Math.min(start + room, span.endSeconds - 1);
+    const cut = leastLikelySpeech(probabilities, start + SHORTEST_FULL_SECONDS, latest);
+    stretches.push({ ...head, endSeconds: cut, trailSeconds: 0, isCutAtEnd: true });
     start = cut;
+    head = { startSeconds: cut, leadSeconds: 0, isCutAtStart: true };
   }
-  const isCutAtStart = start > span.startSeconds;
-  stretches.push({ startSeconds: start, endSeconds: span.endSeconds, isCutAtStart, isCutAtEnd: false });
+  stretches.push({ ...head, endSeconds: span.endSeconds, trailSeconds: span.trailSeconds, isCutAtEnd: false });
   return stretches;
 }
 
@@ -109,8 +120,8 @@ function leastLikelySpeech(probabilities: Float32Array, fromSeconds: number, toS
   return (best + 0.5) * FRAME_SECONDS;
 }
 
-function makeWindow(stretches: readonly Stretch[], seconds: number): Window {
-  const pieces = makePieces(stretches, seconds);
+function makeWindow(stretches: readonly Stretch[]): Window {
+  const pieces = makePieces(stretches);
   return {
     pieces,
     startSeconds: pieces[0]!.startSeconds,
@@ -123,32 +134,27 @@ function makeWindow(stretches: readonly Stretch[], seconds: number): Window {
 }
 
 /** Stretches with their margins; a short pause is kept whole, of a long one only its ends. */
-function makePieces(stretches: readonly Stretch[], seconds: number): Span[] {
+function makePieces(stretches: readonly Stretch[]): Span[] {
   const pieces: Span[] = [];
-  for (const stretch of stretches) {
-    // At a cut the neighbour window begins: no margin, or a syllable would be heard twice.
-    const startSeconds = Math.max(0, stretch.startSeconds - (stretch.isCutAtStart ? 0 : MARGIN_SECONDS));
-    const endSeconds = Math.min(seconds, stretch.endSeconds + (stretch.isCutAtEnd ? 0 : MARGIN_SECONDS));
-    const previous = pieces.at(-1);
-    if (!previous) pieces.push({ startSeconds, endSeconds });
-    else {
-      const pause = stretch.startSeconds - (previous.endSeconds - MARGIN_SECONDS);
-      if (pause <= LONGEST_PAUSE_SECONDS) pieces[pieces.length - 1] = { ...previous, endSeconds };
-      else {
-        const keep = LONGEST_PAUSE_SECONDS / 2 - MARGIN_SECONDS;
-        pieces[pieces.length - 1] = { ...previous, endSeconds: previous.endSeconds + keep };
-        pieces.push({ startSeconds: startSeconds - keep, endSeconds });
-      }
+  for (const [index, stretch] of stretches.entries()) {
+    const startSeconds = stretch.startSeconds - stretch.leadSeconds;
+    const endSeconds = stretch.endSeconds + stretch.trailSeconds;
+    const previous = stretches[index - 1];
+    const last = pieces.at(-1);
+    if (!previous || !last) pieces.push({ startSeconds, endSeconds });
+    else if (stretch.startSeconds - previous.endSeconds <= LONGEST_PAUSE_SECONDS) {
+      pieces[pieces.length - 1] = { ...last, endSeconds };
+    } else {
+      const keep = LONGEST_PAUSE_SECONDS / 2;
+      pieces[pieces.length - 1] = { ...last, endSeconds: previous.endSeconds + keep };
+      pieces.push({ startSeconds: stretch.startSeconds - keep, endSeconds });
     }
   }
   return pieces;
 }
 
 const heardSeconds = (stretches: readonly Stretch[]): number =>
-  makePieces(stretches, Number.POSITIVE_INFINITY).reduce(
-    (sum, piece) => sum + piece.endSeconds - piece.startSeconds,
-    0,
-  );
+  makePieces(stretches).reduce((sum, piece) => sum + piece.endSeconds - piece.startSeconds, 0);
 
 /** From seconds inside a window to seconds of the recording. */
 export function toRecordingSeconds(window: Window, insideSeconds: number): number {
