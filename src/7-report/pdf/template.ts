@@ -91,7 +91,7 @@ export const template = `
   for s in r.sentences { par(s) }
 }
 #for g in d.drawings {
-  // A drawing may take a page of its own; what follows fills the page before it.
+  // A drawing may take a page of its own; the tables that follow fill the page before it.
   figure(placement: auto, outlined: false, {
     block(below: 6pt, width: 100%, align(left, strong(g.title)))
     image(bytes(g.svg), format: "svg", width: g.widthPoints * 1pt, alt: g.alt)
@@ -103,6 +103,8 @@ export const template = `
     ruled((1.2fr, 1.4fr, 2fr, auto), ([Distance], [What], [Details], [Time]), r.fittings.map(f => (f.place, strong(f.what), f.details, f.time)))
   }
 }
+
+#place.flush()
 
 == Findings
 #if d.findings.len() == 0 { par(d.noFinding) } else {
