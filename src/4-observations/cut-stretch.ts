@@ -12,8 +12,7 @@ const existentials = /^(there|here)$/;
 const denials = /^(no|didn't|don't)$/;
 /** Small words that lead into a place or a thing and go with it. */
 const placeLeads = /^(at|from|to|about|around|say|then|and|so|between|station|another|on|until|till|up|also)$/;
-const thingLeads =
-  /^(a|an|the|some|there|'s|and|then|another|more|big|little|small|heavy|light|old|is|we|got|'ve|here|see|i|have|so|also|with|that)$/;
+const thingLeads = /^(a|an|the|some|and|then|another|more|big|little|small|heavy|light|old|so|also|with)$/;
 
 export const isThing = (phrase: Phrase): boolean =>
   phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun);
@@ -165,6 +164,14 @@ function arrange(
 function backUp(tokens: readonly Token[], at: number, floor: number, leads: RegExp, most: number): number {
   let start = at;
   while (start - 1 > floor && at - start < most && leads.test(tokens[start - 1]?.text ?? '')) start -= 1;
+  // "there's a …", "that's a …", "we've got a …"
+  const opening = tokens
+    .slice(Math.max(0, start - 3), start)
+    .map((token) => token.text)
+    .join(' ');
+  if (/(there|here|that|this|it) ('s|is)$/.test(opening) && start - 2 > floor) return start - 2;
+  if (/(we|i) (got|have|see)$/.test(opening) && start - 2 > floor) return start - 2;
+  if (/(we|i) 've got$/.test(opening) && start - 3 > floor) return start - 3;
   return start;
 }
 
@@ -206,6 +213,17 @@ export function softStarts(
       breaksAt(tokens, at) ||
       (denials.test(tokens[at]?.text ?? '') &&
         phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3));
+    const turns = phrases.some(
+      (phrase) =>
+        phrase.family === 'camera' &&
+        phrase.from === at &&
+        /^(pull-back|next-run|same-access|summary)$/.test(phrase.cue),
+    );
+    if (turns) {
+      const pause = pauseBetween(tokens, Math.max(from, at - 4), at);
+      starts.add(pause ?? at);
+      hasThing = false;
+    }
     if (opens && hasThing && !isHeld(things, places, given, at)) {
       starts.add(at);
       hasThing = false;

@@ -63,6 +63,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const claims = isWithdrawn ? [] : found.claims.filter((claim) => !isOpeningOnly(reading, claim, isRunTalk));
   claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
+  noticeSummary(reading, sentence, claims);
   noteLandmarks(reading, sentence, claims);
   const isPipeTalk = !isWithdrawn && readPipes(reading, sentence, seen, isRunTalk);
   const touched: Item[] = [];
@@ -115,6 +116,32 @@ function isOnlyCorrection(sentence: Sentence): boolean {
     sentence.phrases.every((phrase) => phrase.family === 'correction' || phrase.family === 'assertion') &&
     sentence.to - sentence.from <= 6
   );
+}
+
+const sumsUp =
+  /^(so|okay so|alright so|ok so|well so|altogether|all told|that 's your|that 's the|so that 's|there you have|your list|my list|what you 've got|what we 've got|you 've got|tell them|tell him|tell her)\b/;
+
+/** At the end of a run, a sentence that lists several known things without pointing at any goes over it all again. */
+function noticeSummary(reading: Reading, sentence: Sentence, claims: readonly Claim[]): void {
+  const run = currentRun(reading);
+  if (!run || reading.isSummary || (run.way !== 'back' && run.end === null) || claims.length < 2) return;
+  if (/\b(there 's|here 's|i see|we 've got|look)\b/.test(sentence.text) && !sumsUp.test(sentence.text)) return;
+  const isKnown = (claim: Claim): boolean =>
+    reading.items.some((item) => !item.isWithdrawn && item.kind === claim.kind);
+  const places = phrasesOf(sentence.phrases, 'distance');
+  const isAllKnown =
+    claims.every(isKnown) &&
+    places.every((place) =>
+      reading.items.some(
+        (item) =>
+          item.at !== null &&
+          !item.isWithdrawn &&
+          (Math.abs(item.at - place.distance.feet) <= 1.1 ||
+            (item.fields.to !== null && Math.abs(item.fields.to - place.distance.feet) <= 1.1)),
+      ),
+    );
+  if (sumsUp.test(sentence.text) ? claims.filter(isKnown).length >= 2 : isAllKnown && claims.length >= 3)
+    reading.isSummary = true;
 }
 
 /** The opening the camera goes in by, and what it heads for, are part of the run and no finding. */

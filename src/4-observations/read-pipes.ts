@@ -231,7 +231,6 @@ function addChange(
     });
   }
   const size = diameters.at(-1) ?? null;
-  const saysFromHere = size !== null && fromHere.test(sentence.text);
   const item = addItem(reading, sentence, {
     kind: 'material-change',
     from,
@@ -241,7 +240,6 @@ function addChange(
     fields: {
       fromMaterial: pair.fromMaterial,
       toMaterial: pair.toMaterial,
-      diameterIn: size && !saysFromHere ? size.inches : null,
     },
     evidence: newEvidence(sentence, {
       rule: '<material> to <material>',
@@ -256,10 +254,34 @@ function addChange(
     respelled: pair.phrases.flatMap((phrase) => (phrase.respelled ? [phrase.respelled] : [])),
   });
   run.material = pair.toMaterial;
-  run.diameterIn = size?.inches ?? null;
+  run.diameterIn = null;
   remember(reading, item, sentence);
   own(reading, from, to, { sort: 'item', item, isAgain: false });
+  if (size !== null) addSizeOfNewPipe(reading, sentence, run, item, size.inches);
   return true;
+}
+
+/** A size said of the pipe after a change is a pipe of its own beside the change. */
+function addSizeOfNewPipe(reading: Reading, sentence: Sentence, run: RunState, change: Item, inches: number): void {
+  const material = change.fields.toMaterial;
+  const size = phrasesOf(sentence.phrases, 'diameter').at(-1);
+  const item = addItem(reading, sentence, {
+    kind: 'pipe',
+    from: size?.from ?? change.from,
+    to: size?.to ?? change.to,
+    at: change.at,
+    basis: change.basis,
+    fields: { material, diameterIn: inches },
+    evidence: newEvidence(sentence, {
+      rule: '<size> of the new pipe',
+      placeRule: change.evidence.placeRule,
+      placeSentences: sentence.index - change.sentence,
+      notes: change.evidence.notes.includes('place guessed') ? ['place guessed'] : [],
+    }),
+  });
+  run.diameterIn = inches;
+  remember(reading, item, sentence);
+  own(reading, item.from, item.to, { sort: 'item', item, isAgain: false });
 }
 
 function addPipe(
@@ -310,10 +332,9 @@ function addPipe(
     isFresh &&
     focused.kind === 'material-change' &&
     focused.fields.toMaterial === material.material &&
-    !fromHere.test(sentence.text)
+    places.length === 0
   ) {
-    if (size !== null && focused.fields.diameterIn === null)
-      addPipeItem(reading, sentence, run, material, size, focused.at, 'nearby', 'size of the new pipe', 0, false);
+    if (size !== null) addSizeOfNewPipe(reading, sentence, run, focused, size);
     else own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: true });
     return true;
   }
@@ -405,9 +426,7 @@ function addPipeItem(
 }
 
 function fillDiameter(reading: Reading, run: RunState, size: number): boolean {
-  const pipe = reading.items.findLast(
-    (item) => item.run === run.n && !item.isWithdrawn && (item.kind === 'pipe' || item.kind === 'material-change'),
-  );
+  const pipe = reading.items.findLast((item) => item.run === run.n && !item.isWithdrawn && item.kind === 'pipe');
   if (!pipe || pipe.fields.diameterIn !== null) return false;
   pipe.fields.diameterIn = size;
   run.diameterIn = size;
@@ -434,9 +453,7 @@ function addDiameter(
     return true;
   }
   if (isFresh && focused.kind === 'material-change' && found.claims.length === 0) {
-    focused.fields.diameterIn ??= size.inches;
-    run.diameterIn = size.inches;
-    own(reading, size.from, size.to, { sort: 'item', item: focused, isAgain: false });
+    addSizeOfNewPipe(reading, sentence, run, focused, size.inches);
     return true;
   }
   if (run.material === null && run.diameterIn === null && !run.hasFindings) {

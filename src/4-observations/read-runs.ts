@@ -19,6 +19,10 @@ interface Signals {
   isSummary: boolean;
 }
 
+/** What was meant to be done and was not. */
+const notDone =
+  /\b(wanted to|would have|would 've|'d have|meant to|hoped to|was going to|could have|tried to|planned to)\b/;
+
 export function readSignals(sentence: Sentence): Signals {
   const cues = new Set(phrasesOf(sentence.phrases, 'camera').map((phrase) => phrase.cue));
   const headings = phrasesOf(sentence.phrases, 'heading');
@@ -31,7 +35,7 @@ export function readSignals(sentence: Sentence): Signals {
     hasAccess: cues.has('access'),
     isEntering: cues.has('enter'),
     isZero: cues.has('zero') || bareZero.test(sentence.text),
-    isNext: cues.has('next-run'),
+    isNext: cues.has('next-run') && !notDone.test(sentence.text),
     isSameAccess: cues.has('same-access'),
     isPullBack: cues.has('pull-back'),
     isSummary: cues.has('summary'),
@@ -195,7 +199,11 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   }
   const hasSign =
     signals.isZero || signals.isNext || signals.isSameAccess || signals.direction !== null || signals.hasAccess;
-  const window = run.furthest > 2 && hasSign && !signals.isPullBack ? gatherSigns(reading, run, sentence) : null;
+  const hasMoved =
+    run.furthest > 2 ||
+    (setsToZero.test(sentence.text) &&
+      reading.items.filter((item) => item.run === run.n && !item.isWithdrawn).length >= 3);
+  const window = hasMoved && hasSign && !signals.isPullBack ? gatherSigns(reading, run, sentence) : null;
   const isPlaced = hasPlace && !signals.isZero && !signals.isNext && !signals.isSameAccess;
   const hasCore =
     window !== null &&

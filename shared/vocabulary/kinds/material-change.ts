@@ -5,7 +5,7 @@ export const materialChange = {
   group: 'fitting',
   title: 'Material change',
   plural: 'material changes',
-  takes: ['fromMaterial', 'toMaterial', 'diameterIn'],
+  takes: ['fromMaterial', 'toMaterial'],
   words: ['material change', 'change of material', 'change in material'],
   signs: ['transition from', 'transition to', 'transitions to', 'transitions into', 'transition between', 'transition'],
   misheard: [{ heard: 'transmission from|to', said: 'transition', needs: 'nothing' }],

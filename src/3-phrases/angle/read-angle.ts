@@ -66,6 +66,23 @@ const feetUnit = phraseSet([
   'pound',
   'gallon',
 ]);
+const turnAfter = phraseSet([
+  'to the left|right',
+  'left',
+  'right',
+  'bend',
+  'elbow',
+  'sweep',
+  'turn',
+  'ell',
+  'long sweep',
+  'to the left again',
+  'again to the',
+  'down',
+  'up into',
+  'under',
+  'into the',
+]);
 const plurals: Readonly<Record<string, number>> = { fives: 5, '45s': 45, '90s': 90, nineties: 90, '22s': 22.5 };
 const pluralAngle = phraseSet(['fives']);
 
@@ -96,7 +113,8 @@ export function readAngle(
       return make(45, number.value, number.to + 2, true, '<count> <angle>s');
   }
   if (!fittingAngles.has(number.value) || phraseAfter(tokens, number.to, feetUnit)) return null;
-  const isNoun = phraseBefore(tokens, number.from, nounBefore) !== null;
+  const isTurned = phraseAfter(tokens, number.to, turnAfter) !== null;
+  const isNoun = isTurned || phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
   return isNoun || repeatsAngle
