@@ -58,7 +58,13 @@ module.exports = {
       from: { path: '^src/5-review/page/' },
       to: { path: '^src/(?!5-review/)' },
     },
-    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true } },
+    {
+      // A circle through a type alone is gone when the program runs.
+      name: 'no-circle',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
     {
       name: 'nothing-unresolved',
       severity: 'error',
