@@ -16,8 +16,8 @@ import type { Item, Reading, RunState } from './reading.ts';
 /** Reads words to the end, doubts weighed, without writing the draft. */
 export function readWords(words: Words): Reading {
   const reading = gatherObservations(findPhrases(words.words));
-  finishRuns(reading);
   checkTrack(reading);
+  finishRuns(reading);
   weighDoubts(reading, words);
   return reading;
 }

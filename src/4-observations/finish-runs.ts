@@ -1,30 +1,60 @@
 /** What can only be said of a run when all of it is read: its direction where none was said, its end, items left without one. */
+import type { EndReason } from '../../shared/vocabulary/attributes.ts';
 import { endKinds } from './kind-roles.ts';
-import { liveItems, type Reading } from './reading.ts';
+import { liveItems, type Reading, type RunState } from './reading.ts';
 
 export function finishRuns(reading: Reading): void {
-  if (reading.runs.length === 0) return;
+  dropEmptyRuns(reading);
   for (const run of reading.runs) {
-    const items = liveItems(reading, run.n);
-    const ends = items.filter(
-      (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
-    );
-    const end = ends.at(-1);
-    run.end = end
-      ? { at: end.at, reason: endKinds[end.kind] ?? 'other' }
-      : run.end && items.length > 0
-        ? run.end
-        : null;
-    if (end && end.at === null) {
-      const furthest = run.furthest > 0 ? run.furthest : null;
-      run.end = { at: furthest, reason: endKinds[end.kind] ?? 'other' };
-    }
-    // A run that reached the main, a tank or a manhole went with the flow; one that ended inside the house went against it.
-    if (run.direction === null && run.end && /^(main|tank|manhole|end-of-line)$/.test(run.end.reason))
-      run.direction = /^(main|tank|manhole)$/.test(run.end.reason)
-        ? 'downstream'
-        : run.end.reason === 'end-of-line'
-          ? 'upstream'
-          : null;
+    run.end = endOf(reading, run);
+    decideDirection(run);
+  }
+}
+
+/** A run in which nothing was found and no place was read is no run: its talk belongs to the one before. */
+function dropEmptyRuns(reading: Reading): void {
+  const kept: RunState[] = [];
+  for (const run of reading.runs) {
+    const isEmpty = run.track.length === 0 && liveItems(reading, run.n).length === 0;
+    if (isEmpty && kept.length > 0) {
+      reading.owners.forEach((owner, index) => {
+        if (owner?.sort === 'run' && owner.run === run.n)
+          reading.owners[index] = { sort: 'aside', why: 'about the run' };
+      });
+    } else kept.push(run);
+  }
+  kept.forEach((run, index) => {
+    const n = index + 1;
+    if (run.n === n) return;
+    for (const item of reading.items) if (item.run === run.n) item.run = n;
+    for (const entry of reading.absent) if (entry.run === run.n) entry.run = n;
+    reading.owners.forEach((owner, at) => {
+      if ((owner?.sort === 'run' || owner?.sort === 'absent') && owner.run === run.n)
+        reading.owners[at] = { ...owner, run: n };
+    });
+    run.n = n;
+  });
+  reading.runs = kept;
+}
+
+function endOf(reading: Reading, run: RunState): RunState['end'] {
+  const items = liveItems(reading, run.n);
+  const end = items.findLast(
+    (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
+  );
+  if (!end) return items.length > 0 ? run.end : null;
+  const reason: EndReason = endKinds[end.kind] ?? 'other';
+  return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
+}
+
+function decideDirection(run: RunState): void {
+  const reached = run.end?.reason ?? 'other';
+  // A run that reached the main, a tank or a manhole went with the flow, unless the talk plainly says otherwise.
+  if (/^(main|tank|manhole)$/.test(reached) && !run.isDirectionPlain) run.direction = 'downstream';
+  if (run.direction !== null) return;
+  if (reached === 'end-of-line') run.direction = 'upstream';
+  else {
+    run.direction = 'downstream';
+    run.isDirectionAssumed = true;
   }
 }
