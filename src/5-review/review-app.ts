@@ -24,7 +24,7 @@ export interface ReviewAppParts {
   readonly configFolder: string;
   readonly joinSecret: () => string;
   /** Null until the sound is ready, and for good when there is none. */
-  readonly sound: () => { recording: Recording; peaks: Int8Array } | null;
+  readonly sound: () => { recording: Recording; peaks: Promise<Int8Array> } | null;
   /** Why there is no sound although there is a recording; null when all is well. */
   readonly soundProblem: () => string | null;
   readonly inspector: { name: string; licence: string | null };
@@ -35,6 +35,19 @@ const contentTypes: Record<string, string> = {
   '.css': 'text/css; charset=utf-8',
   '.woff2': 'font/woff2',
   '.svg': 'image/svg+xml',
+};
+/**
+ * Recordings that a browser may play as they are, until the decoded sound is ready. No mp3: a browser finds places in
+ * one of changing bit rate only roughly, and then what is heard is not what the words say.
+ */
+const playableTypes: Record<string, string> = {
+  '.wav': 'audio/wav',
+  '.m4a': 'audio/mp4',
+  '.mp4': 'video/mp4',
+  '.ogg': 'audio/ogg',
+  '.opus': 'audio/ogg',
+  '.flac': 'audio/flac',
+  '.webm': 'video/webm',
 };
 const largestRequest = 1_000_000;
 
@@ -87,6 +100,7 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
       decisions: session.log.decisions,
       loss: session.log.loss,
       hasRecording: session.inspection.recordingFiles.length > 0,
+      originalType: originalType(session.inspection.recordingFiles),
       isSoundReady: parts.sound() !== null,
       soundProblem: parts.soundProblem(),
       inspector: parts.inspector,
@@ -126,11 +140,11 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
       Readable.from(readSound(sound.recording, range)),
     );
   });
-  app.get('/api/peaks', (context) => {
+  app.get('/api/peaks', async (context) => {
     const sound = parts.sound();
     if (!sound) return context.text('The sound is not ready.', 404);
     context.header('x-peaks-per-second', String(peaksPerSecond));
-    return context.body(Buffer.from(sound.peaks) as Uint8Array<ArrayBuffer>, 200, {
+    return context.body(Buffer.from(await sound.peaks) as Uint8Array<ArrayBuffer>, 200, {
       'content-type': 'application/octet-stream',
     });
   });
@@ -139,8 +153,11 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
     const size = file && (await stat(file).catch(() => null))?.size;
     if (!file || !size) return context.text('The recording is gone.', 404);
     context.header('content-disposition', `inline; filename*=UTF-8''${encodeURIComponent(basename(file))}`);
-    return sendRange(context, size, 'application/octet-stream', ({ from, to }) =>
-      createReadStream(file, { start: from, end: to }),
+    return sendRange(
+      context,
+      size,
+      playableTypes[extname(file).toLowerCase()] ?? 'application/octet-stream',
+      ({ from, to }) => createReadStream(file, { start: from, end: to }),
     );
   });
   app.post('/api/sign', async (context) => {
@@ -173,6 +190,11 @@ async function extras({ session, configFolder }: ReviewAppParts) {
     versions: await signedVersions(inspection, log.decisions.length),
     ownWordOffers: await offersOfOwnWords(configFolder, inspection.draft, log.decisions),
   };
+}
+
+function originalType(files: readonly string[]): string | null {
+  const [file, ...others] = files;
+  return file && others.length === 0 ? (playableTypes[extname(file).toLowerCase()] ?? null) : null;
 }
 
 async function readBody(context: Context): Promise<unknown> {

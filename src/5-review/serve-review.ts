@@ -133,15 +133,16 @@ function listen(fetch: (request: Request) => Response | Promise<Response>, port:
 
 /** Decodes in the background: the page is there at once, the sound a moment later. */
 function loadSound(inspection: Inspection, session: ReviewSession, ffmpegPath: string | undefined) {
-  let current: { recording: Recording; peaks: Int8Array } | null = null;
+  let current: { recording: Recording; peaks: Promise<Int8Array> } | null = null;
   let isClosed = false;
   let problem: string | null = null;
   const loading = (async () => {
     if (inspection.recordingFiles.length === 0) return;
     const recording = await readRecording([...inspection.recordingFiles], ffmpegPath ? { ffmpegPath } : {});
     if (isClosed) return recording.close();
-    current = { recording, peaks: await computePeaks(recording.blocks()) };
+    current = { recording, peaks: computePeaks(recording.blocks()) };
     session.announce({ type: 'sound-ready' });
+    await current.peaks;
   })().catch((error: Error) => {
     problem = `There is no sound: ${error.message}`;
     session.announce({ type: 'problem', sentence: problem });

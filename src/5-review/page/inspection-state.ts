@@ -6,12 +6,16 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Decision, DecisionBody } from '../../../shared/schemas/decision.ts';
 import type { Draft } from '../../../shared/schemas/draft.ts';
+import type { Reviewed } from '../../../shared/schemas/reviewed.ts';
 import type { Words } from '../../../shared/schemas/word.ts';
 import { applyDecisions } from '../apply-decisions.ts';
-import { markTranscript } from '../mark-transcript.ts';
+import { markTranscript, type Stretch } from '../mark-transcript.ts';
 import { itemsByKey, nextOpen, queueOf } from '../queue.ts';
+import { subjectKey } from '../subject.ts';
+import { afterPaint } from './after-paint.ts';
+import { keepSame, keepSameItems } from './keep-same.ts';
 import { lastDeed, problem } from './notices.ts';
-import { loadSound, soundState, stretch } from './player.ts';
+import { loadSound, playOriginal, soundState, stretch } from './player.ts';
 import { ask, type Extras, type InspectionAnswer, Refusal, sendDecision } from './server-link.ts';
 
 const emptyDraft: Draft = {
@@ -37,13 +41,31 @@ const kept = signal<readonly Decision[]>([]);
 const pending = signal<readonly { id: string; body: DecisionBody }[]>([]);
 export const selectedKey = signal<string | null>(null);
 
-export const reviewed = computed(() => applyDecisions(draft.value, [...kept.value, ...pending.value.map(asDecision)]));
+let lastReviewed: Reviewed | null = null;
+export const reviewed = computed(() => {
+  const fresh = applyDecisions(draft.value, [...kept.value, ...pending.value.map(asDecision)]);
+  lastReviewed = keepSameItems(lastReviewed, fresh);
+  return lastReviewed;
+});
 export const items = computed(() => itemsByKey(reviewed.value));
 export const queue = computed(() => queueOf(items.value));
 export const selected = computed(() =>
   selectedKey.value === null ? null : (items.value.get(selectedKey.value) ?? null),
 );
-export const stretches = computed(() => markTranscript(words.value, reviewed.value));
+let lastStretches: Stretch[] = [];
+/** For the line and the talk, which follow the item at hand a frame later. */
+export const beside = {
+  reviewed: afterPaint(reviewed),
+  selectedKey: afterPaint(selectedKey),
+};
+export const stretches = computed(() => {
+  lastStretches = keepSame(lastStretches, markTranscript(words.value, beside.reviewed.value));
+  return lastStretches;
+});
+/** The key of each observation by its id in the draft. */
+export const keyById = computed(
+  () => new Map(beside.reviewed.value.observations.map((o) => [o.id, subjectKey(o.subject)])),
+);
 export const openItemCount = computed(() => queue.value.filter((item) => !item.isSettled).length);
 export const pendingCount = computed(() => pending.value.length);
 export const unit = computed(() => draft.value.unit);
@@ -68,6 +90,7 @@ export async function openInspection(): Promise<void> {
     if (first?.heard) stretch.value = { start: first.heard.start, end: first.heard.end };
   });
   if (answer.isSoundReady) void loadSound();
+  else if (answer.originalType) playOriginal(answer.originalType);
 }
 
 /** Takes decisions the server has written, whoever made them. Known ones change nothing. */

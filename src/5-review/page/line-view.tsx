@@ -1,10 +1,12 @@
+import { memo } from 'preact/compat';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type LineLayout, type LineMark, layoutLine } from '../../../shared/drawing/line-layout.ts';
-import type { ReviewedRun } from '../../../shared/schemas/reviewed.ts';
+import type { ReviewedObservation, ReviewedRun } from '../../../shared/schemas/reviewed.ts';
 import { shortNumber, shortTime } from '../../../shared/wording/short.ts';
 import { subjectKey } from '../subject.ts';
 import { select, startRunEdit } from './actions.ts';
-import { items, reviewed, selectedKey, unit } from './inspection-state.ts';
+import { beside, keyById, unit } from './inspection-state.ts';
+import { keepSame } from './keep-same.ts';
 import { moveAmongButtons } from './move-among-buttons.ts';
 import { playFrom } from './player.ts';
 import { siteTitle } from './words-shown.ts';
@@ -20,14 +22,14 @@ const shortestLine = 180;
 /** Each run drawn to scale, the access on top; a click or Enter on a mark goes to it. */
 export function LineView() {
   const section = useRef<HTMLElement>(null);
-  const current = selectedKey.value;
+  const current = beside.selectedKey.value;
   useEffect(() => {
     const frame = requestAnimationFrame(() => {
       if (current) section.current?.querySelector('[aria-current="true"]')?.scrollIntoView({ block: 'nearest' });
     });
     return () => cancelAnimationFrame(frame);
   }, [current]);
-  const { runs, site, observations } = reviewed.value;
+  const { runs, site, observations } = beside.reviewed.value;
   return (
     <section ref={section} class="line" aria-labelledby="line-title">
       <h2 id="line-title">The line</h2>
@@ -42,7 +44,12 @@ export function LineView() {
         ))}
       </ul>
       {runs.map((run) => (
-        <RunDrawing key={subjectKey(run.subject)} run={run} />
+        <RunDrawing
+          key={subjectKey(run.subject)}
+          run={run}
+          own={ownOf(run.n, observations)}
+          currentId={currentOf(run.n, observations, current)}
+        />
       ))}
       {runs.length === 0 && observations.length === 0 && <p class="hint">No run was found in this recording.</p>}
       {Object.keys(site).length > 0 && (
@@ -54,7 +61,7 @@ export function LineView() {
                 <button
                   type="button"
                   class="quiet"
-                  aria-current={selectedKey.value === subjectKey(field.subject)}
+                  aria-current={beside.selectedKey.value === subjectKey(field.subject)}
                   onClick={() => select(subjectKey(field.subject))}
                 >
                   {siteTitle(name)}: {String(field.value)}
@@ -68,12 +75,33 @@ export function LineView() {
   );
 }
 
-function RunDrawing({ run }: { run: ReviewedRun }) {
-  const { observations } = reviewed.value;
+const lastOwn = new Map<number, ReviewedObservation[]>();
+
+/** The observations of a run: the same list as before when none of them changed. */
+function ownOf(n: number, observations: readonly ReviewedObservation[]): ReviewedObservation[] {
+  const own = keepSame(
+    lastOwn.get(n) ?? [],
+    observations.filter((o) => o.run === n),
+  );
+  lastOwn.set(n, own);
+  return own;
+}
+
+function currentOf(n: number, observations: readonly ReviewedObservation[], key: string | null): string | null {
+  return observations.find((o) => o.run === n && subjectKey(o.subject) === key)?.id ?? null;
+}
+
+interface RunDrawingProps {
+  run: ReviewedRun;
+  own: ReviewedObservation[];
+  currentId: string | null;
+}
+
+const RunDrawing = memo(function RunDrawing({ run, own, currentId }: RunDrawingProps) {
   const layout = useMemo(() => {
-    const count = observations.filter((o) => o.run === run.n && o.at !== null && o.reviewState !== 'rejected').length;
-    return layoutLine(run, observations, { length: Math.max(shortestLine, count * labelGap), labelGap, tickGap: 44 });
-  }, [run, observations]);
+    const count = own.filter((o) => o.at !== null && o.reviewState !== 'rejected').length;
+    return layoutLine(run, own, { length: Math.max(shortestLine, count * labelGap), labelGap, tickGap: 44 });
+  }, [run, own]);
   const length = Math.max(shortestLine, layout.marks.length * labelGap);
   const end = run.end
     ? `${run.end.reason}${run.end.at === null ? '' : ` at ${shortNumber(run.end.at)} ${unit.value}`}`
@@ -89,10 +117,10 @@ function RunDrawing({ run }: { run: ReviewedRun }) {
         </span>
       </h3>
       <div class="drawing" style={{ height: `${length + 24}px` }}>
-        <PipeDrawing layout={layout} length={length} />
+        <PipeDrawing layout={layout} length={length} currentId={currentId} />
         <ol class="marks" onKeyDown={moveAmongButtons}>
           {layout.marks.map((mark) => (
-            <MarkButton key={mark.id} mark={mark} />
+            <MarkButton key={mark.id} mark={mark} isCurrent={mark.id === currentId} />
           ))}
         </ol>
       </div>
@@ -118,7 +146,7 @@ function RunDrawing({ run }: { run: ReviewedRun }) {
                 type="button"
                 class="mark"
                 data-id={one.id}
-                aria-current={isSelected(one.id) ? 'true' : undefined}
+                aria-current={one.id === currentId ? 'true' : undefined}
                 onClick={() => selectId(one.id)}
               >
                 <span class="at">? {unit.value}</span>
@@ -131,11 +159,10 @@ function RunDrawing({ run }: { run: ReviewedRun }) {
       )}
     </div>
   );
-}
+});
 
-function MarkButton({ mark }: { mark: LineMark }) {
+const MarkButton = memo(function MarkButton({ mark, isCurrent }: { mark: LineMark; isCurrent: boolean }) {
   const place = `${shortNumber(mark.at)}${mark.to === null ? '' : `–${shortNumber(mark.to)}`}`;
-  const isCurrent = isSelected(mark.id);
   const state = mark.isOpen ? ', to settle' : mark.isConfirmed ? ', confirmed' : '';
   return (
     <li style={{ top: `${mark.labelAlong}px` }}>
@@ -156,7 +183,7 @@ function MarkButton({ mark }: { mark: LineMark }) {
       </button>
     </li>
   );
-}
+});
 
 function Sign({ isOpen, isConfirmed }: { isOpen: boolean; isConfirmed: boolean }) {
   if (isOpen)
@@ -180,7 +207,7 @@ const pipeWidth = 18;
 const labelsAt = 116;
 
 /** Pipe, scale, leaders and the camera's track. The marks beside it say the same in words, so this is hidden from readers. */
-function PipeDrawing({ layout, length }: { layout: LineLayout; length: number }) {
+function PipeDrawing({ layout, length, currentId }: { layout: LineLayout; length: number; currentId: string | null }) {
   const seconds = layout.track.map((point) => point.seconds);
   const first = Math.min(...seconds);
   const span = Math.max(1, Math.max(...seconds) - first);
@@ -257,7 +284,7 @@ function PipeDrawing({ layout, length }: { layout: LineLayout; length: number })
       {layout.marks.map((mark) => (
         <g
           key={mark.id}
-          class={`shape ${mark.group}${mark.isOpen ? ' open' : ''}${isSelected(mark.id) ? ' current' : ''}`}
+          class={`shape ${mark.group}${mark.isOpen ? ' open' : ''}${mark.id === currentId ? ' current' : ''}`}
         >
           <path class="leader" d={`M${pipeAt + pipeWidth} ${mark.along}L${labelsAt} ${mark.labelAlong}`} />
           {mark.alongTo !== null && (
@@ -293,16 +320,7 @@ function shapePath(shape: LineMark['shape'], x: number, y: number): string {
   }
 }
 
-function keyOfId(id: string): string | null {
-  for (const [key, item] of items.value) if (item.what === 'observation' && item.item.id === id) return key;
-  return null;
-}
-
-function isSelected(id: string): boolean {
-  const current = selectedKey.value === null ? undefined : items.value.get(selectedKey.value);
-  return current?.what === 'observation' && current.item.id === id;
-}
-
 function selectId(id: string): void {
-  select(keyOfId(id));
+  const key = keyById.value.get(id);
+  if (key !== undefined) select(key);
 }

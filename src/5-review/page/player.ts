@@ -26,7 +26,9 @@ audio.addEventListener('pause', () => {
   isPlaying.value = false;
 });
 audio.addEventListener('error', () => {
-  if (audio.src) problem.value = 'The sound cannot be played: run "lineword review" again.';
+  // A recording this browser cannot play after all: the decoded sound is on its way.
+  if (audio.src.endsWith(original)) soundState.value = isDecodedReady ? 'ready' : 'preparing';
+  else if (audio.src) problem.value = 'The sound cannot be played: run "lineword review" again.';
 });
 effect(() => {
   audio.playbackRate = rate.value;
@@ -36,21 +38,45 @@ audio.preservesPitch = true;
 
 let stopAt: number | null = null;
 
-/** Takes the sound once the server has it, and the peaks for the waveform. */
-export async function loadSound(): Promise<void> {
-  if (soundState.value !== 'preparing') return;
+/** The decoded sound: exact to the sample, in every format. Until it is there the recording itself may serve. */
+const decoded = '/api/sound.wav';
+const original = '/api/recording/1';
+let isDecodedReady = false;
+
+/** Plays the recording itself for now, when this browser can. */
+export function playOriginal(type: string): void {
+  if (isDecodedReady || audio.canPlayType(type) === '') return;
+  audio.src = original;
   soundState.value = 'ready';
-  audio.src = '/api/sound.wav';
-  const wanted = stretch.value;
-  if (wanted) playStretch(wanted.start, wanted.end);
+  playAgain();
+}
+
+/** Takes the decoded sound once the server has it, and the peaks for the waveform. */
+export async function loadSound(): Promise<void> {
+  if (isDecodedReady || soundState.value === 'none') return;
+  isDecodedReady = true;
+  // Not in the middle of a word: what plays goes on, and the next stretch comes from the decoded sound.
+  const wasPreparing = soundState.value === 'preparing';
+  if (audio.paused) takeDecoded();
+  soundState.value = 'ready';
+  if (wasPreparing) playAgain();
   const answer = await fetch('/api/peaks').catch(() => null);
   if (answer?.ok) peaks.value = Float32Array.from(new Int8Array(await answer.arrayBuffer()), (size) => size / 127);
+}
+
+function takeDecoded(): void {
+  if (!isDecodedReady || audio.src.endsWith(decoded)) return;
+  const at = audio.currentTime;
+  audio.src = decoded;
+  audio.playbackRate = rate.value;
+  audio.currentTime = at;
 }
 
 /** Plays a stretch of the talk from a little before it, and stops after it, or begins again when looping. */
 export function playStretch(start: number, end: number): void {
   stretch.value = { start, end };
   stopAt = end + tailSeconds;
+  takeDecoded();
   seek(start - leadSeconds);
   play();
 }
@@ -58,6 +84,7 @@ export function playStretch(start: number, end: number): void {
 /** Plays on from a moment without stopping. */
 export function playFrom(seconds: number): void {
   stopAt = null;
+  takeDecoded();
   seek(seconds);
   play();
 }

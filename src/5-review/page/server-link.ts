@@ -17,6 +17,8 @@ export interface InspectionAnswer extends Extras {
   decisions: Decision[];
   loss: string | null;
   hasRecording: boolean;
+  /** The recording itself can be played until the decoded sound is ready; null when it cannot. */
+  originalType: string | null;
   isSoundReady: boolean;
   soundProblem: string | null;
   inspector: { name: string; licence: string | null };

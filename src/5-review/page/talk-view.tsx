@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
 import type { Stretch } from '../mark-transcript.ts';
 import { select, shownPart } from './actions.ts';
-import { selectedKey, stretches } from './inspection-state.ts';
+import { beside, stretches } from './inspection-state.ts';
 import { focusItem } from './keys.ts';
 import { moveAmongButtons } from './move-among-buttons.ts';
 import { playStretch } from './player.ts';
@@ -14,7 +14,7 @@ export function TalkView() {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
   const list = useRef<HTMLOListElement>(null);
-  const current = selectedKey.value;
+  const current = beside.selectedKey.value;
   useEffect(() => {
     // After the new item has been painted: what is beside it must not hold it up.
     const frame = requestAnimationFrame(() => {
@@ -56,7 +56,7 @@ export function TalkView() {
             <StretchButton
               stretch={stretch}
               wanted={wanted}
-              isCurrent={stretch.marks.some(({ key }) => key !== null && key === selectedKey.value)}
+              isCurrent={stretch.marks.some(({ key }) => key !== null && key === current)}
             />
           </li>
         ))}
