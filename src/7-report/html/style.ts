@@ -73,5 +73,5 @@ figcaption{font-weight:700;margin-bottom:.4rem}
 footer{margin-top:3rem;padding-bottom:3rem;font-size:.87rem;color:#3c444b}
 @media (max-width:40rem){.steps{grid-template-columns:1fr}.steps h3{margin-bottom:.4rem}dl{grid-template-columns:1fr}dt{border-bottom:0;padding-bottom:0}.short p{font-size:1.12rem}h1{font-size:1.8rem}}
 @page{margin:17mm 14mm 15mm}
-@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{display:none}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{min-width:0;max-width:100%}h2{margin-top:1.6rem}}
+@media print{body{font-size:10.5pt}main,header,footer{max-width:none;padding:0}header{padding-top:0}.draft{position:static;padding:0 0 3mm;background:#fff;color:#16191c}.short p{font-size:13pt}.scroll{overflow:visible}.findings{min-width:0;font-size:8.5pt}figure svg{min-width:0;max-width:100%}h2{margin-top:1.6rem}}
 `;
