@@ -1,7 +1,10 @@
 /** What one file in `kinds/` says: everything the program knows about one kind of observation. */
 import type { AttributeName, EndReason } from './attributes.ts';
 
-/** What an example sentence must give. Only the named fields are compared. */
+/**
+ * What an example sentence must give. The kind is that of the file and the status "present" unless said otherwise;
+ * attributes that are not named must be empty, and no other observation may come out of the sentence.
+ */
 export interface ExampleReading {
   readonly kind?: string;
   readonly status?: string;
@@ -73,10 +76,14 @@ export interface Kind {
   readonly notWords?: readonly string[];
   readonly misheard?: readonly Misheard[];
   readonly examples: {
+    /** Must give it. */
     readonly says: readonly Example[];
+    /** Must give it, with a flag. */
     readonly unsure?: readonly FlaggedExample[];
+    /** Holds its words and must give no observation of this kind. */
     readonly never: readonly string[];
-    readonly notYet?: readonly Example[];
+    /** Read wrongly as yet. An empty `gives` stands for a sentence that belongs to `never`. */
+    readonly notYet?: readonly (Example | FlaggedExample)[];
   };
   readonly report: ReportWording;
 }
