@@ -108,6 +108,17 @@ function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens:
       phrase.from >= cue.to && phrase.from - cue.to <= 2 && !(claim.from >= cue.to && claim.from <= phrase.from),
   );
   if (followsDirectly) return true;
+  // "an inch and a half maybe": the size is in doubt, not the thing.
+  const isOfSize =
+    cue.from >= claim.to &&
+    sentence.phrases.some(
+      (phrase) =>
+        /^(share|inches|degree|service)$/.test(phrase.family) &&
+        phrase.from >= claim.to &&
+        phrase.to <= cue.from &&
+        cue.from - phrase.to <= 1,
+    );
+  if (isOfSize) return true;
   const isAfterThing = cue.from >= claim.to;
   const ownerBefore = sentence.phrases.some(
     (phrase) =>

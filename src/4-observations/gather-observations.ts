@@ -14,7 +14,16 @@ import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes, readClaims, setField } from './claim.ts';
-import { addItem, fillFields, findKnown, mentionAgain, newEvidence, SAME_FEET, withdrawItem } from './items.ts';
+import {
+  addItem,
+  fillFields,
+  findKnown,
+  mentionAgain,
+  newEvidence,
+  noteConflicts,
+  SAME_FEET,
+  withdrawItem,
+} from './items.ts';
 import { downstreamNames, endKinds, openingKinds, placelessKinds, weakNeeds } from './kind-roles.ts';
 import { type Placing, placeClaim } from './place-claim.ts';
 import {
@@ -520,6 +529,11 @@ function knownAgain(
   ) {
     known.corrected.push({ field: 'at', was: known.at, from: sentence.from, to: sentence.to });
     known.at = placing.at;
+  }
+  if (reading.isSummary) {
+    noteConflicts(known, claim);
+    mentionAgain(reading, known, sentence.from, sentence.to);
+    return known;
   }
   fillFields(known, claim);
   if (

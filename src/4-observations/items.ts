@@ -210,3 +210,18 @@ export function withdrawItem(item: Item, why: string): void {
   item.isWithdrawn = true;
   item.evidence.notes.push(why);
 }
+
+/** What a summary says of a known thing is held against it, never taken over. */
+export function noteConflicts(item: Item, claim: Claim): void {
+  for (const [name, value] of Object.entries(claim.fields) as [keyof Item['fields'], unknown][]) {
+    if (
+      value === null ||
+      value === undefined ||
+      name === 'to' ||
+      item.fields[name] === null ||
+      item.fields[name] === value
+    )
+      continue;
+    item.evidence.notes.push(`the summary said ${name} ${String(value)}`);
+  }
+}

@@ -299,7 +299,7 @@ function addPipe(
   const isFresh =
     focused !== undefined &&
     (focused.kind === 'pipe' || focused.kind === 'material-change') &&
-    sentence.index - reading.focusSentence <= 2;
+    sentence.index - reading.focusSentence <= 4;
   const allPlaces = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
   const starts = allPlaces.filter((phrase) => phrase.distance.isEnd !== true);
   const places = starts.length > 0 ? starts : allPlaces;

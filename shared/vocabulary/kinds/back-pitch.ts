@@ -5,7 +5,7 @@ export const backPitch = {
   group: 'defect',
   title: 'Back pitch',
   plural: 'back pitches',
-  takes: ['to', 'degree', 'inches'],
+  takes: ['to', 'inches'],
   words: [
     'back pitch',
     'back pitched',

@@ -5,7 +5,7 @@ export const blockage = {
   group: 'defect',
   title: 'Blockage',
   plural: 'blockages',
-  takes: ['to', 'position', 'degree', 'percent'],
+  takes: ['to', 'position', 'percent'],
   words: [
     'blockage',
     'blocked',

@@ -5,7 +5,7 @@ export const breakKind = {
   group: 'defect',
   title: 'Break',
   plural: 'breaks',
-  takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  takes: ['to', 'position', 'clock', 'inches'],
   signsYield: true,
   words: [
     'break',

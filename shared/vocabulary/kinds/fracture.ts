@@ -5,7 +5,7 @@ export const fracture = {
   group: 'defect',
   title: 'Fracture',
   plural: 'fractures',
-  takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  takes: ['to', 'position', 'clock', 'inches'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: [
     "pieces|piece|wall has|have|'ve|'s shifted|moved",

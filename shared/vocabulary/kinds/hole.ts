@@ -5,7 +5,7 @@ export const hole = {
   group: 'defect',
   title: 'Hole',
   plural: 'holes',
-  takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  takes: ['to', 'position', 'clock', 'inches'],
   words: ['hole', 'puncture', 'punctured', 'pinhole', 'pin hole'],
   signs: [
     'rusted|eaten|worn|rotted|corroded|wore|ate all|clean|right|clear through',

@@ -214,6 +214,15 @@ export const counterBefore: readonly string[] = [
 
 /** Between two numbers: a stretch. */
 export const rangeBetween: readonly string[] = [
+  'to station',
+  'and running along to',
+  'runs along to',
+  ', runs along to',
+  ', running to',
+  ', runs to',
+  ', and it runs to',
+  'and along to',
+  ', on to',
   'to',
   'to about',
   'to around',
@@ -378,6 +387,12 @@ export const rangeBetween: readonly string[] = [
 
 /** Before a number, with no thing of its own: where the stretch at hand ends. */
 export const endBefore: readonly string[] = [
+  'runs along to',
+  'along to',
+  'runs on to',
+  'runs clear to',
+  'running along to',
+  'stretches to',
   'from there to',
   'from here to',
   'from there out to',

@@ -39,6 +39,18 @@ export function joinPlaces(tokens: readonly Token[], places: readonly Place[]): 
     const second = places[index + 1];
     const words = second && second.sign === null ? rangeWords(tokens, first, second) : null;
     const isOr = words === 'or' || words === 'or maybe';
+    // "from ten back to six": said from the far end.
+    if (second && words === 'back to' && second.feet < first.feet) {
+      phrases.push({
+        ...distancePhrase(
+          { ...second, from: first.from, to: second.to },
+          { ...first, to: second.to },
+          '<distance> back to <distance>',
+        ),
+      });
+      index += 1;
+      continue;
+    }
     if (second && words !== null && !isOr && second.feet > first.feet && second.frame !== 'counter') {
       phrases.push(distancePhrase(first, second, `<distance> ${words} <distance>`));
       index += 1;

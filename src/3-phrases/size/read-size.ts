@@ -52,7 +52,12 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   const isJoined = (tokens[to - 1]?.breakAfter ?? 'stop') === 'none';
   if (isJoined && phraseAfter(tokens, to, pipeAfter)) return true;
   if (isJoined && tokens[to] && context.materialStartsAt(to + 1)) return true;
-  const endsSentence = !isJoined || to >= tokens.length;
+  const isOneInch = tokens[to - 1]?.text === 'inch';
+  if (isOneInch && context.materialEndsAt(from) && inches >= 1.25) return true;
+  const endsSentence =
+    !isJoined ||
+    to >= tokens.length ||
+    /^(so|and|now|the|that|which|but|this|here|they|i|we)$/.test(tokens[to]?.text ?? '');
   if (endsSentence && context.materialEndsAt(from)) return true;
   if (endsSentence && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Cast iron, four inch." and "Three inch this time."
