@@ -1,10 +1,7 @@
 /** One measured part of the work, as the bench prints it. */
 export interface Figure {
   readonly title: string;
-  /** By the clock on the wall, which other work on the machine slows. */
   readonly workSeconds: number;
-  /** What the processor spent, where it was measured. */
-  readonly cpuSeconds?: number;
   readonly recordingSeconds: number;
   /** The most memory the process of this part ever held. */
   readonly peakMegabytes: number;
@@ -33,12 +30,11 @@ export function peakMegabytes(): number {
 export function figureLine(figure: Figure): string {
   const { title, workSeconds, recordingSeconds, peer } = figure;
   const perSecond = workSeconds / recordingSeconds;
-  const cpu = figure.cpuSeconds === undefined ? '' : ` (cpu ${(figure.cpuSeconds / recordingSeconds).toFixed(5)})`;
   const against = peer ? `, ${(workSeconds / peer.workSeconds).toFixed(2)} x ${peer.title}` : '';
   return [
     title.padEnd(26),
     `${workSeconds.toFixed(3).padStart(9)} s`,
-    `${perSecond.toFixed(5)} s a second of recording${cpu}`,
+    `${perSecond.toFixed(5)} s a second of recording`,
     `peak ${Math.round(figure.peakMegabytes)} MB${against}`,
   ].join('  ');
 }

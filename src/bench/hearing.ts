@@ -3,7 +3,7 @@
  * plain greedy decoding of the same model, and faster-whisper where it is installed. Every way runs in a process of its
  * own (memory can only be told apart so); the ways take turns, so that a busy machine slows all of them alike.
  *
- * npm run bench -- [RECORDING TRANSCRIPT.vtt] [--minutes 10] [--rounds 2]
+ * npm run bench -- hearing [RECORDING TRANSCRIPT.vtt] [--minutes 10] [--rounds 2]
  *   BENCH_PYTHON=python3 BENCH_FASTER_WHISPER=FOLDER   adds faster-whisper with the CTranslate2 model in FOLDER
  */
 import { spawnSync } from 'node:child_process';
