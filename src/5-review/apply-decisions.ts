@@ -22,7 +22,7 @@ import { subjectKey } from './subject.ts';
 
 /** Lays `decisions` over `draft`. Never throws on a decision that does not fit: it is reported instead. */
 export function applyDecisions(draft: Draft, decisions: readonly Decision[]): Reviewed {
-  const state = openDraft(structuredClone(draft));
+  const state = openDraft(draft);
   const { deeds, undoable, redoable } = standingDecisions(decisions);
   const context: DeedContext = { state, spokenFor: keysSpokenFor(state, deeds), aliases: new Map() };
   for (const deed of deeds) {

@@ -10,7 +10,7 @@ import type {
   ReviewedSiteField,
 } from '../../shared/schemas/reviewed.ts';
 import { draw, drawSize } from './silent-errors.ts';
-import { subjectKey, subjectsOf } from './subject.ts';
+import { type DraftSubjects, subjectKey, subjectsOf } from './subject.ts';
 
 /** An item and how decisions name it. `wasWrong`: a person had to correct it. */
 export interface Held<T> {
@@ -34,18 +34,49 @@ export interface ReviewState {
 /** How many of the stretches set aside and the denials are listened to. */
 const asideDraw = 2;
 
-export function openDraft(draft: Draft): ReviewState {
-  const subjects = subjectsOf(draft);
-  const keys = subjects.observations.map(subjectKey);
-  const unflagged = keys.filter((_, index) => draft.observations[index]!.review.length === 0);
-  const asideKeys = [...subjects.absent, ...subjects.setAside].map(subjectKey);
-  const drawn = draw(draft.recording.sha256, unflagged, drawSize(unflagged.length));
-  const drawnAsides = draw(draft.recording.sha256, asideKeys, Math.min(asideDraw, asideKeys.length));
+interface Prepared {
+  readonly subjects: DraftSubjects;
+  readonly keys: Readonly<Record<keyof DraftSubjects, readonly string[]>>;
+  readonly drawn: ReadonlySet<string>;
+  readonly drawnAsides: ReadonlySet<string>;
+}
 
-  const hold = <T extends object>(item: T, subject: Subject): Held<T & { subject: Subject }> => ({
-    item: { ...item, subject },
+/** What hangs on the draft alone is worked out once: the page lays decisions over the same draft at every key. */
+const preparedDrafts = new WeakMap<Draft, Prepared>();
+
+function prepare(draft: Draft): Prepared {
+  const known = preparedDrafts.get(draft);
+  if (known) return known;
+  const subjects = subjectsOf(draft);
+  const keys = {
+    observations: subjects.observations.map(subjectKey),
+    runs: subjects.runs.map(subjectKey),
+    absent: subjects.absent.map(subjectKey),
+    unplaced: subjects.unplaced.map(subjectKey),
+    setAside: subjects.setAside.map(subjectKey),
+  };
+  const unflagged = keys.observations.filter((_, index) => draft.observations[index]!.review.length === 0);
+  const asideKeys = [...keys.absent, ...keys.setAside];
+  const prepared = {
+    subjects,
+    keys,
+    drawn: draw(draft.recording.sha256, unflagged, drawSize(unflagged.length)),
+    drawnAsides: draw(draft.recording.sha256, asideKeys, Math.min(asideDraw, asideKeys.length)),
+  };
+  preparedDrafts.set(draft, prepared);
+  return prepared;
+}
+
+/** Copies the draft into items that decisions may change. The draft itself must not be changed after this. */
+export function openDraft(original: Draft): ReviewState {
+  const { subjects, keys, drawn, drawnAsides } = prepare(original);
+  const draft = structuredClone(original);
+
+  // Added to the copy in place: spreading hundreds of wide records at every key would be felt.
+  const hold = <T extends object, More extends object>(item: T, more: More, subject: Subject, key: string) => ({
+    item: Object.assign(item, more, { subject }),
     subject,
-    key: subjectKey(subject),
+    key,
     wasWrong: false,
     isGone: false,
   });
@@ -64,31 +95,31 @@ export function openDraft(draft: Draft): ReviewState {
   });
 
   return {
-    observations: draft.observations.map((o, index) =>
-      hold(
-        { ...o, ...fresh(o.review), source: 'draft' as const, isDrawn: drawn.has(keys[index]!) },
-        subjects.observations[index]!,
-      ),
-    ),
-    runs: draft.runs.map((run, index) =>
-      hold({ ...run, ...fresh(run.review), source: 'draft' as const, counterStart: 0 }, subjects.runs[index]!),
-    ),
-    absent: draft.absent.map((a, index) =>
-      hold({ ...a, ...freshAside('unflagged', subjectKey(subjects.absent[index]!)) }, subjects.absent[index]!),
-    ),
-    unplaced: draft.unplaced.map((a, index) =>
-      hold({ ...a, ...freshAside('open', ''), becameId: null }, subjects.unplaced[index]!),
-    ),
-    setAside: draft.setAside.map((a, index) =>
-      hold(
-        { ...a, ...freshAside('unflagged', subjectKey(subjects.setAside[index]!)), becameId: null },
-        subjects.setAside[index]!,
-      ),
-    ),
+    observations: draft.observations.map((o, index) => {
+      const key = keys.observations[index]!;
+      const more = { ...fresh(o.review), source: 'draft' as const, isDrawn: drawn.has(key) };
+      return hold(o, more, subjects.observations[index]!, key);
+    }),
+    runs: draft.runs.map((run, index) => {
+      const more = { ...fresh(run.review), source: 'draft' as const, counterStart: 0 };
+      return hold(run, more, subjects.runs[index]!, keys.runs[index]!);
+    }),
+    absent: draft.absent.map((a, index) => {
+      const key = keys.absent[index]!;
+      return hold(a, freshAside('unflagged', key), subjects.absent[index]!, key);
+    }),
+    unplaced: draft.unplaced.map((a, index) => {
+      const key = keys.unplaced[index]!;
+      return hold(a, { ...freshAside('open', key), becameId: null }, subjects.unplaced[index]!, key);
+    }),
+    setAside: draft.setAside.map((a, index) => {
+      const key = keys.setAside[index]!;
+      return hold(a, { ...freshAside('unflagged', key), becameId: null }, subjects.setAside[index]!, key);
+    }),
     site: new Map(
       Object.entries(draft.site).map(([name, field]) => [
         name,
-        hold({ ...field, ...fresh(field.review) }, { what: 'site', name }),
+        hold(field, fresh(field.review), { what: 'site', name } as const, `site|${name}`),
       ]),
     ),
     orphans: [],
