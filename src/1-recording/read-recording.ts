@@ -20,8 +20,6 @@ import { findFfmpeg } from './find-ffmpeg.ts';
 import { RecordingError } from './recording-error.ts';
 import { openSampleStore, SAMPLE_RATE, type SampleStore } from './sample-store.ts';
 
-export { findFfmpeg } from './find-ffmpeg.ts';
-export { RecordingError } from './recording-error.ts';
 export { SAMPLE_RATE } from './sample-store.ts';
 
 export interface Recording {

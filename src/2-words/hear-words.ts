@@ -21,8 +21,6 @@ import { openKeptWork } from './keep-work.ts';
 import { loadRecogniser } from './recogniser.ts';
 import { defaultSettings } from './settings.ts';
 
-export { HearingError } from './hearing-error.ts';
-
 export interface HearWordsOptions {
   /** A local folder with another model in the same form. */
   readonly modelFolder?: string;

@@ -7,6 +7,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { type Word, type Words, wordsSchema } from '../../shared/schemas/word.ts';
+import { readAs } from '../disk/read-as.ts';
 import { HearingError } from './hearing-error.ts';
 
 interface Cue {
@@ -18,7 +19,7 @@ interface Cue {
 /** Whether a file name is one that `readTranscript` takes. */
 export const isTranscript = (filePath: string): boolean => /\.(vtt|srt|json)$/i.test(filePath);
 
-/** @throws HearingError when the file is missing, is no transcript, or holds no words. */
+/** @throws HearingError when the file is missing, is no transcript, or holds no words; FileError for a words.json of no use. */
 export async function readTranscript(filePath: string): Promise<Words> {
   let bytes: Buffer;
   try {
@@ -29,7 +30,7 @@ export async function readTranscript(filePath: string): Promise<Words> {
     });
   }
   const text = decodeText(bytes);
-  if (/^\s*\{/.test(text)) return readWordsJson(text, filePath);
+  if (/^\s*\{/.test(text)) return (await readAs(filePath, wordsSchema, 'words'))!;
   const cues = readCues(text);
   if (cues.length === 0) {
     throw new HearingError(`${filePath} holds no lines with times: give a .vtt, an .srt or a words.json.`);
@@ -48,23 +49,6 @@ export async function readTranscript(filePath: string): Promise<Words> {
     words,
     lost: [],
   };
-}
-
-function readWordsJson(text: string, filePath: string): Words {
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (cause) {
-    throw new HearingError(`${filePath} is not whole JSON: make it again from the recording.`, { cause });
-  }
-  const result = wordsSchema.safeParse(value);
-  if (!result.success) {
-    const [issue] = result.error.issues;
-    throw new HearingError(
-      `${filePath} is not a words.json of lineword (${issue?.path.join('.') || 'top'}: ${issue?.message}): make it again from the recording.`,
-    );
-  }
-  return result.data;
 }
 
 /** Cues of WebVTT (W3C) and SubRip: a line with an arrow gives the times, the lines up to the next empty one the words. */

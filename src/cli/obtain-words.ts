@@ -4,10 +4,11 @@
  */
 import { existsSync } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import type { OwnWord } from '../../shared/schemas/own-words.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import type { Recording } from '../1-recording/read-recording.ts';
+import { isTranscript } from '../2-words/read-transcript.ts';
 import { checkWritable, writeWhole } from '../disk/write-whole.ts';
 import { hear, openRecording, recogniserSha256, transcribed } from '../pipeline.ts';
 import { CliError, exitCodes } from './cli-error.ts';
@@ -25,18 +26,15 @@ export interface ObtainOptions {
   readonly ownWords: readonly OwnWord[];
 }
 
-const textEndings = new Set(['.vtt', '.srt', '.json']);
-export const isText = (path: string): boolean => textEndings.has(extname(path).toLowerCase());
-
 export async function obtainWords(inputs: string[], options: ObtainOptions, effects: Effects): Promise<Words> {
-  const text = inputs.find(isText);
-  if (text === undefined) return wordsOfRecording(inputs, options, effects);
-  if (inputs.length > 1) throw new CliError(`${text} is a transcript: give it alone, without other files.`);
-  const found = await stat(text).catch(() => null);
-  if (found === null) throw new CliError(`There is no file ${text}: check the name and the folder.`);
-  if (found.isDirectory()) throw new CliError(`${text} is a folder: name the file inside it.`);
-  if (found.size === 0) throw new CliError(`${text} is empty: give the transcript itself.`);
-  return extname(text).toLowerCase() === '.json' ? readWords(text) : transcribed(text);
+  const transcript = inputs.find(isTranscript);
+  if (transcript === undefined) return wordsOfRecording(inputs, options, effects);
+  if (inputs.length > 1) throw new CliError(`${transcript} is a transcript: give it alone, without other files.`);
+  const found = await stat(transcript).catch(() => null);
+  if (found === null) throw new CliError(`There is no file ${transcript}: check the name and the folder.`);
+  if (found.isDirectory()) throw new CliError(`${transcript} is a folder: name the file inside it.`);
+  if (found.size === 0) throw new CliError(`${transcript} is empty: give the transcript itself.`);
+  return transcribed(transcript);
 }
 
 async function wordsOfRecording(files: string[], options: ObtainOptions, effects: Effects): Promise<Words> {

@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import type { Command } from 'commander';
 import type { Draft } from '../../../shared/schemas/draft.ts';
+import { isTranscript } from '../../2-words/read-transcript.ts';
 import { readOwnWords } from '../../5-review/own-words.ts';
 import { configFolder } from '../../disk/config-folder.ts';
 import { writeWhole } from '../../disk/write-whole.ts';
@@ -12,7 +13,7 @@ import { CliError } from '../cli-error.ts';
 import { draftTable } from '../draft-table.ts';
 import { type Effects, realEffects } from '../effects.ts';
 import { asJson, fileNames, folderFor, removeIfEmpty } from '../inspection-folder.ts';
-import { isText, obtainWords } from '../obtain-words.ts';
+import { obtainWords } from '../obtain-words.ts';
 import { respell, showRespelled } from '../own-words.ts';
 
 export interface DraftOptions {
@@ -74,7 +75,7 @@ export async function runDraft(recordings: string[], options: DraftOptions, effe
 /** What to type next. Review looks for the recording in the folder and beside it; elsewhere it has to be told. */
 function reviewCommand(shown: string, folder: string, recordings: string[], effects: Effects): string {
   const nearby = [folder, dirname(folder)];
-  const isFound = recordings.every((path) => isText(path) || nearby.includes(dirname(resolve(path))));
+  const isFound = recordings.every((path) => isTranscript(path) || nearby.includes(dirname(resolve(path))));
   const words = [shown, ...(isFound ? [] : ['--recording', ...recordings])];
   return `${effects.program} review ${words.map(quoteForShell).join(' ')}`;
 }
