@@ -149,7 +149,13 @@ export function assertClaim(
   const cues = sentence.phrases.filter((phrase) => phrase.family === 'assertion');
   const because: string[] = [];
   const isLimit = groupOf.get(claim.kind) === 'limit';
-  const outside = cues.filter((cue) => !claim.things.some((thing) => cue.from < thing.to && cue.to > thing.from));
+  const isInside = (cue: Cue): boolean => claim.things.some((thing) => cue.from < thing.to && cue.to > thing.from);
+  const outside = cues.filter((cue) => !isInside(cue));
+  // "that joint might be open": the hedge stands inside the description.
+  const hedgedInside =
+    claim.source === 'sign'
+      ? cues.filter((cue) => cue.cue.axis === 'hedged' && cue.cue.reaches === 'forward' && isInside(cue))
+      : [];
   const hits = (axis: Cue['cue']['axis']): Cue[] => outside.filter((cue) => cue.cue.axis === axis);
   const denying = isLimit
     ? []
@@ -225,8 +231,8 @@ export function assertClaim(
   const followsDenial = /^(or|nor) /.test(sentence.text) && claim === claims[0] && wasDenied;
   return {
     isDenied: denying.length > 0 || followsDenial,
-    isHedged: hedging.length > 0 && sure.length === 0,
-    isHedgeLoose: hedging.length > 0 && hedging.every((cue) => cue.from >= claim.to),
+    isHedged: (hedging.length > 0 || hedgedInside.length > 0) && sure.length === 0,
+    isHedgeLoose: hedging.length > 0 && hedgedInside.length === 0 && hedging.every((cue) => cue.from >= claim.to),
     isSure: sure.length > 0,
     isDefinite,
     isPointedAt,

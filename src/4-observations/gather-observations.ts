@@ -47,8 +47,11 @@ export function gatherObservations(phrases: Phrases): Reading {
   return reading;
 }
 
-const asksDoubtfully = (reading: Reading, sentence: Sentence): boolean =>
-  !sentence.isQuestion && reading.phrases.tokens[sentence.to - 1]?.breakAfter === 'question';
+const asksDoubtfully = (reading: Reading, sentence: Sentence, claim: Claim): boolean => {
+  const { tokens } = reading.phrases;
+  if (sentence.isQuestion || tokens[sentence.to - 1]?.breakAfter !== 'question') return false;
+  return !tokens.slice(claim.to - 1, sentence.to - 1).some((token) => token.breakAfter === 'comma');
+};
 
 const answersNo = /^(no|nope|nah|naw|not|negative)\b/;
 const answersYes = /^(yes|yeah|yep|yup|sure is|it is|okay yeah|oh yeah|that 's right|correct|uhhuh|sure enough)\b/;
@@ -207,7 +210,7 @@ function pointedAgain(
   return claim;
 }
 
-const another = /^(second|third|fourth|another|next|other|last|one)$/;
+const another = /^(second|third|fourth|another|next|other|one)$/;
 
 /** "Forty feet, second one, right side": the kind is that of the thing before. */
 function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
@@ -305,6 +308,11 @@ function withdraw(reading: Reading, sentence: Sentence): boolean {
   const cue = isWithdrawing(sentence);
   const run = currentRun(reading);
   if (!cue || !run) return false;
+  // "Thirty one was nothing. Forget that one." takes back one thing, not two.
+  if (reading.withdrawnSentence === sentence.index - 1 && sentence.to - sentence.from <= 4) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return true;
+  }
   const places = phrasesOf(sentence.phrases, 'distance');
   const things = phrasesOf(sentence.phrases, 'thing');
   const live = liveItems(reading, run.n);
@@ -358,6 +366,7 @@ function withdraw(reading: Reading, sentence: Sentence): boolean {
     mentionAgain(reading, item, sentence.from, sentence.to);
     return true;
   }
+  reading.withdrawnSentence = sentence.index;
   for (const item of targets) {
     withdrawItem(item, `taken back: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
@@ -444,7 +453,7 @@ function readClaim(
   const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
   if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked)
     return consider('named on the way back, nothing new');
-  if (asksDoubtfully(reading, sentence) && !assertion.isSure) assertion.isHedged = true;
+  if (asksDoubtfully(reading, sentence, claim) && !assertion.isSure) assertion.isHedged = true;
   const item = makeItem(reading, sentence, claim, claims, assertion, placing);
   for (const pair of replacements) {
     if (pair.old.family === 'distance' && claim.place === pair.by)
@@ -566,6 +575,7 @@ function knownAgain(
   else if (
     known.status === 'present' &&
     assertion.isHedged &&
+    !assertion.isHedgeLoose &&
     sentence.index - known.sentence <= 2 &&
     run?.way === 'out' &&
     known.evidence.isHedged === false

@@ -136,13 +136,22 @@ export function findKnown(
     );
     return guessed ?? null;
   }
-  if (run.way === 'back' || reading.isSummary)
+  const focused = reading.focus.findLast((item) => item.kind === claim.kind && !item.isWithdrawn);
+  const sinceFocus = sentence.index - reading.focusSentence;
+  if (placelessKinds.has(claim.kind)) return focused && sinceFocus <= 2 ? focused : null;
+  if (run.way === 'back') {
+    // Parked over something on the way back, with its place just read out: near a known thing it is that thing.
+    const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
+    if (isParked && !assertion.isDefinite && placing.at !== null) return nearestItem(same, placing.at, SLIP_FEET);
     return same.findLast((item) => matchesFields(item, claim)) ?? same.at(-1) ?? null;
+  }
   if (placing.at !== null) {
     const here = nearestItem(same, placing.at, SAME_FEET);
     if (here) return here;
   }
-  const focused = reading.focus.findLast((item) => item.kind === claim.kind && !item.isWithdrawn);
+  // "There's lint in here. Dryer lint, I think." is one thing.
+  if (focused && sinceFocus <= 1 && claim.place === null && placing.basis !== 'relative' && !sentence.isQuestion)
+    return focused;
   if (focused && assertion.isDefinite) return focused;
   return assertion.isDefinite && !assertion.isPointedAt ? (same.at(-1) ?? null) : null;
 }

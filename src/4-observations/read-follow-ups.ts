@@ -123,6 +123,7 @@ const endingWords =
 /** A sentence that gives a place and names nothing. */
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
   const run = currentRun(reading);
+  const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
   if (correcting !== null && replaceLast(reading, sentence, place, correcting)) return true;
@@ -133,15 +134,19 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const { feet, toFeet } = place.distance;
   const isForNext = nextNeedsPlace(reading, sentence.index);
   const says = saysThat.test(sentence.text);
-  const isUnsure = isGuessed(item) || (item.evidence.frame === 'bare' && place.distance.frame === 'unit');
+  const isUnsure =
+    isGuessed(item) ||
+    (item.evidence.frame === 'bare' && place.distance.frame === 'unit' && sentence.index - item.sentence <= 1);
   // "Offset joint here. That's at sixteen."
   if (item.at === null && (says || !isForNext))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
   if (isGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
   // "It's a toy. Eighteen and a half feet."
   const isForward = feet > (item.at ?? 0) && run.way === 'out';
-  if (isUnsure && isForward && !isForNext && isNothingElse(reading, sentence))
-    return setPlace(reading, sentence, run, item, feet, toFeet, 'place said right after');
+  if (isUnsure && isForward && !isForNext && isNothingElse(reading, sentence)) {
+    const first = kindTakes(item.kind, 'to') ? (whole[0]?.distance.feet ?? feet) : feet;
+    return setPlace(reading, sentence, run, item, first, toFeet, 'place said right after');
+  }
   // "Back pitch here. Eighteen to twenty two."
   const takesStretch = toFeet !== null && kindTakes(item.kind, 'to') && item.fields.to === null;
   if (takesStretch && (isGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))

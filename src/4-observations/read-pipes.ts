@@ -125,7 +125,15 @@ function changePair(
     if (isChange && !/\b(not|isn't|instead of|rather than|or)\b/.test(between)) {
       // "plastic, and before that clay", "tied to the old clay with PVC": order of words is the order of the pipe.
       const known = run.material;
-      const isReversed = known !== null && second.material === known && first.material !== known;
+      const isTold = reading.items.some(
+        (item) =>
+          item.run === run.n &&
+          !item.isWithdrawn &&
+          item.kind === 'material-change' &&
+          item.fields.toMaterial === second.material &&
+          sentence.index - item.sentence <= 4,
+      );
+      const isReversed = !isTold && known !== null && second.material === known && first.material !== known;
       const [from, to] = isReversed ? [second, first] : [first, second];
       return { fromMaterial: from.material, toMaterial: to.material, phrases: materials };
     }
@@ -142,7 +150,7 @@ function changePair(
     .map((token) => token.text)
     .join(' ');
   const goesTo =
-    /\b(goes|go|going|went|turns|turned|turning|changes|changed|changing|switches|switched|transitions|transition|converts|becomes|become|over|gives way|adapts|swaps|cut over|flips|ties|tied|tie|turn|change|switch|shifts|moves|jumps)( \w+){0,4}$/.test(
+    /\b(goes|go|going|went|turns|turned|turning|changes|changed|changing|switches|switched|transitions|transition|converts|becomes|become|over|gives way|adapts|swaps|cut over|flips|ties|tied|tie|turn|change|switch|shifts|moves|jumps)[\w' ]{0,32}$/.test(
       before,
     ) && !/\bgoing (up|down|out)$/.test(before);
   const startsHere =

@@ -138,6 +138,8 @@ export interface Reading {
   /** An opening named in talk that came before the run it starts. */
   considered: { token: number; rule: string; because: string }[];
   absent: { run: number; kind: KindName; from: number; to: number }[];
+  /** The sentence that last took something back. */
+  withdrawnSentence: number;
   /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
   isCorrecting: 'strong' | 'weak' | null;
 }
@@ -173,6 +175,7 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[]): 
     isSummary: false,
     considered: [],
     absent: [],
+    withdrawnSentence: -2,
     isCorrecting: null,
   };
 }

@@ -7,16 +7,7 @@ export const cleanout = {
   plural: 'cleanouts',
   takes: ['position', 'clock'],
   role: 'opening',
-  words: [
-    'cleanout',
-    'cleanout riser',
-    'cleanout tee',
-    'cleanout wye',
-    'cleanout cap',
-    'access riser',
-    'riser',
-    'cleanout plug',
-  ],
+  words: ['cleanout', 'cleanout riser', 'cleanout tee', 'cleanout wye', 'cleanout cap', 'access riser', 'riser', 'cleanout plug'],
   notWords: ['cleanout price', 'riser clamp', 'cleanout side'],
   misheard: [{ heard: 'clean up|cleanup riser', said: 'cleanout', needs: 'distance' }],
   examples: {

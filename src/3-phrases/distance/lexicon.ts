@@ -770,6 +770,7 @@ export const middlePlace: readonly string[] = [
 
 /** A bare number may be a place when one of these follows. */
 export const afterBarePlace: ReadonlySet<string> = new Set([
+  'was',
   'until',
   'till',
   'thru',

@@ -6,7 +6,7 @@ import type { Kind, Misheard } from '../../../shared/vocabulary/kind.ts';
 import { type KindName, kinds } from '../../../shared/vocabulary/kinds/index.ts';
 import { type Material, type MaterialName, materials } from '../../../shared/vocabulary/materials.ts';
 import { type ServiceName, services } from '../../../shared/vocabulary/services.ts';
-import { buildLexicon, type LexiconEntry, matchAll, matchAt } from '../lexicon/pattern.ts';
+import { buildLexicon, type LexiconEntry, type LexiconMatch, matchAll, matchAt } from '../lexicon/pattern.ts';
 import type { PhraseOf, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 
@@ -16,7 +16,8 @@ type Named =
   | { readonly sort: 'kind'; readonly kind: KindName; readonly source: Source; readonly misheard?: Misheard }
   | { readonly sort: 'material'; readonly material: MaterialName; readonly misheard?: Misheard }
   | { readonly sort: 'service'; readonly service: ServiceName }
-  | { readonly sort: 'not' };
+  /** Hides the words of one kind or material, not those of others. */
+  | { readonly sort: 'not'; readonly of: string };
 
 /** A noun also matches in the plural. */
 const withPlural = (pattern: string): string[] => {
@@ -55,7 +56,7 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
         value: { sort: 'kind', kind: name, source: 'word', misheard },
       }),
     ),
-    ...(kind.notWords ?? []).map((pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'not' } })),
+    ...(kind.notWords ?? []).map((pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'not', of: name } })),
   ];
 }
 
@@ -73,7 +74,9 @@ const lexicon = buildLexicon<Named>([
         value: { sort: 'material', material: material.name, misheard },
       }),
     ),
-    ...(material.notWords ?? []).map((pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'not' } })),
+    ...(material.notWords ?? []).map(
+      (pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'not', of: material.name } }),
+    ),
   ]),
   ...services.flatMap((service) =>
     service.words.map(
@@ -91,15 +94,34 @@ const serviceLexicon = buildLexicon<ServiceName>(
   services.flatMap((service) => service.words.map((pattern) => ({ pattern, value: service.name }))),
 );
 
+const nameOf = (value: Named): string =>
+  value.sort === 'kind'
+    ? value.kind
+    : value.sort === 'material'
+      ? value.material
+      : value.sort === 'service'
+        ? value.service
+        : '';
+
+/** Of the longest matches at one token: the name of something, unless the words are listed as none of it. */
+function chooseMatch(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Named> | null {
+  const longest = matches.filter((match) => match.to === matches[0]?.to);
+  const hidden = new Set(longest.flatMap(({ value }) => (value.sort === 'not' ? [value.of] : [])));
+  const named = longest.find(({ value }) => value.sort !== 'not' && !hidden.has(nameOf(value)));
+  return named ?? longest.find(({ value }) => value.sort === 'not') ?? longest[0] ?? null;
+}
+
 /** Every named thing. Of matches that overlap the longest stands, and of equal ones the first. */
 export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thing[] {
   const candidates = tokens.flatMap((_, at) => {
-    const best = matchAt(lexicon, tokens, at).find(
-      ({ value, from, to }) =>
-        value.sort === 'not' ||
-        value.sort === 'service' ||
-        value.misheard === undefined ||
-        isInFrame(value.misheard.needs, from, to),
+    const best = chooseMatch(
+      matchAt(lexicon, tokens, at).filter(
+        ({ value, from, to }) =>
+          value.sort === 'not' ||
+          value.sort === 'service' ||
+          value.misheard === undefined ||
+          isInFrame(value.misheard.needs, from, to),
+      ),
     );
     return best ? [best] : [];
   });
