@@ -65,7 +65,12 @@ export interface LineLayout {
   readonly ticks: readonly { readonly at: number; readonly along: number }[];
   readonly materials: readonly MaterialStretch[];
   readonly marks: readonly LineMark[];
-  readonly withoutDistance: readonly { readonly id: string; readonly title: string; readonly isOpen: boolean }[];
+  readonly withoutDistance: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly isOpen: boolean;
+    readonly isConfirmed: boolean;
+  }[];
   /** The camera over time: seconds of the recording against place on the axis. */
   readonly track: readonly { readonly seconds: number; readonly along: number; readonly at: number }[];
 }
@@ -124,7 +129,12 @@ export function layoutLine(run: Run, observations: readonly LineObservation[], o
     marks,
     withoutDistance: own
       .filter((o) => o.at === null)
-      .map((o) => ({ id: o.id, title: kindOf.get(o.kind)?.title ?? o.kind, isOpen: o.reviewState === 'open' })),
+      .map((o) => ({
+        id: o.id,
+        title: kindOf.get(o.kind)?.title ?? o.kind,
+        isOpen: o.reviewState === 'open',
+        isConfirmed: o.reviewState === 'confirmed',
+      })),
     track: track.map((point) => ({ ...point, along: place(point.at) })),
   };
 }

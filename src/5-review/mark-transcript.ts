@@ -15,6 +15,8 @@ export type MarkKind =
   | 'run'
   | 'site'
   | 'unplaced'
+  /** Not placed, and a person says that it holds nothing. */
+  | 'dismissed'
   | 'set-aside'
   | 'lost'
   | 'nothing';
@@ -78,7 +80,9 @@ function ownersOf(reviewed: Reviewed): Owner[] {
   for (const a of reviewed.absent) if (a.reviewState !== 'rejected') own(a.heard, 'absent', a, a.kind);
   for (const run of reviewed.runs) own(run.heard, 'run', run, run.access ?? '');
   for (const [name, field] of Object.entries(reviewed.site)) own(field.heard, 'site', field, name);
-  for (const a of reviewed.unplaced) if (a.becameId === null) own(a.heard, 'unplaced', a, a.why);
+  for (const a of reviewed.unplaced) {
+    if (a.becameId === null) own(a.heard, a.reviewState === 'confirmed' ? 'dismissed' : 'unplaced', a, a.why);
+  }
   for (const a of reviewed.setAside) if (a.becameId === null) own(a.heard, 'set-aside', a, a.why);
   return owners;
 }

@@ -133,7 +133,10 @@ describe.skipIf(!isMeasured)('from the key to the next item', () => {
       await page.waitForTimeout(1500);
       const taken: Taken[] = [];
       for (let i = 0; i < 30; i++) {
-        taken.push(await timeOf(page, i % 3 === 2 ? 'n' : i % 5 === 4 ? 'x' : i % 7 === 6 ? 'j' : 'Enter'));
+        const key = i % 3 === 2 ? 'n' : i % 5 === 4 ? 'x' : i % 7 === 6 ? 'j' : 'Enter';
+        const one = await timeOf(page, key);
+        taken.push(one);
+        if (one.shown > 100) process.stdout.write(`  late: ${i} ${key} ${JSON.stringify(one)}\n`);
         await page.waitForTimeout(200);
       }
       process.stdout.write(

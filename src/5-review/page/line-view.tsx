@@ -151,7 +151,7 @@ const RunDrawing = memo(function RunDrawing({ run, own, currentId }: RunDrawingP
               >
                 <span class="at">? {unit.value}</span>
                 <span class="name">{one.title}</span>
-                <Sign isOpen={one.isOpen} isConfirmed={false} />
+                <Sign isOpen={one.isOpen} isConfirmed={one.isConfirmed} />
               </button>
             </li>
           ))}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
 import { whyNotToSign } from '../why-not-to-sign.ts';
 import { decideUndo } from './decide-undo.ts';
@@ -45,6 +45,8 @@ function SignForm() {
   const [name, setName] = useState(inspector.value.name);
   const [licence, setLicence] = useState(inspector.value.licence ?? '');
   const [statement, setStatement] = useState(usualStatement);
+  const nameInput = useRef<HTMLInputElement>(null);
+  useEffect(() => nameInput.current?.focus(), []);
   const [refusal, setRefusal] = useState<string | null>(null);
   const sign = async () => {
     try {
@@ -67,6 +69,7 @@ function SignForm() {
       <label class="field">
         <span>Name</span>
         <input
+          ref={nameInput}
           name="name"
           required
           autocomplete="name"

@@ -46,7 +46,9 @@ export function TalkView() {
         />
         <p class="hint" role={wanted === '' ? undefined : 'status'}>
           {wanted === ''
-            ? `${loose} ${loose === 1 ? 'stretch' : 'stretches'} became nothing yet`
+            ? loose === 0
+              ? 'Every stretch became something or was set aside'
+              : `${loose} ${loose === 1 ? 'stretch' : 'stretches'} not settled`
             : `${shown.length} found`}
         </p>
       </div>

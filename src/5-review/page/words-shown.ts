@@ -34,6 +34,7 @@ export const markTitles: Readonly<Record<MarkKind, string>> = {
   run: 'run',
   site: 'site',
   unplaced: 'not placed',
+  dismissed: 'holds nothing to write down',
   'set-aside': 'set aside',
   lost: 'not understood',
   nothing: 'nothing',
