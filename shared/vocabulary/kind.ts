@@ -19,7 +19,7 @@ export interface Example {
 }
 
 export interface FlaggedExample extends Example {
-  /** The review reason that must be raised. */
+  /** The review reason that must be raised, or "suspected" where the status itself is the warning. */
   readonly flag: string;
 }
 
@@ -58,6 +58,8 @@ export interface Kind {
   readonly isPlaceless?: boolean;
   /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */
   readonly signsYield?: boolean;
+  /** The kind that a description of this one belongs to when both are named in one sentence. */
+  readonly yieldsTo?: string;
   /** What an everyday word of it needs to be believed: a size or share, or being pointed at. */
   readonly weakNeeds?: 'measure' | 'pointing';
   /** True when only left and right are said of it. */

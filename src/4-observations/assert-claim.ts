@@ -101,7 +101,7 @@ function reachesBackward(
 /** A hedge that belongs to a number, an owner or a cause beside it, not to the thing. */
 function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
   const measured = sentence.phrases.filter((phrase) =>
-    /^(share|inches|distance|service|degree|clock|count|relative|angle|diameter)$/.test(phrase.family),
+    /^(share|inches|distance|service|clock|count|relative|angle|diameter|length)$/.test(phrase.family),
   );
   const followsDirectly = measured.some(
     (phrase) =>

@@ -6,7 +6,7 @@ import type { AttributeName } from '../../shared/vocabulary/attributes.ts';
 import { type KindName, kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { sidewaysKinds, yieldingKinds } from './kind-roles.ts';
+import { sidewaysKinds, yieldingKinds, yieldsTo } from './kind-roles.ts';
 import type { Fields } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -96,6 +96,8 @@ function isFittingBeside(thing: PhraseOf<'thing'>, angle: Phrase, tokens: readon
 const YIELD_TOKENS = 9;
 
 function givesWay(claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean {
+  const upper = claim.source === 'sign' ? yieldsTo.get(claim.kind) : undefined;
+  if (upper && claims.some((other) => other.kind === upper)) return true;
   if (claim.source !== 'sign' || !yieldingKinds.has(claim.kind)) return false;
   return claims.some(
     (other) =>

@@ -24,7 +24,7 @@ import {
   SAME_FEET,
   withdrawItem,
 } from './items.ts';
-import { downstreamNames, endKinds, openingKinds, placelessKinds, weakNeeds } from './kind-roles.ts';
+import { downstreamNames, endKinds, openingKinds, placelessKinds, weakNeeds, yieldsTo } from './kind-roles.ts';
 import { type Placing, placeClaim } from './place-claim.ts';
 import {
   findDeniedValues,
@@ -37,7 +37,7 @@ import {
 import { giveAttributes, givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
 import { ownRunTalk, readRuns } from './read-runs.ts';
-import { currentRun, type Item, liveItems, own, type Reading, startReading } from './reading.ts';
+import { currentRun, type Item, liveItems, own, type Reading, reviveTentative, startReading } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 
 /** Reads the whole talk. */
@@ -97,7 +97,16 @@ function readSentence(reading: Reading, whole: Sentence): void {
     isFollowUp = giveAttributes(reading, sentence, found.loose, correcting);
     if (touched.length === 0 && !isPipeTalk) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
   }
-  advance(reading, sentence, touched.length > 0 || isPipeTalk, isFollowUp, claims.length);
+  const lastPlace = phrasesOf(sentence.phrases, 'distance').at(-1)?.distance;
+  const isPlaceUsed =
+    lastPlace === undefined || isPipeTalk || touched.some((item) => usesPlace(item, lastPlace.feet, lastPlace.toFeet));
+  advance(
+    reading,
+    sentence,
+    (touched.length > 0 || isPipeTalk) && isPlaceUsed,
+    isFollowUp,
+    isPlaceUsed ? claims.length : 0,
+  );
   reading.isCorrecting = isOnlyCorrection(sentence) ? (correcting ?? 'weak') : null;
   if (isRunTalk) ownRunTalk(reading, sentence);
   ownRest(reading, sentence, touched, isPipeTalk);
@@ -114,6 +123,13 @@ function resumeOutward(reading: Reading, sentence: Sentence): void {
   )
     run.way = 'out';
 }
+
+const usesPlace = (item: Item, feet: number, toFeet: number | null): boolean =>
+  [item.at, item.fields.to].some(
+    (value) =>
+      value !== null &&
+      (Math.abs(value - feet) <= SAME_FEET || (toFeet !== null && Math.abs(value - toFeet) <= SAME_FEET)),
+  );
 
 const lastValueOf = (item: Item, sentence: number): Reading['lastValue'] => ({
   item,
@@ -395,8 +411,16 @@ function readClaim(
     return null;
   };
   if (claim.kind === 'material-change') return null;
-  if (claim.source === 'weak' && !isWeakBelieved(reading, claim, assertion))
+  if (claim.source === 'weak' && !isWeakBelieved(reading, claim, assertion)) {
+    holdTentative(reading, sentence, claim, claims, assertion, placing);
     return consider('an everyday word without what it needs');
+  }
+  const revived = reviveFor(reading, sentence, claim, assertion);
+  if (revived) {
+    fillFields(revived, claim);
+    mentionAgain(reading, revived, sentence.from, sentence.to);
+    return revived;
+  }
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
   if (renamed && claim.source === 'sign') claim.kind = renamed;
   const before = claims[claims.indexOf(claim) - 1];
@@ -419,6 +443,13 @@ function readClaim(
     reading.lastValue = null;
     return consider('a guess taken back');
   }
+  const upper = claim.source === 'sign' ? yieldsTo.get(claim.kind) : undefined;
+  if (
+    upper &&
+    sentence.index - reading.focusSentence <= 2 &&
+    reading.focus.some((item) => item.kind === upper && !item.isWithdrawn)
+  )
+    return consider(`part of the ${upper}`);
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
   if (corrected) return corrected;
   const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;
@@ -461,6 +492,50 @@ function readClaim(
     if (!pair.isStrong) item.evidence.notes.push('weak correction');
   }
   return item;
+}
+
+/** Keeps a thing that was only seen ("water ahead, sixteen") until a name, a size or an end makes it a finding. */
+function holdTentative(
+  reading: Reading,
+  sentence: Sentence,
+  claim: Claim,
+  claims: readonly Claim[],
+  assertion: Assertion,
+  placing: Placing,
+): void {
+  const run = currentRun(reading);
+  if (
+    !run ||
+    run.way === 'back' ||
+    reading.isSummary ||
+    sentence.isQuestion ||
+    assertion.isDenied ||
+    assertion.aside !== null
+  )
+    return;
+  if (weakNeeds.get(claim.kind) !== 'measure' || placing.at === null || placing.isGuess) return;
+  const item = makeItem(reading, sentence, claim, claims, assertion, placing);
+  item.isWithdrawn = true;
+  item.evidence.notes.push('only seen, not named');
+  reading.tentative = { item, sentence: sentence.index };
+}
+
+/** The name comes: "so that's our belly". */
+function reviveFor(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
+  const held = reading.tentative;
+  const run = currentRun(reading);
+  if (!held || !run || held.item.run !== run.n || held.item.kind !== claim.kind || sentence.index - held.sentence > 10)
+    return null;
+  if (
+    claim.place !== null ||
+    claim.source === 'weak' ||
+    assertion.isDenied ||
+    assertion.aside !== null ||
+    sentence.isQuestion ||
+    run.way === 'back'
+  )
+    return null;
+  return reviveTentative(reading, sentence.index);
 }
 
 function isWeakBelieved(reading: Reading, claim: Claim, assertion: Assertion): boolean {

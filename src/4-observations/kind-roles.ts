@@ -39,3 +39,8 @@ export const weakNeeds: ReadonlyMap<string, 'measure' | 'pointing'> = new Map(
 export const downstreamNames: ReadonlyMap<string, KindName> = new Map(
   all.flatMap((kind) => (kind.whenDownstream ? [[kind.name, kind.whenDownstream as KindName] as const] : [])),
 );
+
+/** Kinds whose descriptions are another kind's when that one is named with them ("can't push further, end of the line"). */
+export const yieldsTo: ReadonlyMap<string, KindName> = new Map(
+  all.flatMap((kind) => (kind.yieldsTo ? [[kind.name, kind.yieldsTo as KindName] as const] : [])),
+);

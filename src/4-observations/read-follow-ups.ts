@@ -3,7 +3,7 @@ import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, kindTakes, setField } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
-import { currentRun, type FieldName, type Item, own, type Reading, type RunState } from './reading.ts';
+import { currentRun, type FieldName, type Item, own, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How many sentences an attribute may stand after the thing it is said of. */
@@ -20,6 +20,14 @@ export function giveAttributes(
   loose: readonly Phrase[],
   correcting: 'strong' | 'weak' | null,
 ): boolean {
+  const measured = loose.some((phrase) => phrase.family === 'share' || phrase.family === 'inches');
+  if (
+    measured &&
+    reading.tentative &&
+    sentence.index - reading.tentative.sentence <= 2 &&
+    reading.focusSentence <= reading.tentative.sentence
+  )
+    reviveTentative(reading, sentence.index);
   const targets = reading.focus.filter((item) => !item.isWithdrawn);
   if (targets.length === 0 || sentence.index - reading.focusSentence > ATTRIBUTE_SENTENCES) return false;
   if (sentence.isQuestion) return false;
@@ -127,7 +135,9 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
   if (correcting !== null && replaceLast(reading, sentence, place, correcting)) return true;
+  if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
+  if (endTentative(reading, sentence, run, place)) return true;
   const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
   const isNear = item !== undefined && sentence.index - reading.focusSentence <= 2;
   if (!item || !isNear || (item.kind === 'pipe' && item.at === 0) || placelessKinds.has(item.kind)) return false;
@@ -156,6 +166,24 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
 
 const saysThat =
   /\b(that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/;
+
+/** "City main, sixty two. It reads sixty two point eight, to be exact.", and "Eight? Nine." */
+function refinesLast(reading: Reading, sentence: Sentence, place: PhraseOf<'distance'>): boolean {
+  const last = reading.lastValue;
+  if (last === null || last.field !== 'at' || last.item.at === null || sentence.index - last.sentence > 3) return false;
+  const gap = Math.abs(place.distance.feet - last.item.at);
+  const before = reading.sentences[sentence.index - 1];
+  const asksAgain =
+    before !== undefined &&
+    reading.phrases.tokens[before.to - 1]?.breakAfter === 'question' &&
+    phrasesOf(before.phrases, 'distance').some((phrase) => phrase.distance.feet === last.item.at) &&
+    before.to - before.from <= 4;
+  return (
+    gap > 0 &&
+    ((gap <= 1.2 && /\b(exact|exactly|precise|precisely|reads|to be fair|being picky)\b/.test(sentence.text)) ||
+      (gap <= 12 && asksAgain))
+  );
+}
 
 /** "No. Thirty nine." replaces the last place given. */
 function replaceLast(
@@ -200,6 +228,25 @@ function endOpenStretch(reading: Reading, sentence: Sentence, run: RunState, pla
   reading.focusSentence = sentence.index;
   run.here = feet;
   ownFor(reading, sentence, open);
+  return true;
+}
+
+/** Water seen at one place and left at another lies in a low spot, whether it is called so or not. */
+function endTentative(reading: Reading, sentence: Sentence, run: RunState, place: PhraseOf<'distance'>): boolean {
+  const { tentative } = reading;
+  if (
+    !tentative ||
+    tentative.item.run !== run.n ||
+    sentence.index - tentative.sentence > 10 ||
+    tentative.item.at === null
+  )
+    return false;
+  const says = place.distance.isEnd === true || endingWords.test(sentence.text);
+  if (!says || place.distance.feet <= tentative.item.at) return false;
+  reviveTentative(reading, sentence.index);
+  tentative.item.fields.to = place.distance.feet;
+  run.here = place.distance.feet;
+  ownFor(reading, sentence, tentative.item);
   return true;
 }
 

@@ -193,6 +193,7 @@ function placeOf(
 }
 
 function remember(reading: Reading, item: Item, sentence: Sentence): void {
+  if (item.at !== 0) reading.lastValue = { item, field: 'at', sentence: sentence.index };
   reading.focus = [...(reading.focusSentence === sentence.index ? reading.focus : []), item];
   reading.focusSentence = sentence.index;
 }

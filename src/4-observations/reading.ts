@@ -138,6 +138,8 @@ export interface Reading {
   /** An opening named in talk that came before the run it starts. */
   considered: { token: number; rule: string; because: string }[];
   absent: { run: number; kind: KindName; from: number; to: number }[];
+  /** Something seen that may turn out to be a finding once a size, an end or a name is said. */
+  tentative: { item: Item; sentence: number } | null;
   /** The sentence that last took something back. */
   withdrawnSentence: number;
   /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
@@ -175,6 +177,7 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[]): 
     isSummary: false,
     considered: [],
     absent: [],
+    tentative: null,
     withdrawnSentence: -2,
     isCorrecting: null,
   };
@@ -189,3 +192,16 @@ export function own(reading: Reading, from: number, to: number, owner: Owner): v
 
 export const liveItems = (reading: Reading, run: number): Item[] =>
   reading.items.filter((item) => item.run === run && !item.isWithdrawn);
+
+/** What was only seen becomes a finding, and talk is about it. */
+export function reviveTentative(reading: Reading, sentence: number): Item | null {
+  const held = reading.tentative;
+  if (!held) return null;
+  held.item.isWithdrawn = false;
+  held.item.evidence.notes.push('named or measured later');
+  reading.focus = [held.item];
+  reading.focusSentence = sentence;
+  reading.lastValue = { item: held.item, field: 'at', sentence };
+  reading.tentative = null;
+  return held.item;
+}

@@ -6,11 +6,34 @@ export const backwaterValve = {
   title: 'Backwater valve',
   plural: 'backwater valves',
   takes: ['position'],
-  words: ['backwater valve', 'backwater', 'backwater preventer', 'backflow valve', 'backflow preventer', 'backflow', 'check valve', 'flapper valve', 'flap valve', 'sewage check valve'],
-  misheard: [{ heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' }, { heard: 'backwater belt|bell|belly|value|ball|vow', said: 'backwater valve', needs: 'nothing' }],
+  words: [
+    'backwater valve',
+    'backwater',
+    'backwater preventer',
+    'backflow valve',
+    'backflow preventer',
+    'backflow',
+    'check valve',
+    'flapper valve',
+    'flap valve',
+    'sewage check valve',
+  ],
+  misheard: [
+    { heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' },
+    { heard: 'backwater belt|bell|belly|value|ball|vow', said: 'backwater valve', needs: 'nothing' },
+  ],
   examples: {
-    says: [],
-    never: [],
+    says: [
+      { text: 'Backwater valve at twelve feet.', gives: { at: 12 } },
+      { text: "There's a backflow preventer at 20.5.", gives: { at: 20.5 } },
+      { text: "At thirty I'm looking at a check valve.", gives: { at: 30 } },
+    ],
+    never: ['No backwater valve on this one.', 'The seller says he had a backflow valve put in.'],
+    notYet: [
+      { text: "There's a backwater belt at fourteen feet.", gives: { at: 14 }, flag: 'word-unsure' },
+      { text: 'A backwater valve would have saved that basement.', gives: [] },
+      { text: "I'd put in a backwater valve with the street that high.", gives: [] },
+    ],
   },
   report: {
     meaning: 'This valve closes by itself when sewage comes back from the main, and it works only if it is kept clean.',

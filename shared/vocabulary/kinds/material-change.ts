@@ -10,8 +10,37 @@ export const materialChange = {
   signs: ['transition from', 'transition to', 'transitions to', 'transitions into', 'transition between', 'transition'],
   misheard: [{ heard: 'transmission from|to', said: 'transition', needs: 'nothing' }],
   examples: {
-    says: [],
-    never: [],
+    says: [
+      {
+        text: 'At thirty four feet the clay changes over to PVC.',
+        gives: { at: 34, fromMaterial: 'clay', toMaterial: 'pvc' },
+      },
+      {
+        text: 'Transition from clay to cast iron at 18 feet.',
+        gives: { at: 18, fromMaterial: 'clay', toMaterial: 'cast-iron' },
+      },
+      {
+        text: 'Twenty seven and a half, it goes from clay to Orangeburg.',
+        gives: { at: 27.5, fromMaterial: 'clay', toMaterial: 'bituminous-fiber' },
+      },
+      {
+        text: "There's our material change, clay to ABS, right at sixty.",
+        gives: { at: 60, fromMaterial: 'clay', toMaterial: 'abs' },
+      },
+    ],
+    never: [
+      "No change of material, it's clay all the way.",
+      "I'd plan on a change to plastic when they redo the driveway.",
+      'The transition to the new permit system has been a mess.',
+    ],
+    notYet: [
+      {
+        text: 'Transmission from clay to PVC at 22 feet.',
+        gives: { at: 22, fromMaterial: 'clay', toMaterial: 'pvc' },
+        flag: 'word-unsure',
+      },
+      { text: 'Most of these go from clay to plastic out by the street.', gives: [] },
+    ],
   },
   report: {
     meaning:

@@ -9,8 +9,18 @@ export const pipe = {
   words: [],
   notWords: ['pipe up', 'pipe dream'],
   examples: {
-    says: [],
-    never: [],
+    says: [
+      { text: "Okay, from forty one on it's PVC, still four inch.", gives: { at: 41, material: 'pvc', diameterIn: 4 } },
+      { text: "Thirty feet, we're in cast iron now.", gives: { at: 30, material: 'cast-iron' } },
+      { text: "Twenty seven. It's transite from here out.", gives: { at: 27, material: 'asbestos-cement' } },
+    ],
+    never: [
+      'Half the street is still on clay, so you get used to seeing it.',
+      'The neighbor has PVC the whole way, lucky guy.',
+      'The seller told me somebody put plastic in years ago.',
+      "If it was my house I'd replace it with PVC.",
+    ],
+    notYet: [{ text: 'From 52 feet on it is six inch.', gives: { at: 52, diameterIn: 6 } }],
   },
   report: {
     meaning: 'What the pipe is made of decides how it joins, how it ages and how it can be repaired.',

@@ -695,6 +695,17 @@ export const relativeAfter: readonly {
 
 /** The place at hand once more. */
 export const samePlace: readonly string[] = [
+  'beside it',
+  'beside that',
+  'alongside it',
+  'alongside that',
+  'right alongside',
+  'right beside that',
+  'along with it',
+  'in with it',
+  'on the same joint',
+  'at the same one',
+  'in that spot',
   'same spot',
   'same place',
   'same location',

@@ -40,7 +40,7 @@ const joins: readonly (readonly [string, string])[] = [
   ['terra cotta', 'terracotta'],
 ];
 
-const longestJoin = 3;
+const longestJoin = 4;
 const joinsByText = new Map(joins);
 
 /** Joins neighbouring tokens listed above, unless a comma or a stop stands between them. */

@@ -1,0 +1,102 @@
+/** Whole sentences: what is claimed in spite of the words round it, what is doubted, and what is not claimed at all. */
+import type { SentenceExamples } from '../example.ts';
+
+export const examples = {
+  given: [
+    { text: 'No problem, here come the roots at nineteen feet.', gives: { kind: 'roots', at: 19 } },
+    { text: "No doubt about it, that's a crack at 26.", gives: { kind: 'crack', at: 26 } },
+    { text: "Not gonna lie, that's a big belly at thirty three.", gives: { kind: 'belly', at: 33 } },
+    { text: "You can't miss that offset at twelve feet.", gives: { kind: 'offset-joint', at: 12 } },
+    { text: "Not a lot of grease at 41 but there's some.", gives: { kind: 'grease', at: 41 } },
+    {
+      text: 'Not just scale, there is a hole at fifteen feet.',
+      gives: [
+        { kind: 'scale', at: 15 },
+        { kind: 'hole', at: 15 },
+      ],
+    },
+    {
+      text: "There's no breaks in this section and here we've got an offset at forty two feet.",
+      gives: { kind: 'offset-joint', at: 42 },
+    },
+    { text: 'No roots so far but at thirty one there is a crack.', gives: { kind: 'crack', at: 31 } },
+    { text: 'No cracks okay now at 38 we have some gravel.', gives: { kind: 'debris', at: 38 } },
+    { text: "I think, no, I'm sure, that's a hole at twenty feet.", gives: { kind: 'hole', at: 20 } },
+    { text: 'Roots at 18, maybe a quarter of the pipe.', gives: { kind: 'roots', at: 18, percent: 25 } },
+    { text: 'Offset at 44, probably from that big maple.', gives: { kind: 'offset-joint', at: 44 } },
+    { text: "You usually see these in clay, and here's one, open joint at 36.", gives: { kind: 'open-joint', at: 36 } },
+    {
+      text: 'Like I always say, look at the joints, and sure enough there are roots at fifty two feet.',
+      gives: { kind: 'roots', at: 52 },
+    },
+  ],
+  flagged: [
+    {
+      text: 'That might be an offset at 17.',
+      gives: { kind: 'offset-joint', at: 17, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: "There's something at 30, I want to say a crack.",
+      gives: { kind: 'crack', at: 30, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: "Roots at 25 possibly, it's blurry.",
+      gives: { kind: 'roots', at: 25, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: 'Could be a hole, could be a shadow, twenty eight feet.',
+      gives: { kind: 'hole', at: 28, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: "Looks like it could be grease at 33 but don't hold me to that.",
+      gives: { kind: 'grease', at: 33, status: 'suspected' },
+      flag: 'suspected',
+    },
+  ],
+  notGiven: [
+    'I do not see any roots, cracks or offsets through here.',
+    "I thought that was a crack at thirty but it's just a hair on the lens.",
+    'Is that a root? No.',
+    'Roots, no, none.',
+    "There wasn't a single offset.",
+    'Neither roots nor grease.',
+    'Sometimes you get a belly where the trench settled.',
+    'If you flush wipes you get a blockage.',
+    'Two years ago they snaked roots out of here.',
+    'The seller told me they had a belly fixed.',
+    "I'd have them cut the roots before closing.",
+    'They should get a price on the offset.',
+    'The neighbor had a collapse last winter.',
+    'My lens has a scratch on it, so never mind the line you see.',
+    'My buddy found a bowling ball in one once.',
+  ],
+  notYet: [
+    { text: "It's not that there isn't scale at 22, it's just thin.", gives: { kind: 'scale', at: 22 } },
+    {
+      text: "Wye on the left at 27, I'm guessing that's the laundry.",
+      gives: { kind: 'wye', at: 27, position: 'left', serves: 'laundry' },
+    },
+    {
+      text: "I can't rule out a break at 46.",
+      gives: { kind: 'break', at: 46, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: "Twenty nine feet, that's a crack, or a root, I can't tell.",
+      gives: [
+        { kind: 'crack', at: 29, status: 'suspected' },
+        { kind: 'roots', at: 29, status: 'suspected' },
+      ],
+      flag: 'suspected',
+    },
+    { text: "Looks like a break at 22 but it isn't.", gives: [] },
+    { text: 'Roots will find any joint that is not glued.', gives: [] },
+    { text: 'An offset, for the folks watching, is when one pipe drops below the other.', gives: [] },
+    { text: 'Back then they put lead in every joint and the joints still opened up.', gives: [] },
+    { text: 'The last guy wrote up a break that was never there.', gives: [] },
+  ],
+} satisfies SentenceExamples;

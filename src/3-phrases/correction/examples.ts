@@ -1,0 +1,48 @@
+/** Whole sentences: what is replaced, what is taken back, and where the target is in doubt. */
+import type { SentenceExamples } from '../example.ts';
+
+export const examples = {
+  given: [
+    { text: 'Roots at twenty one, make that twenty four feet.', gives: { kind: 'roots', at: 24 } },
+    { text: 'Crack at thirty, no wait, thirty three feet.', gives: { kind: 'crack', at: 33 } },
+    { text: 'Offset at 15. Correction, 16.', gives: { kind: 'offset-joint', at: 16 } },
+    { text: 'Wye on the left at 27. Sorry, on the right.', gives: { kind: 'wye', at: 27, position: 'right' } },
+    { text: 'There is a hole at forty. Scratch that, forty two.', gives: { kind: 'hole', at: 42 } },
+    {
+      text: 'Grease at 33, a quarter of the pipe, no, closer to half.',
+      gives: { kind: 'grease', at: 33, percent: 50 },
+    },
+    { text: 'Crack at forty one, forty two.', gives: { kind: 'crack', at: 42 } },
+    {
+      text: 'Offset at 14. Roots at 22. That offset I called at 14 should be 16.',
+      gives: [
+        { kind: 'offset-joint', at: 16 },
+        { kind: 'roots', at: 22 },
+      ],
+    },
+    { text: 'Light roots at 25, actually, heavy.', gives: { kind: 'roots', at: 25, degree: 'heavy' } },
+  ],
+  flagged: [],
+  notGiven: [
+    'Roots at twenty. Scratch that.',
+    "Crack at 31. No, forget that, it's a seam.",
+    "There's an offset at 14. Never mind, that's the camera tilting.",
+    'Break at 44 feet. Strike that, false alarm.',
+    'Root at 12, hole at 15. Scratch both of those.',
+  ],
+  notYet: [
+    { text: 'Belly from 18 to 24, no, make it 26.', gives: { kind: 'belly', at: 18, to: 26 } },
+    { text: 'Roots at 19, no wait, 20. No, 19, I had it right.', gives: { kind: 'roots', at: 19 } },
+    { text: "Tee at 31 on the right. I said tee, it's a wye.", gives: { kind: 'wye', at: 31, position: 'right' } },
+    { text: 'Scale at 12. I keep saying scale, I mean grease.', gives: { kind: 'grease', at: 12 } },
+    {
+      text: 'Crack at 20. Hole at 21. Sorry, that was 23.',
+      gives: [
+        { kind: 'crack', at: 20 },
+        { kind: 'hole', at: 23 },
+      ],
+      flag: 'corrected',
+    },
+    { text: 'Roots at eighteen or, uh, nineteen.', gives: { kind: 'roots', at: 19 }, flag: 'distance-unsure' },
+  ],
+} satisfies SentenceExamples;

@@ -1,0 +1,110 @@
+/** Readings of the counter, stretches between two of them, and ways from somewhere. */
+import type { FamilyExamples } from '../example.ts';
+import type { RelativeValue } from '../phrase.ts';
+
+type DistanceExample =
+  | { readonly feet: number; readonly toFeet?: number; readonly isEnd?: true }
+  | { readonly further: number | null; readonly shape: RelativeValue['shape'] };
+
+export const examples = {
+  says: [
+    {
+      value: { feet: 23 },
+      ways: [
+        'roots at twenty three feet',
+        'twenty three feet, roots',
+        'at 23 there is a crack',
+        'counter says twenty three',
+        'twenty three, roots',
+        'we are at 23 now',
+        'station 23',
+        'at about twenty three',
+      ],
+    },
+    {
+      value: { feet: 18.5 },
+      ways: [
+        'offset at eighteen and a half feet',
+        'at eighteen point five',
+        'eighteen feet and a half, crack',
+        '18. 5 feet',
+      ],
+    },
+    { value: { feet: 10.5 }, ways: ['ten feet six inches'] },
+    {
+      value: { feet: 60 },
+      ways: [
+        'call it sixty',
+        'coming up on sixty',
+        'just past sixty feet, wye',
+        'sixty feet or so',
+        'sixty and change, crack',
+      ],
+    },
+    {
+      value: { feet: 31, toFeet: 38 },
+      ways: [
+        '31-38 feet',
+        '31 to 38 feet',
+        'from thirty one to thirty eight',
+        'between 31 and 38',
+        'starts at thirty one and goes to thirty eight',
+        'thirty one feet through thirty eight feet',
+        'in at 31, out at 38',
+      ],
+    },
+    {
+      value: { feet: 45, isEnd: true },
+      ways: ['out of it at forty five', 'clears up at forty five', 'all the way to forty five', 'lets go at 45'],
+    },
+    { value: { feet: 52 }, ways: ['a belly at fifty to feet', 'crack at 52'] },
+    {
+      value: { further: 5, shape: 'offset' },
+      ways: [
+        'five feet further on',
+        'another five feet',
+        'five feet past the wye',
+        'five more feet',
+        '5 feet on from there',
+        'five feet beyond the coupling',
+      ],
+    },
+    {
+      value: { further: -3, shape: 'offset' },
+      ways: ['three feet short of the main', 'three feet before the wye', 'three feet back'],
+    },
+    { value: { further: 2, shape: 'offset' }, ways: ['a couple feet past the wye', 'two feet past it'] },
+    { value: { further: 1, shape: 'offset' }, ways: ['a foot past it', 'one foot past the tee'] },
+    { value: { further: 0, shape: 'same' }, ways: ['same spot'] },
+    {
+      value: { further: null, shape: 'between' },
+      ways: ['halfway between the wye and the main', 'midway between those two couplings'],
+    },
+    { value: { further: null, shape: 'middle' }, ways: ['in the middle of the belly', 'halfway through it'] },
+  ],
+  never: [
+    'a four inch line',
+    'about thirty percent of it',
+    'a forty five degree bend',
+    "at three o'clock",
+    'built in nineteen fifty eight',
+    'the main is nine feet deep there',
+    'twenty years old',
+    'schedule forty',
+    'paid two hundred dollars',
+    'that one again',
+    'I have two dogs',
+    'unit twelve',
+    'locator says six feet',
+    'call me at five five five oh one two three',
+    'one of those days',
+  ],
+  notYet: [
+    { value: { feet: 10.5 }, ways: ['ten foot six', 'crack at 10\'6"'] },
+    {
+      value: { further: 0, shape: 'same' },
+      ways: ['same spot, a crack', 'in that same joint', 'right there, a crack'],
+    },
+    { value: { feet: 40, toFeet: 44 }, ways: ['from forty four back to forty'] },
+  ],
+} satisfies FamilyExamples<DistanceExample>;
