@@ -1,10 +1,146 @@
+/**
+ * Weighs the doubt about every item and says it as flags with a reason. Reading and hearing are kept apart: reading doubt
+ * comes from how the talk was understood, hearing doubt from how sure the recogniser was of the words used.
+ */
+import type { Flag, ReviewReason } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
-import { liveItems, type Reading } from './reading.ts';
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
+import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
+import { placelessKinds } from './kind-roles.ts';
+import { readNearest } from './read-nearest.ts';
+import type { Item, Reading } from './reading.ts';
 
-export function weighDoubts(reading: Reading, _words: Words): void {
-  for (const run of reading.runs) {
-    for (const item of liveItems(reading, run.n)) {
-      item.confidence = 0.9;
-    }
+/** A word heard with less than this is doubted where it names the thing or its place. */
+const UNSURE_WORD = 0.5;
+
+interface Reason {
+  readonly reason: ReviewReason;
+  readonly about: string;
+  readonly detail: string;
+}
+
+/** The part of a feature's name before the colon, and what to tell the inspector when it weighs most. */
+const reasons: Readonly<Record<string, Reason>> = {
+  place: { reason: 'distance-unsure', about: 'at', detail: 'the distance was not said in one breath with it' },
+  things: { reason: 'distance-unsure', about: 'at', detail: 'several things were named together' },
+  word: { reason: 'word-unsure', about: 'kind', detail: 'described or misheard rather than named' },
+  hedge: { reason: 'hedged', about: 'status', detail: 'said with doubt' },
+  repeat: { reason: 'maybe-repeat', about: 'kind', detail: 'may be something already listed' },
+  correction: { reason: 'corrected', about: 'at', detail: 'corrected aloud, and it is not clear how' },
+  readers: { reason: 'readers-disagree', about: 'at', detail: 'a plainer reading gives another distance' },
+  attribute: { reason: 'value-odd', about: 'size', detail: 'a size or share was said apart from it' },
+  run: { reason: 'run-unsure', about: 'run', detail: 'the direction of this run was not said' },
+};
+const otherwise: Reason = { reason: 'word-unsure', about: 'kind', detail: 'this kind of talk is often misread' };
+
+export function weighDoubts(reading: Reading, words: Words): void {
+  const { tokens } = reading.phrases;
+  const facts: TalkFacts = {
+    nearest: readNearest(reading.phrases),
+    punctuated: tokens.filter((token) => token.breakAfter !== 'none').length / Math.max(1, tokens.length),
+  };
+  for (const item of reading.items) {
+    if (item.isWithdrawn) continue;
+    const features = doubtFeatures(reading, item, facts);
+    const doubt = doubtOf(features);
+    const hearing = hearingOf(reading, item);
+    item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
+    item.confidence = round((1 - doubt) * (hearing ?? 1));
+    addFlags(item, features, doubt, hearing);
+    if (isBesideCut(reading, item, words))
+      addFlag(item, {
+        reason: 'distance-unsure',
+        about: 'at',
+        detail: 'the number stands beside a cut in the recording',
+      });
   }
 }
+
+/** The chance that some field of the item is wrong, from 0 to 1. */
+export function doubtOf(features: DoubtFeatures): number {
+  let sum = doubtBias;
+  for (const [name, value] of Object.entries(features)) sum += (doubtWeights[name] ?? 0) * value;
+  return 1 / (1 + Math.exp(-sum));
+}
+
+function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: number | null): void {
+  if (item.at === null && !placelessKinds.has(item.kind))
+    addFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
+  if (hearing !== null && hearing < UNSURE_WORD)
+    addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
+  if (item.flags.length > 0 || doubt <= DOUBT_THRESHOLD) return;
+  addFlag(item, mainReason(item, features));
+}
+
+function mainReason(item: Item, features: DoubtFeatures): Flag {
+  let best = otherwise;
+  let most = 0.15;
+  for (const [name, value] of Object.entries(features)) {
+    const weight = (doubtWeights[name] ?? 0) * value;
+    const reason = reasons[name.split(':')[0] ?? ''];
+    if (reason && name.includes(':') && weight > most) {
+      most = weight;
+      best = reason;
+    }
+  }
+  const respelling = item.respelled[0];
+  if (best.reason === 'word-unsure' && respelling)
+    return { ...best, detail: `heard "${respelling.heard}", taken as ${respelling.taken}` };
+  const old = item.corrected.at(-1);
+  const offers =
+    best.about === 'at' && item.at !== null
+      ? [
+          { value: item.at, label: `${item.at} ft` },
+          ...(old?.field === 'at' && typeof old.was === 'number' ? [{ value: old.was, label: `${old.was} ft` }] : []),
+        ]
+      : [];
+  return offers.length > 1 ? { ...best, offers } : { ...best };
+}
+
+function addFlag(item: Item, flag: Flag): void {
+  if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
+}
+
+/** The least word probability among the tokens that name the thing and its place. */
+function hearingOf(reading: Reading, item: Item): number | null {
+  const { tokens, phrases } = reading.phrases;
+  const sentence = reading.sentences[item.sentence];
+  const places = sentence
+    ? phrasesOf(phrases, 'distance').filter(
+        (place) =>
+          place.from >= sentence.from &&
+          place.to <= sentence.to &&
+          (place.distance.feet === item.at || place.distance.toFeet === item.fields.to),
+      )
+    : [];
+  const used = [tokens.slice(item.from, item.to), ...places.map((place) => tokens.slice(place.from, place.to))].flat();
+  const known = used.map((token) => token.probability).filter((value) => value !== null);
+  return known.length === 0 ? null : round(Math.min(...known));
+}
+
+function isBesideCut(reading: Reading, item: Item, words: Words): boolean {
+  const sentence = reading.sentences[item.sentence];
+  if (!sentence) return false;
+  const { tokens } = reading.phrases;
+  return phrasesOf(sentence.phrases, 'distance').some((place) =>
+    tokens.slice(place.from, place.to).some((token) => words.words[token.firstWord]?.besideCut === true),
+  );
+}
+
+/** How sure single fields are: the place by how it was given, the kind by how it was named. */
+function fieldCertainty(item: Item, features: DoubtFeatures): Record<string, number> {
+  const part = (prefixes: readonly string[]): number => {
+    let sum = doubtBias;
+    for (const [name, value] of Object.entries(features))
+      if (prefixes.some((prefix) => name.startsWith(prefix))) sum += (doubtWeights[name] ?? 0) * value;
+    return round(1 - 1 / (1 + Math.exp(-sum)));
+  };
+  return {
+    kind: part(['word:', 'kind', 'sentence:']),
+    ...(item.at === null ? {} : { at: part(['place:', 'things:', 'readers:']) }),
+    status: part(['hedge:']),
+  };
+}
+
+const round = (value: number): number => Math.round(value * 100) / 100;
