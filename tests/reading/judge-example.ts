@@ -32,7 +32,8 @@ export function compareReadings(
   const all = spokenObservations(draft);
   // An empty list asks only that nothing of this kind is given.
   const given = list.length === 0 ? all.filter((item) => item.kind === kind) : all;
-  const byKey = (a: object, b: object): number => JSON.stringify(sortKeys(a)).localeCompare(JSON.stringify(sortKeys(b)));
+  const byKey = (a: object, b: object): number =>
+    JSON.stringify(sortKeys(a)).localeCompare(JSON.stringify(sortKeys(b)));
   return {
     given: given.map(sketch).sort(byKey),
     wanted: list.map((reading) => wanted(kind, reading)).sort(byKey),
@@ -42,11 +43,17 @@ export function compareReadings(
 const sortKeys = (record: object): object =>
   Object.fromEntries(Object.entries(record).sort(([a], [b]) => a.localeCompare(b)));
 
-/** Whether some observation that matches the example carries the flag. */
-export const isFlagged = (draft: Draft, kind: string, gives: ExampleReading | readonly ExampleReading[], flag: string) => {
+/** Whether an observation of a kind the example names carries the flag; "suspected" asks for the status. */
+export function isFlagged(
+  draft: Draft,
+  kind: string,
+  gives: ExampleReading | readonly ExampleReading[],
+  flag: string,
+): boolean {
   const list: readonly ExampleReading[] = Array.isArray(gives) ? gives : [gives as ExampleReading];
+  if (flag === 'suspected') return spokenObservations(draft).some((item) => item.status === 'suspected');
   const kinds = new Set(list.map((reading) => reading.kind ?? kind));
   return spokenObservations(draft).some(
     (item) => kinds.has(item.kind) && item.review.some((entry) => entry.reason === flag),
   );
-};
+}

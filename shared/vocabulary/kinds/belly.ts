@@ -170,10 +170,12 @@ export const belly = {
       { text: 'Low spot starts at twelve. Clears up at sixteen and a half.', gives: { at: 12, to: 16.5 } },
       { text: "Twenty feet, there's water here about half the pipe.", gives: { at: 20, percent: 50 } },
     ],
-    unsure: [{ text: 'Could be a belly at 33.', gives: { at: 33, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a valley at twenty feet.", gives: { at: 20 }, flag: 'word-unsure' },
+      { text: 'Could be a belly at 33.', gives: { at: 33, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: ['My belly is full from lunch.', 'No bellies in this one.', 'The pool guy was here when I pulled up.'],
     notYet: [
-      { text: "There's a valley at twenty feet.", gives: { at: 20 }, flag: 'word-unsure' },
       { text: 'A belly collects everything.', gives: [] },
       { text: "There's standing water in the yard.", gives: [] },
     ],

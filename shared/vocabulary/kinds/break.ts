@@ -126,7 +126,10 @@ export const breakKind = {
       { text: 'Bell is broken at sixteen.', gives: { at: 16 } },
       { text: 'The pipe is busted from 50 to 52.', gives: { at: 50, to: 52 } },
     ],
-    unsure: [{ text: "I think it's broken at 21.", gives: { at: 21, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a brake at thirty seven feet.", gives: { at: 37 }, flag: 'word-unsure' },
+      { text: "I think it's broken at 21.", gives: { at: 21, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       "Let's take a break.",
       'No breaks through here.',
@@ -134,7 +137,6 @@ export const breakKind = {
       'My other reel broke last week.',
       'He said it was broken once and they fixed it.',
     ],
-    notYet: [{ text: "There's a brake at thirty seven feet.", gives: { at: 37 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The pipe is broken here; sewage can leave it and soil can enter.',

@@ -160,15 +160,15 @@ export const corrosion = {
         gives: { at: 12, position: 'top', status: 'suspected' },
         flag: 'suspected',
       },
-    ],
-    never: ['Cast iron always rusts from the inside.', 'No corrosion to speak of.', 'His truck is rusted through.'],
-    notYet: [
-      { text: "The bottom's rotted out at 24.", gives: { at: 24, position: 'bottom' } },
       {
         text: "There's collision along the bottom at 20 feet.",
         gives: { at: 20, position: 'bottom' },
         flag: 'word-unsure',
       },
+    ],
+    never: ['Cast iron always rusts from the inside.', 'No corrosion to speak of.', 'His truck is rusted through.'],
+    notYet: [
+      { text: "The bottom's rotted out at 24.", gives: { at: 24, position: 'bottom' } },
       { text: 'Corrosion starts where the water sits.', gives: [] },
     ],
   },

@@ -113,16 +113,14 @@ export const deformation = {
         gives: { at: 50, degree: 'light', status: 'suspected' },
         flag: 'suspected',
       },
+      { text: 'Edged out of round at 28 feet.', gives: { at: 28 }, flag: 'word-unsure' },
     ],
     never: [
       'Not out of round at all.',
       'My reel got dented in the truck.',
       'Plastic gets squashed if they backfill it with rock.',
     ],
-    notYet: [
-      { text: 'Edged out of round at 28 feet.', gives: { at: 28 }, flag: 'word-unsure' },
-      { text: 'Orangeburg goes egg shaped with age.', gives: [] },
-    ],
+    notYet: [{ text: 'Orangeburg goes egg shaped with age.', gives: [] }],
   },
   report: {
     meaning: 'The pipe is no longer round, which narrows it and shows that it is under more load than it can carry.',

@@ -77,15 +77,15 @@ export const grease = {
       { text: 'Congealed fat at forty feet.', gives: { at: 40 } },
       { text: "Fourteen and a half, it's getting greasy.", gives: { at: 14.5 } },
     ],
-    unsure: [{ text: 'Could be grease at 50.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's greece on the top at 25 feet.", gives: { at: 25, position: 'top' }, flag: 'word-unsure' },
+      { text: 'Could be grease at 50.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       "Don't ever pour grease down the sink.",
       'No grease.',
       'I need to grease the reel.',
       "The restaurant's grease trap is out back.",
-    ],
-    notYet: [
-      { text: "There's greece on the top at 25 feet.", gives: { at: 25, position: 'top' }, flag: 'word-unsure' },
     ],
   },
   report: {

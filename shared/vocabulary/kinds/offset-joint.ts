@@ -147,12 +147,12 @@ export const offsetJoint = {
       { text: "There's a lip at fifty one, a quarter inch.", gives: { at: 51, inches: 0.25 } },
       { text: "The pipes don't line up at nine and a half.", gives: { at: 9.5 } },
     ],
-    unsure: [{ text: "I believe that's an offset at 44.", gives: { at: 44, status: 'suspected' }, flag: 'suspected' }],
-    never: ['An offset is when one pipe sits lower than the next.', 'No offsets.', 'Watch your step by the tank lid.'],
-    notYet: [
+    unsure: [
       { text: "There's an upset joint at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
-      { text: "If the ground moves you'll get an offset.", gives: [] },
+      { text: "I believe that's an offset at 44.", gives: { at: 44, status: 'suspected' }, flag: 'suspected' },
     ],
+    never: ['An offset is when one pipe sits lower than the next.', 'No offsets.', 'Watch your step by the tank lid.'],
+    notYet: [{ text: "If the ground moves you'll get an offset.", gives: [] }],
   },
   report: {
     meaning: 'The two ends at a joint do not line up, which makes a lip where paper and solids can catch.',

@@ -89,7 +89,10 @@ export const roots = {
       { text: 'Tendrils coming in at eleven feet, left side.', gives: { at: 11, position: 'left' } },
       { text: 'Fine roots all the way around the joint, 46 feet.', gives: { at: 46, position: 'all-around' } },
     ],
-    unsure: [{ text: 'Possible roots at forty one.', gives: { at: 41, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's routes at the joint at twenty eight feet.", gives: { at: 28 }, flag: 'word-unsure' },
+      { text: 'Possible roots at forty one.', gives: { at: 41, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'Roots love a clay joint.',
       'No roots in this section.',
@@ -97,10 +100,7 @@ export const roots = {
       "Let's get to the root cause of this.",
       "I'd have the roots cut every spring.",
     ],
-    notYet: [
-      { text: 'Eighteen feet and a half, roots.', gives: { at: 18.5 } },
-      { text: "There's routes at the joint at twenty eight feet.", gives: { at: 28 }, flag: 'word-unsure' },
-    ],
+    notYet: [{ text: 'Eighteen feet and a half, roots.', gives: { at: 18.5 } }],
   },
   report: {
     meaning:

@@ -11,6 +11,7 @@ export const examples = {
         'a forty five',
         '45 degree',
         'another forty five',
+        'a forty five and then forty five more',
       ],
     },
     { value: { degrees: 90, count: 1 }, ways: ['a ninety', 'ninety degree elbow', 'hard ninety', 'long sweep ninety'] },

@@ -81,6 +81,7 @@ export const examples = {
       ways: ['halfway between the wye and the main', 'midway between those two couplings'],
     },
     { value: { further: null, shape: 'middle' }, ways: ['in the middle of the belly', 'halfway through it'] },
+    { value: { feet: 40, toFeet: 44 }, ways: ['from forty four, back to forty'] },
   ],
   never: [
     'a four inch line',
@@ -105,6 +106,9 @@ export const examples = {
       value: { further: 0, shape: 'same' },
       ways: ['same spot, a crack', 'in that same joint', 'right there, a crack'],
     },
-    { value: { feet: 40, toFeet: 44 }, ways: ['from forty four back to forty'] },
+    {
+      value: { feet: 40, toFeet: 44 },
+      ways: ['from forty four back to forty', 'scale from forty four feet back to forty feet'],
+    },
   ],
 } satisfies FamilyExamples<DistanceExample>;
