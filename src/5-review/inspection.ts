@@ -14,6 +14,8 @@ export interface Inspection {
   readonly words: Words | null;
   /** In order. Empty when the draft was made from a typed transcript. */
   readonly recordingFiles: readonly string[];
+  /** SHA-256 of `draft.json` as it was read: what is signed later must still be this. */
+  readonly draftSha256: string;
 }
 
 /** @throws ReviewError with one sentence: no folder, no draft, a newer draft, no recording, another recording. */
@@ -23,8 +25,17 @@ export async function readInspection(folder: string, recording?: readonly string
   if (!found.isDirectory()) throw new ReviewError(`${folder} is a file: give the folder that "lineword draft" wrote.`);
   const draft = await readAs(join(folder, 'draft.json'), draftSchema, 'draft');
   if (!draft) throw new ReviewError(`${folder} holds no draft: run "lineword draft" on the recording first.`);
+  const { sha256: draftSha256 } = await hashFile(join(folder, 'draft.json'));
   const words = await readAs(join(folder, 'words.json'), wordsSchema, 'words');
-  return { folder, draft, words, recordingFiles: await findRecording(folder, draft, words, recording) };
+  return { draftSha256, folder, draft, words, recordingFiles: await findRecording(folder, draft, words, recording) };
+}
+
+/** The recordings the draft was made from, in order. */
+export function recordingParts({
+  draft,
+  words,
+}: Pick<Inspection, 'draft' | 'words'>): { file: string; sha256: string }[] {
+  return words?.recording.parts ?? [draft.recording];
 }
 
 /** Looks in the folder, then beside it; and makes sure that it is the recording the draft was made from. */
@@ -34,7 +45,7 @@ async function findRecording(
   words: Words | null,
   given?: readonly string[],
 ): Promise<string[]> {
-  const parts = words?.recording.parts ?? [draft.recording];
+  const parts = recordingParts({ draft, words });
   if (!given?.length && words?.hearing.model === 'transcript') return [];
   if (given?.length && given.length !== parts.length) {
     throw new ReviewError(

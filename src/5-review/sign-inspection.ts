@@ -19,7 +19,7 @@ import { writeWhole } from '../disk/write-whole.ts';
 import { applyDecisions } from './apply-decisions.ts';
 import { decisionsFile } from './decision-log.ts';
 import { hashFile } from './hash-file.ts';
-import type { Inspection } from './inspection.ts';
+import { type Inspection, recordingParts } from './inspection.ts';
 import { rememberInspector } from './inspector.ts';
 import { ReviewError } from './review-error.ts';
 import { rawPublicKey, readOrMakeKey } from './signing-key.ts';
@@ -65,10 +65,17 @@ export async function signInspection(
   const files: Manifest['files'] = [];
   for (const [index, file] of inspection.recordingFiles.entries()) {
     const part = inspection.recordingFiles.length > 1 ? { part: index + 1 } : {};
-    files.push({ role: 'recording', file: basename(file), ...(await hashFile(file)), ...part });
+    const sums = await hashFile(file).catch(() => null);
+    if (sums?.sha256 !== recordingParts(inspection)[index]?.sha256) {
+      throw new ReviewError(`${file} was changed or taken away since it was drafted: put it back before you sign.`);
+    }
+    files.push({ role: 'recording', file: basename(file), ...sums!, ...part });
   }
   for (const { role, file } of copiedFiles) {
     const content = await readFile(join(inspection.folder, file)).catch(() => null);
+    if (role === 'draft' && (!content || sha256(content) !== inspection.draftSha256)) {
+      throw new ReviewError('The draft was changed while this review was open: close the review and open it again.');
+    }
     if (!content) continue;
     await writeWhole(join(making, file), content);
     files.push({ role, file, sha256: sha256(content), bytes: content.length });

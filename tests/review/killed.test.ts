@@ -129,6 +129,21 @@ describe('the commands', () => {
     expect(await ended).toBe(0);
     await expect(readFile(join(folder, 'review.lock'))).rejects.toThrow();
   });
+  test('without a browser the address is given to open by hand', async () => {
+    const { folder } = await writeInspection();
+    const main = join(root, 'dist/src/cli/main.js');
+    const child = spawn(process.execPath, [main, 'review', folder], {
+      env: { LINEWORD_CONFIG: join(folder, '..', 'config'), PATH: folder },
+      stdio: ['ignore', 'pipe', 'ignore'],
+    });
+    children.push(child);
+    let text = '';
+    for await (const more of child.stdout!.setEncoding('utf8')) {
+      text += more;
+      if (text.includes('?token=')) break;
+    }
+    expect(text).toMatch(/^Open this address in a browser:\nhttp:\/\/127\.0\.0\.1:\d+\/\?token=/);
+  });
   test('refuse with one sentence and exit 1', async () => {
     const { folder } = await writeInspection();
     const unsigned = await lineword(['verify', folder]);

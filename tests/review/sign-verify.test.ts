@@ -47,6 +47,25 @@ describe('signing', () => {
     await expect(signIn(folder, configFolder)).rejects.toThrow('4 flagged items are still open: settle them first.');
     await expect(verifyInspection(folder, configFolder)).rejects.toThrow(/has been signed/);
   });
+  test('is refused when the draft or the recording is no longer what was reviewed', async () => {
+    const { folder, configFolder } = await settled();
+    const inspection = await readInspection(folder);
+    const log = await openDecisionLog(folder);
+    await log.close();
+    const sign = () => signInspection(inspection, log.decisions, signer, configFolder);
+    for (const [file, sentence] of [
+      ['draft.json', /draft was changed while this review was open: close the review and open it again\.$/],
+      ['alder.wav', /alder\.wav was changed or taken away since it was drafted: put it back before you sign\.$/],
+    ] as const) {
+      const before = await readFile(join(folder, file));
+      await appendFile(join(folder, file), ' ');
+      await expect(sign()).rejects.toThrow(sentence);
+      await writeFile(join(folder, file), before);
+    }
+    await rm(join(folder, 'alder.wav'));
+    await expect(sign()).rejects.toThrow(/put it back/);
+    await expect(verifyInspection(folder, configFolder)).rejects.toThrow(/has been signed/);
+  });
   test('holds, says who, and keeps the key outside, for this user only', async () => {
     const { folder, configFolder } = await settled();
     await signIn(folder, configFolder);
