@@ -149,7 +149,8 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
         .slice(before.to, claim.from + 1)
         .some((token) => /^(another|second|more|also|again|next|plus|other)$/.test(token.text));
     const placesAfter = sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.from >= claim.to);
-    const isSame = before !== undefined && !isAnother && !(places.length > 0 && placesAfter);
+    const isReferred = before !== undefined && /^(the|that|this)$/.test(tokens[claim.from - 1]?.text ?? '');
+    const isSame = isReferred || (before !== undefined && !isAnother && !(places.length > 0 && placesAfter));
     if (before && isSame) {
       before.to = claim.to;
       before.things.push({ from: claim.from, to: claim.to });

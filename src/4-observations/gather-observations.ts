@@ -50,7 +50,9 @@ export function gatherObservations(phrases: Phrases): Reading {
 const asksDoubtfully = (reading: Reading, sentence: Sentence, claim: Claim): boolean => {
   const { tokens } = reading.phrases;
   if (sentence.isQuestion || tokens[sentence.to - 1]?.breakAfter !== 'question') return false;
-  return !tokens.slice(claim.to - 1, sentence.to - 1).some((token) => token.breakAfter === 'comma');
+  return !tokens
+    .slice((claim.things[0]?.to ?? claim.to) - 1, sentence.to - 1)
+    .some((token) => token.breakAfter === 'comma');
 };
 
 const answersNo = /^(no|nope|nah|naw|not|negative)\b/;
@@ -68,7 +70,10 @@ function readSentence(reading: Reading, whole: Sentence): void {
   };
   const { isRunTalk } = readRuns(reading, sentence);
   resumeOutward(reading, sentence);
-  const correcting = openingCorrection(sentence, tokens) ?? reading.isCorrecting;
+  const isReread =
+    replacements.some((pair) => pair.old.family === 'distance') &&
+    !whole.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material');
+  const correcting = openingCorrection(sentence, tokens) ?? reading.isCorrecting ?? (isReread ? 'weak' : null);
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);
@@ -555,6 +560,14 @@ function rejects(reading: Reading, sentence: Sentence, claim: Claim, assertion: 
   if (!/\b(not|isn't|ain't|aren't|wasn't|weren't|no)\b/.test(sentence.text)) return null;
   const isRecent = sentence.index - reading.focusSentence <= 2;
   const focused = reading.focus.findLast((item) => item.kind === claim.kind && !item.isWithdrawn);
+  const here = reading.focus.findLast((item) => !item.isWithdrawn)?.at ?? null;
+  const beside =
+    here === null
+      ? undefined
+      : liveItems(reading, currentRun(reading)?.n ?? 1).findLast(
+          (item) => item.kind === claim.kind && item.at === here && sentence.index - item.sentence <= 6,
+        );
+  if (!focused && beside && isRecent && claim.place === null && !/^(no|not) /.test(sentence.text)) return beside;
   if (focused && isRecent && (claim.place === null || claim.place.distance.feet === focused.at)) {
     const saysThisOne =
       /\b(that 's not|that 's no|it 's not|it 's no|it isn't|that isn't|those aren't|those are not|they 're not|not a|not an|not roots|wasn't|isn't a|no \w+ there|is not|weren't)\b/.test(

@@ -35,6 +35,8 @@ export function giveAttributes(
   for (const phrase of loose) {
     const field = fieldOf(phrase);
     if (field === null) continue;
+    // "Now look at the bottom." opens something new.
+    if (field === 'position' && /^(now |and |so |okay )*(look|see|watch)\b/.test(sentence.text)) continue;
     const item = targets.findLast((target) => takesField(target, field, phrase));
     if (!item) continue;
     const old = fieldValue(item, field);
@@ -201,6 +203,7 @@ function replaceLast(
   )
     return false;
   if (last.item.kind === 'pipe' && last.item.at === 0) return false;
+  if (correcting === 'weak' && sentence.index - last.sentence > 2) return false;
   const { feet, toFeet } = place.distance;
   recordOld(last.item, last.field, last.field === 'at' ? last.item.at : last.item.fields.to, sentence);
   if (last.field === 'at') {

@@ -142,7 +142,7 @@ function changePair(
   const only = materials[0];
   if (!only || run.material === null || run.material === only.material) return null;
   const before = tokens
-    .slice(Math.max(sentence.from, only.from - 7), only.from)
+    .slice(Math.max(sentence.from, only.from - 12), only.from)
     .map((token) => token.text)
     .join(' ');
   const after = tokens
