@@ -5,7 +5,7 @@
  * Refuses while anything flagged is open or a drawn listen is missing.
  */
 import { createHash, sign } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Decision } from '../../shared/schemas/decision.ts';
 import {
@@ -54,6 +54,7 @@ export async function signInspection(
   if (signer.name.trim() === '' || signer.statement.trim() === '') {
     throw new ReviewError('A name and a statement are needed to sign: fill them in.');
   }
+  await refuseOldGrade(inspection.folder);
   const root = join(inspection.folder, signedFolder);
   const version = (await versionNumbers(root)).at(-1) ?? 0;
   const key = await readOrMakeKey(configFolder);
@@ -115,6 +116,21 @@ export async function signInspection(
   await rename(making, place);
   await rememberInspector(configFolder, manifest.signer);
   return { version: version + 1, ...manifest.signer, signedAt: manifest.signedAt, isCurrent: true };
+}
+
+/** A grade that was made before the last decision is none of what was decided. */
+async function refuseOldGrade(folder: string): Promise<void> {
+  const changed = (file: string) =>
+    stat(join(folder, file)).then(
+      ({ mtimeMs }) => mtimeMs,
+      () => null,
+    );
+  const [graded, decided] = await Promise.all([changed('grade.json'), changed(decisionsFile)]);
+  if (graded !== null && decided !== null && graded < decided) {
+    throw new ReviewError(
+      'The grade is older than the last decision: run "lineword grade" on this folder again, then sign.',
+    );
+  }
 }
 
 /** Versions there are, oldest first, with whether the newest still holds what is in the folder. */

@@ -1,5 +1,5 @@
 import { createHash, generateKeyPairSync, sign, verify } from 'node:crypto';
-import { appendFile, chmod, cp, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { appendFile, chmod, cp, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { DecisionBody } from '../../shared/schemas/decision.ts';
@@ -83,6 +83,18 @@ describe('signing', () => {
     const key = await stat(join(configFolder, 'signing-key.pem'));
     expect(key.mode & 0o777).toBe(0o600);
     expect(dirname(folder)).not.toContain(configFolder);
+  });
+  test('is refused over a grade that is older than the last decision', async () => {
+    const { folder, configFolder } = await settled();
+    const grade = join(folder, 'grade.json');
+    await writeFile(grade, '{}');
+    await utimes(grade, new Date(), new Date(Date.now() - 60_000));
+    await expect(signIn(folder, configFolder)).rejects.toThrow(/The grade is older .* run "lineword grade"/);
+    await utimes(grade, new Date(), new Date(Date.now() + 60_000));
+    await signIn(folder, configFolder);
+    const found = await verifyInspection(folder, configFolder);
+    expect(found.versions[0]!.manifest!.files.map((file) => file.role)).toContain('grade');
+    expect(found.isWhole).toBe(true);
   });
   test('a key left readable by others is closed', async () => {
     const { folder, configFolder } = await settled();
