@@ -31,6 +31,8 @@ export function giveAttributes(
   const targets = reading.focus.filter((item) => !item.isWithdrawn);
   if (targets.length === 0 || sentence.index - reading.focusSentence > ATTRIBUTE_SENTENCES) return false;
   if (sentence.isQuestion) return false;
+  // "And there's … on the bottom" brings in something new, even where it is not known what.
+  if (/\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b/.test(sentence.text)) return false;
   let isTaken = giveLength(sentence, targets);
   for (const phrase of loose) {
     const field = fieldOf(phrase);
@@ -39,7 +41,8 @@ export function giveAttributes(
     if (field === 'position' && /^(now |and |so |okay )*(look|see|watch)\b/.test(sentence.text)) continue;
     const item = targets.findLast((target) => takesField(target, field, phrase));
     if (!item) continue;
-    const old = fieldValue(item, field);
+    const old =
+      field === 'position' || field === 'clock' ? (item.fields.clock ?? item.fields.position) : fieldValue(item, field);
     const isCorrected =
       old !== null &&
       (correcting !== null || isBareFragment(sentence, reading.phrases.tokens)) &&

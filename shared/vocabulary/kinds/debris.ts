@@ -177,8 +177,6 @@ export const debris = {
     'paper trail',
     'crumbs on',
     'rest of the paper',
-    'sawdust on',
-    'dust on',
     'on the paper',
     'tile floor',
     'tile guy',
