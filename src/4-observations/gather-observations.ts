@@ -36,7 +36,7 @@ import {
 } from './read-corrections.ts';
 import { giveAttributes, givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
-import { ownRunTalk, readRuns } from './read-runs.ts';
+import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { currentRun, type Item, liveItems, own, type Reading, reviveTentative, startReading } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 
@@ -80,6 +80,8 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const claims = isWithdrawn ? [] : found.claims.filter((claim) => !isOpeningOnly(reading, claim, isRunTalk));
   claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
+  if (currentRun(reading) === null && needsRun(reading, sentence, claims, isWithdrawn))
+    startUnannounced(reading, sentence);
   noticeSummary(reading, sentence, claims);
   noteLandmarks(reading, sentence, claims);
   const isPipeTalk = !isWithdrawn && readPipes(reading, sentence, seen, isRunTalk);
@@ -149,6 +151,25 @@ function isOnlyCorrection(sentence: Sentence): boolean {
     sentence.phrases.every((phrase) => phrase.family === 'correction' || phrase.family === 'assertion') &&
     sentence.to - sentence.from <= 6
   );
+}
+
+/** Whether a sentence finds something though no run has started. */
+function needsRun(reading: Reading, sentence: Sentence, claims: readonly Claim[], isWithdrawn: boolean): boolean {
+  if (isWithdrawn || sentence.isQuestion) return false;
+  const { tokens } = reading.phrases;
+  const isNow = (claim: Claim): boolean => {
+    const assertion = assertClaim(claim, claims, sentence, tokens);
+    return claim.place !== null && claim.source !== 'weak' && assertion.aside === null && !assertion.isDenied;
+  };
+  if (claims.some(isNow)) return true;
+  const hasAccess = reading.sentences
+    .slice(0, sentence.index)
+    .some((other) => phrasesOf(other.phrases, 'camera').some((cue) => cue.cue === 'access'));
+  const isPipe =
+    phrasesOf(sentence.phrases, 'material').length > 0 &&
+    sentence.to - sentence.from <= 12 &&
+    !phrasesOf(sentence.phrases, 'assertion').some((cue) => /^(past|general|elsewhere|planned)$/.test(cue.cue.axis));
+  return hasAccess && isPipe;
 }
 
 const sumsUp =

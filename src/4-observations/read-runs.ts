@@ -204,6 +204,7 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
     (setsToZero.test(sentence.text) &&
       reading.items.filter((item) => item.run === run.n && !item.isWithdrawn).length >= 3);
   const window = hasMoved && hasSign && !signals.isPullBack ? gatherSigns(reading, run, sentence) : null;
+  const isOnlyLimit = isLimit && !signals.isPlain;
   const isPlaced = hasPlace && !signals.isZero && !signals.isNext && !signals.isSameAccess;
   const hasCore =
     window !== null &&
@@ -213,7 +214,7 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
       (window.signals.direction !== null &&
         window.signals.hasAccess &&
         (window.signals.isPlain || window.signals.isEntering)));
-  if (window && !isPlaced && hasCore && window.sum >= NEW_RUN_SUM) {
+  if (window && !isOnlyLimit && !isPlaced && hasCore && window.sum >= NEW_RUN_SUM) {
     startRun(reading, window.from, sentence, window.signals);
     return { isRunTalk: true, signals };
   }
@@ -269,4 +270,26 @@ function accessWords(reading: Reading, sentence: Sentence): string | null {
 export function ownRunTalk(reading: Reading, sentence: Sentence): void {
   const run = currentRun(reading);
   if (run) own(reading, sentence.from, sentence.to, { sort: 'run', run: run.n });
+}
+
+/**
+ * Findings before any run was announced, or one whose announcement was not understood: a run is started without a direction, and
+ * says so, because a lost run would lose everything found in it.
+ */
+export function startUnannounced(reading: Reading, sentence: Sentence): void {
+  const none: Signals = {
+    direction: null,
+    isPlain: false,
+    hasAccess: false,
+    isEntering: false,
+    isZero: false,
+    isNext: false,
+    isSameAccess: false,
+    isPullBack: false,
+    isSummary: false,
+  };
+  const named = reading.sentences
+    .slice(0, sentence.index)
+    .findLast((other) => sentence.index - other.index <= 8 && readSignals(other).hasAccess);
+  startRun(reading, named ?? sentence, named ?? { ...sentence, to: sentence.from }, none);
 }
