@@ -9,6 +9,7 @@ import { type BeamSettings, type Decoded, decodeBeam } from './decode-beam.ts';
 import { findGaps } from './find-gaps.ts';
 import type { Span, Speech } from './find-speech.ts';
 import { makePhraseTrie, type Phrase } from './phrase-trie.ts';
+import { quietNoise } from './quiet-noise.ts';
 import type { Recogniser } from './recogniser.ts';
 import { lookAgain } from './second-look.ts';
 import { spellWords } from './spell-words.ts';
@@ -21,6 +22,8 @@ export interface HearingSettings {
   /** Silence after the sound that the recogniser is given; with less it loops. */
   readonly tailSeconds: number;
   readonly isSecondLookWanted: boolean;
+  /** Sound that stands less than this above its steady noise has the noise turned down; 0 never. */
+  readonly quietBelowDecibels: number;
 }
 
 export interface HeardWindow {
@@ -40,7 +43,7 @@ export async function hearWindows(
   speech: Speech,
   settings: HearingSettings,
 ): Promise<HeardWindow[]> {
-  const sounds = await Promise.all(windows.map((window) => readSound(recording, window)));
+  const sounds = await Promise.all(windows.map((window) => readSound(recording, window, settings)));
   const longest = Math.max(...windows.map((window) => window.seconds));
   const seconds = Math.min(FULL_SECONDS, longest + Math.max(SHORTEST_TAIL_SECONDS, settings.tailSeconds));
   const states = await recogniser.encode(sounds, seconds);
@@ -115,7 +118,7 @@ async function hearGap(hearing: Hearing, gap: Span): Promise<HeardWindow> {
     isCutAtStart: true,
     isCutAtEnd: true,
   };
-  const states = await recogniser.encode([await readSound(recording, window)], FULL_SECONDS);
+  const states = await recogniser.encode([await readSound(recording, window, settings)], FULL_SECONDS);
   const [text] = await decodeBeam(recogniser, states, beamSettings(recogniser, [window], settings, false));
   const fault = findFault(text!, window, recogniser.tokens, settings.prompt);
   const isSure = average(text!.logProbs) > SURE_NATS;
@@ -147,7 +150,12 @@ export function beamSettings(
   };
 }
 
-export async function readSound(recording: Recording, window: Window): Promise<Float32Array> {
+/** The window's pieces as one sound, steady noise turned down where there is much. */
+export async function readSound(
+  recording: Recording,
+  window: Window,
+  settings: HearingSettings,
+): Promise<Float32Array> {
   const pieces = await Promise.all(
     window.pieces.map((piece) => recording.samples(piece.startSeconds, piece.endSeconds)),
   );
@@ -157,7 +165,7 @@ export async function readSound(recording: Recording, window: Window): Promise<F
     whole.set(piece, at);
     at += piece.length;
   }
-  return whole;
+  return quietNoise(whole, settings.quietBelowDecibels).sound;
 }
 
 function oneWindow(states: ort.Tensor, index: number): ort.Tensor {

@@ -18,5 +18,6 @@ export function defaultSettings(ownWords: readonly string[]): HearingSettings {
     pruneNats: 5,
     tailSeconds: 3,
     isSecondLookWanted: true,
+    quietBelowDecibels: 12,
   };
 }
