@@ -1,0 +1,100 @@
+/** The vocabulary against itself: what it lists must be found, and in the sense it is listed for. */
+import { describe, expect, it } from 'vitest';
+import type { Kind } from '../../shared/vocabulary/kind.ts';
+import { kinds } from '../../shared/vocabulary/kinds/index.ts';
+import { type Material, materials } from '../../shared/vocabulary/materials.ts';
+import { services } from '../../shared/vocabulary/services.ts';
+import { expandPattern } from '../../src/3-phrases/lexicon/pattern.ts';
+import { findThings } from '../../src/3-phrases/thing/find-things.ts';
+import { cutTokens } from '../../src/3-phrases/token/token.ts';
+import { wordsOf } from './read-sentence.ts';
+
+interface Listed {
+  readonly name: string;
+  readonly list: string;
+  readonly pattern: string;
+}
+
+const listed: Listed[] = [
+  ...(kinds as readonly Kind[]).flatMap((kind) => [
+    ...kind.words.map((pattern) => ({ name: kind.name, list: 'words', pattern })),
+    ...(kind.signs ?? []).map((pattern) => ({ name: kind.name, list: 'signs', pattern })),
+    ...(kind.weakWords ?? []).map((pattern) => ({ name: kind.name, list: 'weakWords', pattern })),
+  ]),
+  ...(materials as readonly Material[]).flatMap((material) =>
+    material.words.map((pattern) => ({ name: material.name as string, list: 'material words', pattern })),
+  ),
+  ...services.flatMap((service) =>
+    service.words.map((pattern) => ({ name: service.name as string, list: 'service words', pattern })),
+  ),
+];
+
+/** The forms of a pattern as they would be printed; those with a gap or a comma need talk round them and are left out. */
+const printedForms = (pattern: string): string[] =>
+  expandPattern(pattern.replaceAll('<service>', 'kitchen'))
+    .filter((words) => !words.some((word) => /^[*#,]$/.test(word)))
+    .map((words) => words.join(' ').replace(/ '(s|re|m|ve|ll|d)\b/g, "'$1"));
+
+const namesFound = (text: string): string[] =>
+  findThings(cutTokens(wordsOf(text).words), (need) => need === 'nothing').map((thing) =>
+    thing.family === 'thing' ? thing.kind : thing.family === 'material' ? thing.material : thing.service,
+  );
+
+describe('the vocabulary', () => {
+  // Forms that another entry takes by right where they stand alone.
+  const taken: readonly string[] = [
+    'ductile-iron material words: dip',
+    'stopped words: jammed in',
+    'no-access signs: stuck in',
+  ];
+  // Forms that are lost to another entry as yet, each a phrase that is really said.
+  const notYet: readonly string[] = [
+    'main-connection signs: reach the main',
+    'offset-joint signs: steps up',
+    "stopped signs: can't get over",
+    'no-access signs: seized on',
+    'no-access signs: stuck on',
+    "no-access signs: can't open",
+    "no-access signs: won't budge",
+    'not-reached signs: never get it',
+    'not-reached signs: never got it',
+    'not-reached signs: never got out',
+  ];
+
+  const lost = listed.flatMap(({ name, list, pattern }) =>
+    printedForms(pattern)
+      .filter((form) => !namesFound(form).includes(name))
+      .map((form) => `${name} ${list}: ${form}`),
+  );
+
+  it('finds every form it lists, standing alone, in the sense it is listed for', () => {
+    expect(lost.filter((entry) => !taken.includes(entry) && !notYet.includes(entry))).toEqual([]);
+  });
+
+  it('lists no more exceptions than it needs', () => {
+    expect([...taken, ...notYet].filter((entry) => !lost.includes(entry))).toEqual([]);
+  });
+
+  it.fails('not yet: says each word of a kind once', () => {
+    const twice = (kinds as readonly Kind[]).flatMap((kind) => {
+      const all = [...kind.words, ...(kind.signs ?? []), ...(kind.weakWords ?? [])];
+      return all
+        .filter((pattern, index) => all.indexOf(pattern) !== index)
+        .map((pattern) => `${kind.name}: ${pattern}`);
+    });
+    expect(twice).toEqual([]);
+  });
+
+  it.fails('not yet: spells misheard words as short stretches, so that no list of phrases is read as one long phrase', () => {
+    // In the notation `a b|c d` is three words ("a", "b" or "c", "d"); alternatives of several words are entries of their own.
+    const long = [
+      ...(kinds as readonly Kind[]).flatMap(({ name, misheard }) =>
+        (misheard ?? []).map(({ heard }) => ({ name, heard })),
+      ),
+      ...(materials as readonly Material[]).flatMap(({ name, misheard }) =>
+        (misheard ?? []).map(({ heard }) => ({ name, heard })),
+      ),
+    ].filter(({ heard }) => heard.includes('|') && expandPattern(heard).some((words) => words.length > 3));
+    expect(long.map(({ name, heard }) => `${name}: ${heard}`)).toEqual([]);
+  });
+});
