@@ -27,6 +27,8 @@ export interface Claim {
   /** How many of it are claimed in one word ("two forty fives"). */
   count: number;
   placeTokens: number | null;
+  /** Set when the same sentence says that it is not one after all ("a tee, it's not a tee, it's a wye"). */
+  isRejected: boolean;
 }
 
 const takes = new Map<string, ReadonlySet<AttributeName>>(
@@ -131,6 +133,7 @@ function newClaim(
     fields: {},
     count: 1,
     placeTokens: null,
+    isRejected: false,
   };
 }
 
@@ -151,7 +154,21 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
     const placesAfter = sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.from >= claim.to);
     const isReferred = before !== undefined && /^(the|that|this)$/.test(tokens[claim.from - 1]?.text ?? '');
     const isSame = isReferred || (before !== undefined && !isAnother && !(places.length > 0 && placesAfter));
-    if (before && isSame) {
+    const isDeniedNow =
+      before !== undefined &&
+      tokens
+        .slice(Math.max(before.to, claim.from - 3), claim.from)
+        .some((token) => /^(not|no|isn't|ain't|aren't|wasn't)$/.test(token.text)) &&
+      /\b(that|it|this|those|they) ('s|is|are|was|isn't|ain't|aren't|wasn't)\b/.test(
+        tokens
+          .slice(Math.max(before.to, claim.from - 5), claim.from)
+          .map((token) => token.text)
+          .join(' '),
+      );
+    if (before && isDeniedNow) {
+      before.to = claim.to;
+      before.isRejected = true;
+    } else if (before && isSame) {
       before.to = claim.to;
       before.things.push({ from: claim.from, to: claim.to });
       before.respelled.push(...claim.respelled);
@@ -398,6 +415,26 @@ export function setField(fields: Partial<Fields>, phrase: Phrase, kind: KindName
   }
 }
 
+/** A thing taken back in its own sentence hands its place and side to what it turned out to be. */
+function dropRejected(claims: readonly Claim[]): Claim[] {
+  const kept: Claim[] = [];
+  let rejected: Claim | null = null;
+  for (const claim of claims) {
+    if (claim.isRejected) {
+      rejected = claim;
+      continue;
+    }
+    if (rejected) {
+      claim.place ??= rejected.place;
+      for (const [name, value] of Object.entries(rejected.fields) as [keyof Fields, never][])
+        if (kindTakes(claim.kind, name) && claim.fields[name] === undefined) claim.fields[name] = value;
+      rejected = null;
+    }
+    kept.push(claim);
+  }
+  return kept;
+}
+
 export interface SentenceClaims {
   readonly claims: Claim[];
   /** Attributes no thing in the sentence takes. */
@@ -409,7 +446,8 @@ export function readClaims(sentence: Sentence, tokens: readonly Token[]): Senten
   const named = namedThings(sentence, tokens);
   const loose = assignAttributes(named, sentence, tokens);
   const claims = assignPlaces(named, sentence, tokens);
-  for (const claim of claims) {
+  const kept = dropRejected(claims);
+  for (const claim of kept) {
     const end = sentence.phrases.find((phrase) => phrase.family === 'distance' && phrase.distance.isEnd === true);
     const isEndOfClaim = end?.family === 'distance' && claim.place !== end && kindTakes(claim.kind, 'to');
     if (
@@ -420,5 +458,5 @@ export function readClaims(sentence: Sentence, tokens: readonly Token[]): Senten
     if (claim.place?.distance.toFeet !== null && claim.place && kindTakes(claim.kind, 'to'))
       claim.fields.to = claim.place.distance.toFeet;
   }
-  return { claims, loose };
+  return { claims: kept, loose };
 }

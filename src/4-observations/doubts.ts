@@ -13,6 +13,8 @@ import type { Item, Reading } from './reading.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
+/** A sentence holding a word heard with less than this may say something else altogether. */
+const UNSURE_SENTENCE = 0.4;
 
 interface Reason {
   readonly reason: ReviewReason;
@@ -48,6 +50,8 @@ export function weighDoubts(reading: Reading, words: Words): void {
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
     item.confidence = round((1 - doubt) * (hearing ?? 1));
     addFlags(item, features, doubt, hearing);
+    if (item.flags.length === 0 && weakestOf(reading, item) < UNSURE_SENTENCE)
+      addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
     if (isBesideCut(reading, item, words))
       addFlag(item, {
         reason: 'distance-unsure',
@@ -117,6 +121,12 @@ function hearingOf(reading: Reading, item: Item): number | null {
   const used = [tokens.slice(item.from, item.to), ...places.map((place) => tokens.slice(place.from, place.to))].flat();
   const known = used.map((token) => token.probability).filter((value) => value !== null);
   return known.length === 0 ? null : round(Math.min(...known));
+}
+
+function weakestOf(reading: Reading, item: Item): number {
+  const sentence = reading.sentences[item.sentence];
+  if (!sentence) return 1;
+  return Math.min(...reading.phrases.tokens.slice(sentence.from, sentence.to).map((token) => token.probability ?? 1));
 }
 
 function isBesideCut(reading: Reading, item: Item, words: Words): boolean {

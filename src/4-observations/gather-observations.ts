@@ -247,6 +247,7 @@ function pointedAgain(
     fields: {},
     count: 1,
     placeTokens: 1,
+    isRejected: false,
   };
   for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
   return claim;
@@ -300,6 +301,7 @@ function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Cla
       fields: before ? { ...(before.fields.angleDeg !== undefined ? { angleDeg: before.fields.angleDeg } : {}) } : {},
       count: 1,
       placeTokens: 1,
+      isRejected: false,
     };
     for (const phrase of sentence.phrases) if (!before || phrase.from > at) setField(claim.fields, phrase, claim.kind);
     const end = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd === true);
@@ -340,8 +342,26 @@ function answerQuestion(reading: Reading, sentence: Sentence): void {
 const mistaken =
   /^(no|nope|oh no|wait|hang on|hold on|well no)\b.*\b(that was|that 's|it was|it 's|those were) (just|only|nothing but)\b/;
 
+const mistakenWithin =
+  /\b(no|wait|hang on|hold on) (hang on |hold on |wait )?(that was|that 's|it was|those were) (just|only|nothing but)\b/;
+
 function withdraw(reading: Reading, sentence: Sentence): boolean {
   const focusedNow = reading.focus.findLast((item) => !item.isWithdrawn);
+  // The same within one sentence, where commas were printed for stops.
+  const mistake = mistakenWithin.exec(sentence.text);
+  const named = phrasesOf(sentence.phrases, 'thing')[0];
+  if (
+    mistake &&
+    named &&
+    mistake.index > 0 &&
+    reading.phrases.tokens
+      .slice(sentence.from, named.to)
+      .map((token) => token.text)
+      .join(' ').length <= mistake.index
+  ) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return true;
+  }
   if (mistaken.test(sentence.text) && focusedNow && sentence.index - reading.focusSentence <= 1) {
     withdrawItem(focusedNow, `taken back: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });

@@ -73,8 +73,22 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
     const otherThing = sentence.phrases.some(
       (phrase) => phrase.family === 'thing' && phrase.from >= old.to && phrase.to <= by.from,
     );
-    if ((strong || weak) && !(otherThing && !strong)) found.push({ old, by, isStrong: strong });
-    else if (isRunningOn(old, by, tokens)) found.push({ old, by, isStrong: true });
+    if ((strong || weak) && !(otherThing && !strong)) {
+      found.push({ old, by, isStrong: strong });
+      // "twenty five to thirty, twenty eight, sorry, twenty five to twenty eight"
+      const earlier =
+        by.family === 'distance' && by.distance.toFeet !== null
+          ? values.find(
+              (value) =>
+                value.family === 'distance' &&
+                value.distance.toFeet !== null &&
+                value.to <= old.from &&
+                value !== by &&
+                old.from - value.to <= 3,
+            )
+          : undefined;
+      if (earlier) found.push({ old: earlier, by, isStrong: strong });
+    } else if (isRunningOn(old, by, tokens)) found.push({ old, by, isStrong: true });
   }
   return found;
 }

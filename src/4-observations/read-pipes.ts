@@ -188,6 +188,7 @@ function placeOf(
     fields: {},
     count: 1,
     placeTokens: null,
+    isRejected: false,
   };
   return { ...placeClaim(reading, claim, sentence), tokens: nearest ? gap(nearest) : null };
 }
