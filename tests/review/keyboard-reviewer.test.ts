@@ -1,11 +1,15 @@
 /**
+ * LINEWORD_HEARD=folder takes `d01/words.json` and `d01/draft.json` of drafts that were heard instead, to measure those.
+ *
  * Fourteen narrations, read from their transcripts as the program reads them today, brought to the gold by keyboard
  * alone. The target: 2.2 keys an observation or fewer.
  */
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { type Draft, draftSchema } from '../../shared/schemas/draft.ts';
 import { standingObservations } from '../../shared/schemas/reviewed.ts';
+import { type Words, wordsSchema } from '../../shared/schemas/word.ts';
 import { applyDecisions } from '../../src/5-review/apply-decisions.ts';
 import { readDecisionLines } from '../../src/5-review/decision-log.ts';
 import { draft as draftFrom, transcribed } from '../../src/pipeline.ts';
@@ -29,11 +33,25 @@ afterEach(async () => {
   await closeReviews();
 });
 
+async function drafted(name: string): Promise<{ words: Words; draft: Draft }> {
+  const heard = process.env.LINEWORD_HEARD;
+  if (!heard) {
+    const words = await transcribed(join(place, name));
+    return { words, draft: await draftFrom(words) };
+  }
+  const read = async (file: string) => JSON.parse(await readFile(join(heard, name.replace('.vtt', ''), file), 'utf8'));
+  const words = wordsSchema.parse(await read('words.json'));
+  // Without the recording: what is counted here is keys.
+  return {
+    words: { ...words, hearing: { model: 'transcript', sha256: null } },
+    draft: draftSchema.parse(await read('draft.json')),
+  };
+}
+
 describe.skipIf(!chromiumPath)('a reviewer with only a keyboard', () => {
   test.each(names)('brings %s to the gold', async (name) => {
     const gold = goldSchema.parse(JSON.parse(await readFile(join(place, name.replace('.vtt', '.gold.json')), 'utf8')));
-    const words = await transcribed(join(place, name));
-    const draft = await draftFrom(words);
+    const { words, draft } = await drafted(name);
     const folder = join(await emptyFolder(), 'inspection');
     await mkdir(folder);
     await writeFile(join(folder, 'draft.json'), JSON.stringify(draft));

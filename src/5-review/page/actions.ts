@@ -11,7 +11,7 @@ import { readField, readRunField, settableRunFields, valuesOf } from '../set-fie
 import { subjectKey } from '../subject.ts';
 import { decide, items, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
 import { lastDeed, problem } from './notices.ts';
-import { audio, pause, playStretch, soundState, stretch } from './player.ts';
+import { audio, isHeard, pause, playAgain, playStretch, soundState, stretch } from './player.ts';
 
 /** The form that is open over the item at hand. */
 export const openForm = signal<'edit' | 'add' | 'merge' | 'split' | 'run' | 'site' | null>(null);
@@ -82,9 +82,21 @@ export function nameOf(item: QueueItem): string {
   }
 }
 
+/** What was drawn to be listened to is not confirmed before its words were played. */
+export function mustListenFirst(): boolean {
+  const item = selected.value;
+  const isDrawn = item?.why === 'listen' && !item.isSettled;
+  return isDrawn && !isHeard.value && (soundState.value === 'ready' || soundState.value === 'preparing');
+}
+
 export function confirmItem(changes?: Changes): void {
   const item = selected.value;
   if (!item) return;
+  if (!changes && mustListenFirst()) {
+    problem.value = 'This one was drawn at random to be listened to: hear its words first.';
+    if (audio.paused) playAgain();
+    return;
+  }
   const values: Record<string, PlainValue> =
     item.what === 'observation'
       ? { ...valuesOf(item.item), ...Object.fromEntries(Object.entries(changes ?? {}).map(([f, { now }]) => [f, now])) }

@@ -28,7 +28,10 @@ export function followServer(): void {
         isConnected.value = true;
         void catchUp(event.decisions);
         if (event.isSoundReady) void loadSound();
-        if (event.soundProblem && soundState.value === 'preparing') problem.value = event.soundProblem;
+        if (event.soundProblem && soundState.value === 'preparing') {
+          soundState.value = 'failed';
+          problem.value = event.soundProblem;
+        }
         break;
       case 'sound-ready':
         void loadSound();

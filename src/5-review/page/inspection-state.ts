@@ -84,7 +84,7 @@ export async function openInspection(): Promise<void> {
     versions.value = answer.versions;
     ownWordOffers.value = answer.ownWordOffers;
     problem.value = answer.loss ?? answer.soundProblem;
-    soundState.value = answer.hasRecording ? 'preparing' : 'none';
+    soundState.value = answer.soundProblem ? 'failed' : answer.hasRecording ? 'preparing' : 'none';
     const first = nextOpen(queue.value, null);
     selectedKey.value = first?.key ?? null;
     if (first?.heard) stretch.value = { start: first.heard.start, end: first.heard.end };

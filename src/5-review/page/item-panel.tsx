@@ -1,5 +1,5 @@
 import { useLayoutEffect } from 'preact/hooks';
-import { confirmItem, openForm, rejectItem, startAdd, startEdit } from './actions.ts';
+import { confirmItem, mustListenFirst, openForm, rejectItem, startAdd, startEdit } from './actions.ts';
 import { AddForm } from './add-form.tsx';
 import { EditForm } from './edit-form.tsx';
 import { FinishPanel } from './finish-panel.tsx';
@@ -49,8 +49,8 @@ function ItemButtons({ what }: { what: string }) {
   const isTalk = what === 'unplaced' || what === 'set-aside';
   return (
     <div class="deeds">
-      <button type="button" class="main" onClick={() => confirmItem()}>
-        {isTalk ? 'Nothing to write down' : 'Right'} <kbd>Enter</kbd>
+      <button type="button" class="main" aria-disabled={mustListenFirst()} onClick={() => confirmItem()}>
+        {mustListenFirst() ? 'Listen first' : isTalk ? 'Nothing to write down' : 'Right'} <kbd>Enter</kbd>
       </button>
       {isTalk || what === 'absent' ? (
         <button type="button" onClick={startAdd}>

@@ -2,7 +2,8 @@
 import { effect, signal } from '@preact/signals';
 import { problem } from './notices.ts';
 
-export const soundState = signal<'none' | 'preparing' | 'ready'>('preparing');
+/** `none`: the draft has no recording. `failed`: it has one, and it cannot be read. */
+export const soundState = signal<'none' | 'failed' | 'preparing' | 'ready'>('preparing');
 export const isPlaying = signal(false);
 export const isLooping = signal(false);
 export const rate = signal(1);
@@ -11,6 +12,9 @@ export const isWaitingForHand = signal(false);
 export const peaks = signal<Float32Array | null>(null);
 /** The stretch at hand, in seconds. */
 export const stretch = signal<{ start: number; end: number } | null>(null);
+
+/** The words of the stretch at hand have been played at least to their middle. */
+export const isHeard = signal(false);
 
 const leadSeconds = 1.5;
 const tailSeconds = 0.6;
@@ -53,7 +57,7 @@ export function playOriginal(type: string): void {
 
 /** Takes the decoded sound once the server has it, and the peaks for the waveform. */
 export async function loadSound(): Promise<void> {
-  if (isDecodedReady || soundState.value === 'none') return;
+  if (isDecodedReady || soundState.value === 'none' || soundState.value === 'failed') return;
   isDecodedReady = true;
   // Not in the middle of a word: what plays goes on, and the next stretch comes from the decoded sound.
   const wasPreparing = soundState.value === 'preparing';
@@ -74,6 +78,7 @@ function takeDecoded(): void {
 
 /** Plays a stretch of the talk from a little before it, and stops after it, or begins again when looping. */
 export function playStretch(start: number, end: number): void {
+  if (stretch.value?.start !== start || stretch.value.end !== end) isHeard.value = false;
   stretch.value = { start, end };
   stopAt = end + tailSeconds;
   takeDecoded();
@@ -143,6 +148,8 @@ function play(): void {
 function watchEnd(): void {
   const look = () => {
     if (audio.paused) return;
+    const at = stretch.value;
+    if (at && audio.currentTime >= (at.start + at.end) / 2 && audio.currentTime < at.end + 5) isHeard.value = true;
     if (stopAt !== null && audio.currentTime >= stopAt) {
       if (isLooping.value && stretch.value) seek(stretch.value.start - leadSeconds);
       else audio.pause();

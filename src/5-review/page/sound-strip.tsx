@@ -25,6 +25,7 @@ export function SoundStrip() {
   if (soundState.value === 'none') {
     return <footer class="sound">This draft was made from a written transcript: there is no sound to play.</footer>;
   }
+  if (soundState.value === 'failed') return <footer class="sound">The recording cannot be played.</footer>;
   return (
     <footer class="sound">
       <Waveform />
