@@ -14,7 +14,7 @@ import type { Item, Reading } from './reading.ts';
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
 /** A sentence holding a word heard with less than this may say something else altogether. */
-const UNSURE_SENTENCE = 0.4;
+const UNSURE_SENTENCE = 0.5;
 
 interface Reason {
   readonly reason: ReviewReason;

@@ -161,7 +161,6 @@ function needsRun(reading: Reading, sentence: Sentence, claims: readonly Claim[]
     const assertion = assertClaim(claim, claims, sentence, tokens);
     return claim.place !== null && claim.source !== 'weak' && assertion.aside === null && !assertion.isDenied;
   };
-  if (claims.some(isNow)) return true;
   const hasAccess = reading.sentences
     .slice(0, sentence.index)
     .some((other) => phrasesOf(other.phrases, 'camera').some((cue) => cue.cue === 'access'));

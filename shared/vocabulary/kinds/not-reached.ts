@@ -15,7 +15,7 @@ export const notReached = {
     'did not reach the main',
   ],
   signs: [
-    "did not|didn't|haven't|have_not|couldn't|could_not|never|can't|cannot|not|wasn't_able_to|unable_to|don't_get|hasn't|failed_to reach|reached|get_to|make_it_to|made_it_to|got_to|see|saw|find|make|made the main|city|street|house|tank|connection|tap|public|manhole|sewer|road|building|septic|rest|other_end|end|main|city_main|curb|stack|foundation|wall",
+    "did_not|didn't|haven't|have_not|couldn't|could_not|never|can't|cannot|not|wasn't_able_to|unable_to|don't_get|hasn't|failed_to reach|reached|get_to|make_it_to|made_it_to|got_to|see|saw|find|make|made the main|city|street|house|tank|connection|tap|public|manhole|sewer|road|building|septic|rest|other_end|end|main|city_main|curb|stack|foundation|wall",
     "didn't|did_not|couldn't|never|not|haven't|can't * reach|reached|make_it|made_it|get_to|got_to|get_out_to the main|city|street|house|tank|connection|tap|public|manhole|sewer|building",
     "never|didn't|did_not make|made|get|got it|there|out|that_far",
     "main|house|tank 's|is|was isn't|isn't_reached|not|never reached",

@@ -37,6 +37,8 @@ export const openJoint = {
     'coming apart',
     'came apart',
     'opened up',
+    "it 's|is open , a|an|half|about|maybe|by",
+    "it 's|is open a|an|half|about|maybe|by",
     'open about',
     'opened about',
     'open up at',

@@ -71,7 +71,6 @@ export const roots = {
     'roots here in',
     'roots run deep',
     'put down roots',
-    'my roots',
   ],
   misheard: [
     { heard: "routes|route|ruts|rootes|rudes|roofs|rutes|root's|boots|rutz|rootz", said: 'roots', needs: 'distance' },
