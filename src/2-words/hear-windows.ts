@@ -24,6 +24,8 @@ export interface HearingSettings {
   readonly isSecondLookWanted: boolean;
   /** Sound that stands less than this above its steady noise has the noise turned down; 0 never. */
   readonly quietBelowDecibels: number;
+  /** False leaves the recogniser's own probabilities, to fit the curve on. */
+  readonly isCalibrated: boolean;
 }
 
 export interface HeardWindow {

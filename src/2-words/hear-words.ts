@@ -12,6 +12,7 @@
 
 import type { LostSpeech, Word, Words } from '../../shared/schemas/word.ts';
 import type { Recording } from '../1-recording/read-recording.ts';
+import { calibrateWords } from './calibrate.ts';
 import { cutWindows, type Window } from './cut-windows.ts';
 import { findSpeech } from './find-speech.ts';
 import { type HeardWindow, type HearingSettings, hearWindows } from './hear-windows.ts';
@@ -69,7 +70,9 @@ export async function hearWords(recording: Recording, options: HearWordsOptions 
       done += batch.reduce((sum, window) => sum + window.seconds, 0);
       options.onProgress?.((done / total) * recording.seconds, recording.seconds);
     }
-    const words = joinNumbers(heard.flatMap((window) => window.words).sort((a, b) => a.startSeconds - b.startSeconds));
+    const inOrder = heard.flatMap((window) => window.words).sort((a, b) => a.startSeconds - b.startSeconds);
+    const joined = joinNumbers(inOrder);
+    const words = settings.isCalibrated ? calibrateWords(joined) : joined;
     const lost = heard.flatMap((window) => window.lost).sort((a, b) => a.startSeconds - b.startSeconds);
     if (words.length === 0 && lost.length === 0) throw new HearingError(noSpeech(recording));
     await kept.finish();

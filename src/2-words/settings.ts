@@ -19,5 +19,6 @@ export function defaultSettings(ownWords: readonly string[]): HearingSettings {
     tailSeconds: 3,
     isSecondLookWanted: true,
     quietBelowDecibels: 12,
+    isCalibrated: true,
   };
 }

@@ -1,7 +1,6 @@
-/** Tokens to words, with times that respect the voice detector and a probability for each. */
+/** Tokens to words, with times that respect the voice detector and the recogniser's own probability for each. */
 import type { Word } from '../../shared/schemas/word.ts';
 import type { TokenTimes } from './align-words.ts';
-import { calibrate } from './calibrate.ts';
 import { toRecordingSeconds, type Window } from './cut-windows.ts';
 import type { Decoded } from './decode-beam.ts';
 import type { Span, Speech } from './find-speech.ts';
@@ -41,7 +40,7 @@ export function spellWords(
       text: group.text,
       startSeconds: round(startSeconds),
       endSeconds: round(endSeconds),
-      probability: calibrate(least(decoded.logProbs.slice(group.from, group.lettersTo))),
+      probability: Math.exp(least(decoded.logProbs.slice(group.from, group.lettersTo))),
       ...(isBesideCut ? { besideCut: true } : {}),
     };
     return { from: group.from, to: group.to, word };

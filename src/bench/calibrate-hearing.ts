@@ -1,41 +1,45 @@
 /**
  * Fits the curve from the recogniser's own probabilities to the share of words that are right, and draws how well it holds.
  *
- * npm run calibrate -- FOLDER... : each folder holds NAME.vtt (what was said) and NAME.words.json (what was heard).
+ * npm run calibrate -- FOLDER... : each folder holds NAME.vtt (what was said) and NAME.words.json (what was heard, with
+ * `settings.isCalibrated` false, so that the probabilities are the recogniser's own).
  * Writes src/2-words/calibration.ts and docs/hearing-reliability.svg. The figures and the plot are of words that took no
  * part in the fit: every file is judged by a curve fitted on the others.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Words } from '../../shared/schemas/word.ts';
-import { type CalibrationCurve, calibrate } from '../2-words/calibrate.ts';
-import { calibration } from '../2-words/calibration.ts';
+import { apply, type CalibrationCurve, witnesses } from '../2-words/calibrate.ts';
 import { readCues } from '../2-words/read-transcript.ts';
 import { calibrationError, scoreHearing } from './score-hearing.ts';
 
 type Claim = readonly [number, boolean];
+interface Point {
+  readonly own: number;
+  readonly around: number;
+  readonly isRight: boolean;
+}
 
 const folders = process.argv.slice(2);
 if (folders.length === 0) {
   console.error('Name at least one folder with NAME.vtt and NAME.words.json.');
   process.exit(2);
 }
-const files = folders.flatMap(readClaims);
+const files = folders.flatMap(readPoints);
 const all = files.flat();
+const asSaid = all.map((point): Claim => [1 / (1 + Math.exp(-point.own)), point.isRight]);
 const heldOut = files.flatMap((own, index) => {
-  const curve = fit(files.filter((_, other) => other !== index).flat());
-  return own.map(([raw, isRight]): Claim => [calibrate(Math.log(raw), curve), isRight]);
+  const others = fit(files.filter((_, other) => other !== index).flat());
+  return own.map((point): Claim => [apply(point, others), point.isRight]);
 });
 const curve = fit(all);
-const before = calibrationError(all);
+const before = calibrationError(asSaid);
 const after = calibrationError(heldOut);
-console.log(
-  `${all.length} words of ${files.length} narrations, ${((100 * all.filter(([, isRight]) => isRight).length) / all.length).toFixed(1)} % right`,
-);
+const rightShare = all.filter(({ isRight }) => isRight).length / all.length;
+console.log(`${all.length} words of ${files.length} narrations, ${(100 * rightShare).toFixed(1)} % right`);
 console.log(
   `expected calibration error: ${before.toFixed(3)} as the recogniser says, ${after.toFixed(3)} after the curve (held out)`,
 );
-console.log(`slope ${curve.slope.toFixed(3)}, offset ${curve.offset.toFixed(3)}`);
 writeFileSync(
   'src/2-words/calibration.ts',
   `/**
@@ -43,57 +47,60 @@ writeFileSync(
  * Written by \`npm run calibrate\` (src/bench/calibrate-hearing.ts); do not edit by hand.
  */
 export const calibration = {
-  slope: ${curve.slope.toFixed(4)},
   offset: ${curve.offset.toFixed(4)},
+  own: ${curve.own.toFixed(4)},
+  around: ${curve.around.toFixed(4)},
   fittedOn:
     '${all.length} words of ${files.length} narrations in synthetic voices; expected calibration error ${before.toFixed(3)} before, ${after.toFixed(3)} after, held out',
 } as const;
 `,
 );
-writeFileSync('docs/hearing-reliability.svg', draw(all, heldOut));
+writeFileSync('docs/hearing-reliability.svg', draw(asSaid, heldOut));
 
-/** The recogniser's own probability of each word of each file, and whether it was right. */
-function readClaims(folder: string): Claim[][] {
+/** What the curve is made of, for each heard word of each file, and whether the word was right. */
+function readPoints(folder: string): Point[][] {
   return readdirSync(folder)
     .filter((name) => name.endsWith('.words.json'))
     .sort()
     .map((name) => {
       const words = (JSON.parse(readFileSync(path.join(folder, name), 'utf8')) as Words).words;
       const lines = readCues(readFileSync(path.join(folder, name.replace('.words.json', '.vtt')), 'utf8'));
-      return scoreHearing(lines, words).claims.map(([probability, isRight]): Claim => [undo(probability), isRight]);
+      const seen = witnesses(words);
+      // The scorer hands back probabilities: a word's number in its place says which word it was.
+      const numbered = words.map((word, index) => ({ ...word, probability: index }));
+      return scoreHearing(lines, numbered).claims.map(([index, isRight]) => ({ ...seen[index]!, isRight }));
     });
 }
 
-/** Takes the curve that is in force out of a probability again. */
-function undo(probability: number): number {
-  const logit = Math.log(probability / (1 - probability));
-  return 1 / (1 + Math.exp(-(logit - calibration.offset) / calibration.slope));
+/** Logistic regression by Newton's method: offset, own, around. */
+function fit(points: readonly Point[]): CalibrationCurve {
+  let weights = [0, 1, 0];
+  for (let round = 0; round < 25; round++) {
+    const rows = [0, 1, 2].map(() => [1e-6, 1e-6, 1e-6, 0]);
+    for (const { own, around, isRight } of points) {
+      const x = [1, own, around];
+      const p = 1 / (1 + Math.exp(-(weights[0]! + weights[1]! * own + weights[2]! * around)));
+      for (let i = 0; i < 3; i++) {
+        for (let j = 0; j < 3; j++) rows[i]![j]! += p * (1 - p) * x[i]! * x[j]!;
+        rows[i]![3]! += ((isRight ? 1 : 0) - p) * x[i]!;
+      }
+    }
+    const change = solve(rows);
+    weights = weights.map((weight, index) => weight + change[index]!);
+  }
+  return { offset: weights[0]!, own: weights[1]!, around: weights[2]! };
 }
 
-/** Platt scaling by Newton's method on the log-likelihood. */
-function fit(claims: readonly Claim[]): CalibrationCurve {
-  let slope = 1;
-  let offset = 0;
-  const points = claims.map(([raw, isRight]) => {
-    const probability = Math.min(1 - 1e-6, Math.max(1e-6, raw));
-    return [Math.log(probability / (1 - probability)), isRight ? 1 : 0] as const;
-  });
-  for (let round = 0; round < 30; round++) {
-    let [g0, g1, h00, h01, h11] = [0, 0, 1e-6, 0, 1e-6];
-    for (const [x, y] of points) {
-      const p = 1 / (1 + Math.exp(-(slope * x + offset)));
-      const w = p * (1 - p);
-      g0 += (y - p) * x;
-      g1 += y - p;
-      h00 += w * x * x;
-      h01 += w * x;
-      h11 += w;
+/** Three equations in three unknowns, the right side last in each row (Gauss). */
+function solve(rows: number[][]): number[] {
+  for (let i = 0; i < 3; i++) {
+    for (let j = 0; j < 3; j++) {
+      if (j === i) continue;
+      const factor = rows[j]![i]! / rows[i]![i]!;
+      rows[j] = rows[j]!.map((value, column) => value - factor * rows[i]![column]!);
     }
-    const determinant = h00 * h11 - h01 * h01;
-    slope += (h11 * g0 - h01 * g1) / determinant;
-    offset += (h00 * g1 - h01 * g0) / determinant;
   }
-  return { slope, offset };
+  return rows.map((row, index) => row[3]! / row[index]!);
 }
 
 /** Claimed against true share in ten bins: the recogniser's own (rings) and after the curve (dots, size by count). */
