@@ -109,14 +109,15 @@ export function findPhrases(words: readonly Word[]): Phrases {
       if (place) places.push(place);
     }
   }
+  const inNumber = new Array<boolean>(tokens.length).fill(false);
+  for (const number of numbers) inNumber.fill(true, number.from, number.to);
+  const numberEnds = new Set(numbers.map((number) => number.to));
   tokens.forEach((_, at) => {
-    if (numbers.some((number) => at > number.from - 1 && at < number.to)) return;
-    const isCounted = numbers.some(
-      (number) =>
-        number.to === at ||
-        (number.to === at - 1 && /^(an|of)$/.test(tokens[at - 1]?.text ?? '')) ||
-        (number.to === at - 2 && tokens[at - 2]?.text === 'of'),
-    );
+    if (inNumber[at]) return;
+    const isCounted =
+      numberEnds.has(at) ||
+      (numberEnds.has(at - 1) && /^(an|of)$/.test(tokens[at - 1]?.text ?? '')) ||
+      (numberEnds.has(at - 2) && tokens[at - 2]?.text === 'of');
     const size = isCounted ? null : readSizeAtUnit(sizeContext, at);
     if (size) measured.push(size);
     const place = isCounted ? null : readPlaceAtUnit(tokens, at);

@@ -108,10 +108,10 @@ function addFlag(item: Item, flag: Flag): void {
 
 /** The least word probability among the tokens that name the thing and its place. */
 function hearingOf(reading: Reading, item: Item): number | null {
-  const { tokens, phrases } = reading.phrases;
+  const { tokens } = reading.phrases;
   const sentence = reading.sentences[item.sentence];
   const places = sentence
-    ? phrasesOf(phrases, 'distance').filter(
+    ? phrasesOf(sentence.phrases, 'distance').filter(
         (place) =>
           place.from >= sentence.from &&
           place.to <= sentence.to &&

@@ -5,7 +5,7 @@ import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
 import type { Placing } from './place-claim.ts';
-import { currentRun, type Evidence, emptyFields, type Item, liveItems, own, type Reading } from './reading.ts';
+import { currentRun, type Evidence, emptyFields, type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Two mentions of one kind closer than this are one thing, in feet. */

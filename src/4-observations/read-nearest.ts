@@ -6,7 +6,7 @@
 
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 
 export interface NearestReading {
   readonly kind: KindName;
@@ -25,7 +25,7 @@ export function readNearest({ tokens, phrases }: Phrases): NearestReading[] {
     if (tokens.slice(Math.max(0, thing.from - 4), thing.from).some((token) => denials.test(token.text))) return [];
     let feet: number | null = null;
     let least = REACH_TOKENS;
-    for (const place of places) {
+    for (const place of placesNear(places, thing.from)) {
       const [from, to] = place.to <= thing.from ? [place.to, thing.from] : [thing.to, place.from];
       const stops = tokens
         .slice(Math.max(0, from - 1), to)
@@ -38,6 +38,15 @@ export function readNearest({ tokens, phrases }: Phrases): NearestReading[] {
     }
     return [{ kind: thing.kind, token: thing.from, feet }];
   });
+}
+
+/** The places within reach of a token; places are in order. */
+function placesNear(places: readonly PhraseOf<'distance'>[], token: number): readonly PhraseOf<'distance'>[] {
+  const first = places.findIndex((place) => place.to >= token - REACH_TOKENS);
+  if (first < 0) return [];
+  let last = first;
+  while (last < places.length && (places[last]?.from ?? 0) <= token + REACH_TOKENS) last += 1;
+  return places.slice(first, last);
 }
 
 /** How far apart the two readers' mentions of one thing may be, in tokens. */

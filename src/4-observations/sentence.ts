@@ -53,19 +53,44 @@ function asks(tokens: readonly Token[], from: number, to: number): boolean {
   );
 }
 
+/** Phrases are in order of their first token: those of a range, by halving. */
+function sliceOf(phrases: readonly Phrase[], from: number, to: number): Phrase[] {
+  const first = firstAt(phrases, from);
+  return phrases.slice(first, firstAt(phrases, to));
+}
+
+function firstAt(phrases: readonly Phrase[], token: number): number {
+  let low = 0;
+  let high = phrases.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((phrases[middle]?.from ?? 0) < token) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** The longest phrase, in tokens: nothing further back can reach over a stop. */
+const LONGEST_PHRASE_TOKENS = 20;
+
+/** Whether a stop was printed inside a phrase ("11. And a half"). */
+function isTorn(phrases: readonly Phrase[], index: number): boolean {
+  return sliceOf(phrases, index - LONGEST_PHRASE_TOKENS, index + 1).some(
+    (phrase) => phrase.to > index + 1 && phrase.family !== 'relative',
+  );
+}
+
 /** The sentences of a talk; together they cover every token once. */
 export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   const bounds: { from: number; to: number }[] = [];
   let from = 0;
   const placeFirst = saysPlaceFirst(phrases);
   tokens.forEach((token, index) => {
-    const isNumberTorn = phrases.some(
-      (phrase) => phrase.from <= index && phrase.to > index + 1 && phrase.family !== 'relative',
-    );
-    const ends = (token.breakAfter === 'stop' || token.breakAfter === 'question') && !isNumberTorn;
+    const stops = token.breakAfter === 'stop' || token.breakAfter === 'question';
+    const ends = stops && !isTorn(phrases, index);
     if (!ends && index < tokens.length - 1) return;
     const to = index + 1;
-    const inside = phrases.filter((phrase) => phrase.from >= from && phrase.from < to);
+    const inside = sliceOf(phrases, from, to);
     const starts = bareStretch(tokens, from, to) ? softStarts(tokens, from, to, inside, placeFirst) : [];
     for (const start of starts) {
       bounds.push({ from, to: start });
@@ -77,7 +102,7 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   return bounds.map((bound, index) => ({
     index,
     ...bound,
-    phrases: phrases.filter((phrase) => phrase.from >= bound.from && phrase.from < bound.to),
+    phrases: sliceOf(phrases, bound.from, bound.to),
     isQuestion: tokens[bound.to - 1]?.breakAfter === 'question' && asks(tokens, bound.from, bound.to),
     text: tokens
       .slice(bound.from, bound.to)

@@ -26,6 +26,9 @@ export function buildCueFinder<Cue>(
   };
 }
 
+/** How many matches before and after can overlap one. */
+const NEAR_MATCHES = 24;
+
 /** Every cue; one that lies inside a longer one is dropped. */
 export function findCues<Cue>(finder: CueFinder<Cue>, tokens: readonly Token[]): CueMatch<Cue>[] {
   const hiding = matchAll(finder.hidden, tokens);
@@ -52,14 +55,17 @@ export function findCues<Cue>(finder: CueFinder<Cue>, tokens: readonly Token[]):
       found.push({ from: match.from, to: match.to, rule: match.pattern, cue: match.value });
     }
   }
+  // Starts only grow, so a match that holds another stands at most a few places before it.
   return found.filter(
-    (match) =>
-      !found.some(
-        (other) =>
-          other !== match &&
-          other.from <= match.from &&
-          other.to >= match.to &&
-          other.to - other.from > match.to - match.from,
-      ),
+    (match, index) =>
+      !found
+        .slice(Math.max(0, index - NEAR_MATCHES), index + NEAR_MATCHES)
+        .some(
+          (other) =>
+            other !== match &&
+            other.from <= match.from &&
+            other.to >= match.to &&
+            other.to - other.from > match.to - match.from,
+        ),
   );
 }

@@ -1,0 +1,63 @@
+/** Things only seen, which a later name, size or end makes findings. */
+import type { Assertion } from './assert-claim.ts';
+import type { Claim } from './claim.ts';
+import { weakNeeds } from './kind-roles.ts';
+import { makeItem } from './make-item.ts';
+import type { Placing } from './place-claim.ts';
+import { currentRun, type Item, type Reading, reviveTentative } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** Keeps a thing that was only seen ("water ahead, sixteen") until a name, a size or an end makes it a finding. */
+export function holdTentative(
+  reading: Reading,
+  sentence: Sentence,
+  claim: Claim,
+  claims: readonly Claim[],
+  assertion: Assertion,
+  placing: Placing,
+): void {
+  const run = currentRun(reading);
+  if (
+    !run ||
+    run.way === 'back' ||
+    reading.isSummary ||
+    sentence.isQuestion ||
+    assertion.isDenied ||
+    assertion.aside !== null
+  )
+    return;
+  if (weakNeeds.get(claim.kind) !== 'measure' || placing.at === null || placing.isGuess) return;
+  const item = makeItem(reading, sentence, claim, claims, assertion, placing);
+  item.isWithdrawn = true;
+  item.evidence.notes.push('only seen, not named');
+  reading.tentative = { item, sentence: sentence.index };
+}
+
+/** The name comes: "so that's our belly". */
+export function reviveFor(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
+  const held = reading.tentative;
+  const run = currentRun(reading);
+  if (!held || !run || held.item.run !== run.n || held.item.kind !== claim.kind || sentence.index - held.sentence > 10)
+    return null;
+  if (
+    claim.place !== null ||
+    claim.source === 'weak' ||
+    assertion.isDenied ||
+    assertion.aside !== null ||
+    sentence.isQuestion ||
+    run.way === 'back'
+  )
+    return null;
+  return reviveTentative(reading, sentence.index);
+}
+
+export function isWeakBelieved(reading: Reading, claim: Claim, assertion: Assertion): boolean {
+  const hasPlace = claim.place !== null || reading.pending !== null;
+  if (!hasPlace) return false;
+  const needs = weakNeeds.get(claim.kind);
+  if (needs === 'measure') {
+    const { fields, place } = claim;
+    return (fields.percent ?? fields.inches ?? place?.distance.toFeet ?? null) !== null || fields.to !== undefined;
+  }
+  return claim.place !== null ? !assertion.isDefinite : assertion.isPointedAt;
+}

@@ -1,0 +1,68 @@
+/** Turns an accepted claim into an item with the evidence it rests on. */
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import type { Assertion } from './assert-claim.ts';
+import { type Claim, kindTakes } from './claim.ts';
+import { addItem, newEvidence } from './items.ts';
+import { endKinds, placelessKinds } from './kind-roles.ts';
+import type { Placing } from './place-claim.ts';
+import { currentRun, type Item, type Reading } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+export function makeItem(
+  reading: Reading,
+  sentence: Sentence,
+  claim: Claim,
+  claims: readonly Claim[],
+  assertion: Assertion,
+  placing: Placing,
+): Item {
+  const run = currentRun(reading);
+  const isPlaceless = placelessKinds.has(claim.kind) && claim.place === null;
+  const evidence = newEvidence(sentence, {
+    source: claim.source,
+    rule: claim.rule,
+    placeRule: isPlaceless ? 'needs no place' : placing.rule,
+    thingsInSentence: claims.length,
+    placesInSentence: phrasesOf(sentence.phrases, 'distance').length,
+    placeTokens: claim.placeTokens,
+    placeSentences: placing.sentencesBack,
+    isRespelled: claim.respelled.length > 0,
+    isOnWayBack: run?.way === 'back',
+    isHedged: assertion.isHedged,
+    frame: claim.place?.distance.frame ?? null,
+    hasExistential: assertion.isPointedAt,
+    notes: [
+      ...(placing.isGuess ? ['place guessed'] : []),
+      ...(assertion.isHedgeLoose ? ['hedge stands apart'] : []),
+      ...assertion.because,
+    ],
+  });
+  const item = addItem(reading, sentence, {
+    kind: claim.kind,
+    from: claim.from,
+    to: claim.to,
+    status: assertion.isHedged ? 'suspected' : 'present',
+    at: isPlaceless ? null : placing.at,
+    basis: isPlaceless ? null : placing.basis,
+    fields:
+      placing.to !== null && kindTakes(claim.kind, 'to') && claim.fields.to === undefined
+        ? { ...claim.fields, to: placing.to }
+        : claim.fields,
+    evidence,
+    respelled: claim.respelled,
+  });
+  for (let copy = 1; copy < claim.count; copy += 1)
+    addItem(reading, sentence, {
+      ...item,
+      fields: { ...item.fields },
+      basis: item.basis,
+      evidence: { ...evidence, notes: [...evidence.notes] },
+    });
+  const length = phrasesOf(sentence.phrases, 'length')[0];
+  if (length && item.at !== null && item.fields.to === null && kindTakes(item.kind, 'to') && item.kind !== 'pipe')
+    item.fields.to = item.at + length.feet;
+  const end = endKinds[claim.kind];
+  if (end && run && run.way === 'out' && item.status === 'present')
+    run.end = { at: item.at ?? run.end?.at ?? null, reason: run.end?.reason === 'main' ? 'main' : end };
+  return item;
+}

@@ -1,0 +1,86 @@
+/** Where the camera is while the talk is read: pushed on again, parked, or past what can be. */
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import type { Claim } from './claim.ts';
+import { currentRun, type Reading } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** A reading beyond everything reached so far means that the camera is being pushed on again. */
+export function resumeOutward(reading: Reading, sentence: Sentence): void {
+  const run = currentRun(reading);
+  if (!run || run.way === 'out' || reading.isSummary || run.end !== null) return;
+  if (
+    phrasesOf(sentence.phrases, 'distance').some(
+      (place) => place.distance.feet > run.furthest + 1 && place.distance.frame !== 'bare',
+    )
+  )
+    run.way = 'out';
+}
+
+/** A bare number this far beyond everything reached so far, in feet, is no counter reading (a room, a house number). */
+const FAR_FEET = 90;
+
+export function dropFarPlaces(reading: Reading, claims: readonly Claim[]): void {
+  const run = currentRun(reading);
+  for (const claim of claims) {
+    const isFar =
+      claim.place !== null &&
+      claim.place.distance.frame === 'bare' &&
+      claim.place.distance.feet > (run?.furthest ?? 0) + FAR_FEET;
+    if (isFar) claim.place = null;
+  }
+}
+
+export function noteLandmarks(reading: Reading, sentence: Sentence, claims: readonly Claim[]): void {
+  const run = currentRun(reading);
+  const { tokens } = reading.phrases;
+  if (!run || claims.length > 0) return;
+  for (const place of phrasesOf(sentence.phrases, 'distance')) {
+    const before = tokens.slice(sentence.from, place.from).map((token) => token.text);
+    const verb = before.findLastIndex((word) => /^(is|'s|ends|starts|begins|sits)$/.test(word));
+    if (verb < 1) continue;
+    const words = before
+      .slice(Math.max(0, verb - 2), verb)
+      .filter((word) => !/^(the|a|an|of|near|far|edge|he|says|that|it|and|so)$/.test(word));
+    if (words.length > 0)
+      run.landmarks.push({ words: words.join(' '), feet: place.distance.feet, sentence: sentence.index });
+  }
+}
+
+export function advance(
+  reading: Reading,
+  sentence: Sentence,
+  isUsed: boolean,
+  isFollowUp: boolean,
+  claimCount: number,
+): void {
+  const run = currentRun(reading);
+  if (!run) return;
+  const isTalk = phrasesOf(sentence.phrases, 'assertion').some((phrase) =>
+    /^(general|past|planned|elsewhere)$/.test(phrase.cue.axis),
+  );
+  if (isTalk && !isUsed) return;
+  const places = phrasesOf(sentence.phrases, 'distance');
+  for (const place of places) {
+    run.track.push({ token: place.from, feet: place.distance.feet });
+    if (place.distance.toFeet !== null) run.track.push({ token: place.to - 1, feet: place.distance.toFeet });
+  }
+  const last = places.at(-1);
+  if (last) {
+    const feet = last.distance.toFeet ?? last.distance.feet;
+    run.here = feet;
+    if (run.way === 'out' && !reading.isSummary) run.furthest = Math.max(run.furthest, feet);
+  }
+  const staysPut = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'same');
+  if (staysPut && reading.pending && claimCount === 0)
+    reading.pending = { ...reading.pending, sentence: sentence.index };
+  if (isUsed) reading.pending = null;
+  else if (last && !isFollowUp && claimCount === 0 && last.distance.isEnd !== true) {
+    reading.pending = {
+      feet: last.distance.feet,
+      toFeet: last.distance.toFeet,
+      sentence: sentence.index,
+      token: last.from,
+      rule: last.rule,
+    };
+  }
+}

@@ -1,0 +1,122 @@
+/**
+ * Decides what one claim comes to: a new item, more of a known one, something denied or asked, or talk of other matters.
+ * The order of the questions is the method; each gives way to the next only when it has nothing to say.
+ */
+import { assertClaim } from './assert-claim.ts';
+import type { Claim } from './claim.ts';
+import { correctKnown, knownAgain } from './correct-known.ts';
+import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
+import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
+import { downstreamNames, yieldsTo } from './kind-roles.ts';
+import { makeItem } from './make-item.ts';
+import { placeClaim } from './place-claim.ts';
+import type { Replacement } from './read-corrections.ts';
+import { ask, asksDoubtfully } from './read-questions.ts';
+import { summaryDiffers } from './read-summary.ts';
+import { currentRun, type Item, own, type Reading } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+import { rejects } from './take-back.ts';
+
+export function readClaim(
+  reading: Reading,
+  sentence: Sentence,
+  claim: Claim,
+  claims: readonly Claim[],
+  correcting: 'strong' | 'weak' | null,
+  replacements: readonly Replacement[],
+): Item | null {
+  const { tokens } = reading.phrases;
+  const run = currentRun(reading);
+  const wasDenied =
+    reading.absent.at(-1) !== undefined &&
+    reading.sentences[sentence.index - 1] !== undefined &&
+    reading.absent.at(-1)!.from >= reading.sentences[sentence.index - 1]!.from;
+  const assertion = assertClaim(claim, claims, sentence, tokens, wasDenied);
+  const placing = placeClaim(reading, claim, sentence);
+  const consider = (because: string): null => {
+    reading.considered.push({ token: claim.from, rule: `${claim.kind}: ${claim.rule}`, because });
+    return null;
+  };
+  if (claim.kind === 'material-change') return null;
+  if (claim.source === 'weak' && !isWeakBelieved(reading, claim, assertion)) {
+    holdTentative(reading, sentence, claim, claims, assertion, placing);
+    return consider('an everyday word without what it needs');
+  }
+  const revived = reviveFor(reading, sentence, claim, assertion);
+  if (revived) {
+    fillFields(revived, claim);
+    mentionAgain(reading, revived, sentence.from, sentence.to);
+    return revived;
+  }
+  const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
+  if (renamed && claim.source === 'sign') claim.kind = renamed;
+  const before = claims[claims.indexOf(claim) - 1];
+  const between = before
+    ? tokens
+        .slice(before.to, claim.from)
+        .map((token) => token.text)
+        .join(' ')
+    : '';
+  if (
+    before &&
+    claim.place === before.place &&
+    /\bor (it |that )?(might|may|could|maybe|just|else|possibly)\b/.test(between)
+  )
+    return consider(`another guess at the ${before.kind}`);
+  const rejected = rejects(reading, sentence, claim, assertion);
+  if (rejected) {
+    withdrawItem(rejected, `denied: "${sentence.text}"`);
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    reading.lastValue = null;
+    return consider('a guess taken back');
+  }
+  const upper = claim.source === 'sign' ? yieldsTo.get(claim.kind) : undefined;
+  if (
+    upper &&
+    sentence.index - reading.focusSentence <= 2 &&
+    reading.focus.some((item) => item.kind === upper && !item.isWithdrawn)
+  )
+    return consider(`part of the ${upper}`);
+  const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
+  if (corrected) return corrected;
+  const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;
+  if (assertion.isDenied) {
+    if (known && assertion.isDefinite) return consider('denies something of a known thing');
+    reading.absent.push({ run: run?.n ?? 1, kind: claim.kind, from: claim.from, to: claim.to });
+    own(reading, sentence.from, sentence.to, { sort: 'absent', kind: claim.kind, run: run?.n ?? 1 });
+    return consider(`said not to be there (${assertion.because.join(', ')})`);
+  }
+  if (sentence.isQuestion && !(claim.place !== null && assertion.isPointedAt)) {
+    if (known) {
+      mentionAgain(reading, known, sentence.from, sentence.to);
+      return known;
+    }
+    return ask(reading, sentence, claim, placing, assertion);
+  }
+  if (reading.isSummary || (run?.way === 'back' && claim.place === null)) {
+    if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
+    if (reading.isSummary && (claim.place === null || assertion.aside !== null || claim.relative !== null))
+      return consider('a summary names it');
+    if (reading.isSummary) return summaryDiffers(reading, sentence, claim, assertion, placing);
+  }
+  if (assertion.aside !== null) {
+    if (known && assertion.isDefinite) mentionAgain(reading, known, sentence.from, sentence.to);
+    return consider(assertion.aside);
+  }
+  if (!run) {
+    if (claim.kind === 'no-access') return makeItem(reading, sentence, claim, claims, assertion, placing);
+    return consider('no run has started');
+  }
+  if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
+  const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
+  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked)
+    return consider('named on the way back, nothing new');
+  if (asksDoubtfully(reading, sentence, claim) && !assertion.isSure) assertion.isHedged = true;
+  const item = makeItem(reading, sentence, claim, claims, assertion, placing);
+  for (const pair of replacements) {
+    if (pair.old.family === 'distance' && claim.place === pair.by)
+      item.corrected.push({ field: 'at', was: pair.old.distance.feet, from: pair.old.from, to: pair.old.to });
+    if (!pair.isStrong) item.evidence.notes.push('weak correction');
+  }
+  return item;
+}

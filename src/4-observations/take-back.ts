@@ -1,0 +1,135 @@
+/** What is taken back: "scratch that", "that's not roots, that's paper", "no, that was just a wide joint". */
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import type { Assertion } from './assert-claim.ts';
+import type { Claim } from './claim.ts';
+import { mentionAgain, withdrawItem } from './items.ts';
+import { isWithdrawing } from './read-corrections.ts';
+import { currentRun, type Item, liveItems, own, type Reading } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** "No, hold on, that was just a wide joint": what was said before was a mistake. */
+const mistaken =
+  /^(no|nope|oh no|wait|hang on|hold on|well no)\b.*\b(that was|that 's|it was|it 's|those were) (just|only|nothing but)\b/;
+
+const mistakenWithin =
+  /\b(no|wait|hang on|hold on) (hang on |hold on |wait )?(that was|that 's|it was|those were) (just|only|nothing but)\b/;
+
+export function withdraw(reading: Reading, sentence: Sentence): boolean {
+  const focusedNow = reading.focus.findLast((item) => !item.isWithdrawn);
+  // The same within one sentence, where commas were printed for stops.
+  const mistake = mistakenWithin.exec(sentence.text);
+  const named = phrasesOf(sentence.phrases, 'thing')[0];
+  if (
+    mistake &&
+    named &&
+    mistake.index > 0 &&
+    reading.phrases.tokens
+      .slice(sentence.from, named.to)
+      .map((token) => token.text)
+      .join(' ').length <= mistake.index
+  ) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return true;
+  }
+  if (mistaken.test(sentence.text) && focusedNow && sentence.index - reading.focusSentence <= 1) {
+    withdrawItem(focusedNow, `taken back: "${sentence.text}"`);
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return true;
+  }
+  const cue = isWithdrawing(sentence);
+  const run = currentRun(reading);
+  if (!cue || !run) return false;
+  // "Thirty one was nothing. Forget that one." takes back one thing, not two.
+  if (reading.withdrawnSentence === sentence.index - 1 && sentence.to - sentence.from <= 4) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return true;
+  }
+  const places = phrasesOf(sentence.phrases, 'distance');
+  const things = phrasesOf(sentence.phrases, 'thing');
+  const live = liveItems(reading, run.n);
+  const after = places.find((place) => place.from >= cue.to);
+  const thingsAfter = things.filter(
+    (thing) => thing.from >= cue.to && !/\b(nothing|no|isn't|is not)\b/.test(sentence.text),
+  );
+  let targets: Item[] = [];
+  if (/\b(both|all)\b/.test(sentence.text))
+    targets = reading.focus.length >= 2 ? reading.focus.filter((item) => !item.isWithdrawn) : live.slice(-2);
+  else {
+    const named = things
+      .map((thing) =>
+        live.findLast(
+          (item) =>
+            item.kind === thing.kind &&
+            (places.length === 0 ||
+              places.some((place) => item.at !== null && Math.abs(item.at - place.distance.feet) <= 0.3) ||
+              after !== undefined),
+        ),
+      )
+      .filter((item) => item !== undefined);
+    const placed = places
+      .map((place) => live.findLast((item) => item.at !== null && Math.abs(item.at - place.distance.feet) <= 0.3))
+      .filter((item) => item !== undefined);
+    const focused = reading.focus.filter((item) => !item.isWithdrawn && item.run === run.n).slice(-1);
+    const namesOther = things.some(
+      (thing) => thing.from >= cue.to - 1 && !live.some((item) => item.kind === thing.kind),
+    );
+    targets =
+      namesOther && named.length === 0
+        ? []
+        : named.length > 0
+          ? named.slice(-1)
+          : placed.length > 0 && after === undefined
+            ? placed.slice(-1)
+            : sentence.index - reading.focusSentence <= 4
+              ? focused
+              : [];
+  }
+  if (targets.length === 0) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
+    // A thing raised and taken back in one sentence leaves nothing.
+    return things.some((thing) => thing.to <= cue.from) || things.length === 0;
+  }
+  // "scratch that, forty seven": a new place instead of the old one.
+  if (after && thingsAfter.length === 0 && !things.some((thing) => thing.to <= cue.from)) {
+    const item = targets.at(-1)!;
+    item.corrected.push({ field: 'at', was: item.at, from: sentence.from, to: sentence.to });
+    item.at = after.distance.feet;
+    mentionAgain(reading, item, sentence.from, sentence.to);
+    return true;
+  }
+  reading.withdrawnSentence = sentence.index;
+  for (const item of targets) {
+    withdrawItem(item, `taken back: "${sentence.text}"`);
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
+  }
+  return thingsAfter.length === 0;
+}
+
+/** "That's not roots, that's paper": takes back what was just claimed. */
+export function rejects(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
+  if (!assertion.isDenied) return null;
+  if (!/\b(not|isn't|ain't|aren't|wasn't|weren't|no)\b/.test(sentence.text)) return null;
+  const isRecent = sentence.index - reading.focusSentence <= 2;
+  const focused = reading.focus.findLast((item) => item.kind === claim.kind && !item.isWithdrawn);
+  const here = reading.focus.findLast((item) => !item.isWithdrawn)?.at ?? null;
+  const beside =
+    here === null
+      ? undefined
+      : liveItems(reading, currentRun(reading)?.n ?? 1).findLast(
+          (item) => item.kind === claim.kind && item.at === here && sentence.index - item.sentence <= 6,
+        );
+  if (!focused && beside && isRecent && claim.place === null && !/^(no|not) /.test(sentence.text)) return beside;
+  if (focused && isRecent && (claim.place === null || claim.place.distance.feet === focused.at)) {
+    const saysThisOne =
+      /\b(that 's not|that 's no|it 's not|it 's no|it isn't|that isn't|those aren't|those are not|they 're not|not a|not an|not roots|wasn't|isn't a|no \w+ there|is not|weren't)\b/.test(
+        sentence.text,
+      );
+    return saysThisOne || focused.status === 'suspected' ? focused : null;
+  }
+  const run = currentRun(reading);
+  if (run && run.way === 'back' && /\b(so it 's not|it 's not a|that 's not a|isn't a|not a)\b/.test(sentence.text))
+    return (
+      liveItems(reading, run.n).findLast((item) => item.kind === claim.kind && item.status === 'suspected') ?? null
+    );
+  return null;
+}
