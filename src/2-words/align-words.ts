@@ -27,6 +27,7 @@ export async function timeTokens(
   textTokens: readonly number[],
   soundSeconds: number,
 ): Promise<TokenTimes> {
+  if (recogniser.alignmentHeads.length === 0) return { startSeconds: spreadEvenly(textTokens.length, soundSeconds) };
   const ids = [...opening, ...textTokens, recogniser.tokens.end];
   const layers = [...new Set(recogniser.alignmentHeads.map(([layer]) => layer))];
   const outputs = await recogniser.decode(
@@ -63,6 +64,10 @@ export async function timeTokens(
   for (const tensor of Object.values(outputs)) tensor.dispose();
   return { startSeconds: warp(cost, rows, frames).map((frame) => frame * STATE_SECONDS) };
 }
+
+/** For a model that does not say which heads follow the sound. */
+const spreadEvenly = (count: number, soundSeconds: number): number[] =>
+  Array.from({ length: count + 1 }, (_, index) => (index / Math.max(1, count)) * soundSeconds);
 
 /** Normalises one head over the tokens, smooths it in time and adds it. */
 function addHead(

@@ -3,14 +3,20 @@
  * The library's own pipeline and `generate()` are not used: they lose speech without a word (stitching, seek loop) and
  * give no probabilities. Sessions are made once a process, since onnxruntime leaks memory when they are made again.
  */
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { AutoFeatureExtractor, AutoTokenizer, env } from '@huggingface/transformers';
+import { AutoFeatureExtractor, AutoModelForSpeechSeq2Seq, AutoTokenizer, env } from '@huggingface/transformers';
 import * as ort from 'onnxruntime-node';
 import { HearingError } from './hearing-error.ts';
 import { checkModelFiles, defaultModelFolder } from './model-files.ts';
-import { makeTokenTable, type TokenTable } from './token-table.ts';
+import { adaptPlainDecoder, type Decode } from './plain-decoder.ts';
+import { type GenerationConfig, makeTokenTable, type TokenTable } from './token-table.ts';
 
-const LAYERS_MAX = 32;
+/** Thirty seconds. */
+const LONGEST_FRAMES = 3000;
+const HUB_NAME = /^[\w.-]+\/[\w.-]+$/;
 const ENCODER = 'onnx/encoder_model.onnx';
 const DECODER = 'onnx/decoder_model_merged_quantized.onnx';
 /** The same decoder with rows that share a window's keys and values; made by models/grouped-decoder.py. */
@@ -24,7 +30,7 @@ const CONFIG_FILES = [
 ];
 
 export interface RecogniserOptions {
-  /** A local folder in the form of `models/whisper-base-trade`. */
+  /** A local folder in the form of `models/whisper-base-trade`, or the name of a model on the hub (then the network is used). */
   readonly modelFolder?: string;
   readonly threads?: number;
 }
@@ -47,11 +53,11 @@ let loaded: { key: string; recogniser: Promise<Recogniser> } | null = null;
 
 /** @throws HearingError for a missing or damaged model. */
 export function loadRecogniser(options: RecogniserOptions = {}): Promise<Recogniser> {
-  const folder = path.resolve(options.modelFolder ?? defaultModelFolder());
+  const place = options.modelFolder ?? defaultModelFolder();
   const threads = options.threads ?? 2;
-  const key = `${folder} ${threads}`;
+  const key = `${place} ${threads}`;
   if (loaded?.key !== key) {
-    const recogniser = load(folder, threads);
+    const recogniser = load(place, threads);
     loaded = { key, recogniser };
     recogniser.catch(() => {
       loaded = null;
@@ -60,16 +66,95 @@ export function loadRecogniser(options: RecogniserOptions = {}): Promise<Recogni
   return loaded.recogniser;
 }
 
-async function load(folder: string, threads: number): Promise<Recogniser> {
-  const sha256 = await checkModelFiles(folder, [...CONFIG_FILES, ENCODER, DECODER, GROUPED_DECODER]);
+async function load(place: string, threads: number): Promise<Recogniser> {
+  const isOnHub = !existsSync(place) && HUB_NAME.test(place);
+  const folder = isOnHub ? place : path.resolve(place);
+  const isOurs = folder === defaultModelFolder();
+  const grouped = isOurs || existsSync(path.join(folder, GROUPED_DECODER)) ? [GROUPED_DECODER] : [];
+  const sha256 = isOnHub
+    ? createHash('sha256').update(`hub ${place}`).digest('hex')
+    : await checkModelFiles(folder, [...CONFIG_FILES, ENCODER, DECODER, ...grouped]);
   try {
-    return await open(folder, sha256, threads);
+    const options = sessionOptions(threads);
+    const parts = isOnHub ? await openFromHub(place, options) : await openFolder(folder, grouped.length > 0, options);
+    return await assemble(isOnHub ? place : path.basename(folder), sha256, parts, !isOnHub);
   } catch (cause) {
+    const reason = (cause as Error).message.split('\n')[0];
     throw new HearingError(
-      `The model in ${folder} could not be loaded (${(cause as Error).message.split('\n')[0]}): install lineword again, or name a complete model folder.`,
+      isOnHub
+        ? `The model ${place} could not be had from the hub (${reason}): check its name and that you are online, or leave it out.`
+        : `The model in ${folder} could not be loaded (${reason}): install lineword again, or name a complete model folder.`,
       { cause },
     );
   }
+}
+
+interface Parts {
+  readonly from: string;
+  readonly encoder: ort.InferenceSession;
+  readonly decode: Decode;
+  readonly config: ModelConfig;
+  readonly generation: GenerationConfig;
+}
+
+interface ModelConfig {
+  readonly decoder_layers: number;
+  readonly decoder_attention_heads: number;
+  readonly num_mel_bins: number;
+  readonly d_model: number;
+}
+
+function sessionOptions(threads: number): ort.InferenceSession.SessionOptions {
+  return {
+    intraOpNumThreads: threads,
+    interOpNumThreads: 1,
+    // The arena never gives memory back, and windows differ in size: without it the peak is a third lower.
+    enableCpuMemArena: false,
+    graphOptimizationLevel: 'all',
+    logSeverityLevel: 3,
+    // Threads that spin while they wait take the other core from whoever needs it, and gain nothing here.
+    extra: { session: { intra_op: { allow_spinning: '0' } } },
+  };
+}
+
+async function openFolder(
+  folder: string,
+  isGrouped: boolean,
+  options: ort.InferenceSession.SessionOptions,
+): Promise<Parts> {
+  env.allowRemoteModels = false;
+  const read = async (name: string) => JSON.parse(await readFile(path.join(folder, name), 'utf8'));
+  const encoder = await ort.InferenceSession.create(path.join(folder, ENCODER), options);
+  const decoder = await ort.InferenceSession.create(path.join(folder, isGrouped ? GROUPED_DECODER : DECODER), options);
+  return {
+    from: folder,
+    encoder,
+    decode: isGrouped
+      ? async (feeds, outputs) => (await decoder.run(feeds, [...outputs])) as Record<string, ort.Tensor>
+      : adaptPlainDecoder(decoder),
+    config: await read('config.json'),
+    generation: await read('generation_config.json'),
+  };
+}
+
+/** Only here is the network touched, and only for a model that was asked for by its hub name. */
+async function openFromHub(name: string, options: ort.InferenceSession.SessionOptions): Promise<Parts> {
+  env.allowRemoteModels = true;
+  const model = (await AutoModelForSpeechSeq2Seq.from_pretrained(name, {
+    dtype: { encoder_model: 'fp32', decoder_model_merged: 'q8' },
+    session_options: options,
+  })) as unknown as {
+    sessions: Record<string, ort.InferenceSession>;
+    config: ModelConfig;
+    generation_config: GenerationConfig;
+  };
+  return {
+    from: name,
+    encoder: model.sessions.model!,
+    decode: adaptPlainDecoder(model.sessions.decoder_model_merged!),
+    config: model.config,
+    generation: model.generation_config,
+  };
 }
 
 type FeatureExtractor = (
@@ -77,65 +162,46 @@ type FeatureExtractor = (
   options: { max_length: number },
 ) => Promise<{ input_features: { data: Float32Array; dims: number[] } }>;
 
-async function open(folder: string, sha256: string, threads: number): Promise<Recogniser> {
-  env.allowRemoteModels = false;
-  const tokenizer = await AutoTokenizer.from_pretrained(folder, { local_files_only: true });
-  const extractor = (await AutoFeatureExtractor.from_pretrained(folder, {
-    local_files_only: true,
+async function assemble(name: string, sha256: string, parts: Parts, isLocal: boolean): Promise<Recogniser> {
+  const { config, generation, encoder } = parts;
+  const tokenizer = await AutoTokenizer.from_pretrained(parts.from, { local_files_only: isLocal });
+  const extractor = (await AutoFeatureExtractor.from_pretrained(parts.from, {
+    local_files_only: isLocal,
   })) as FeatureExtractor;
-  const { config, generation } = await readConfig(folder);
-  const options: ort.InferenceSession.SessionOptions = {
-    intraOpNumThreads: threads,
-    interOpNumThreads: 1,
-    // The arena never gives memory back, and windows differ in size: without it the peak is a third lower.
-    enableCpuMemArena: false,
-    graphOptimizationLevel: 'all',
-    logSeverityLevel: 3,
-    extra: { session: { intra_op: { allow_spinning: '0' } } },
-  };
-  const encoder = await ort.InferenceSession.create(path.join(folder, ENCODER), options);
-  const decoder = await ort.InferenceSession.create(path.join(folder, GROUPED_DECODER), options);
+  // Ours hears any length; models as they are mostly published want the full thirty seconds.
+  let isLengthFixed = false;
+
+  async function states(sound: Float32Array, frames: number): Promise<Float32Array> {
+    const { input_features } = await extractor(sound, { max_length: frames * 160 });
+    const input = new ort.Tensor('float32', input_features.data, [1, config.num_mel_bins, frames]);
+    const { last_hidden_state } = await encoder.run({ input_features: input });
+    return last_hidden_state!.data as Float32Array;
+  }
+
   return {
-    name: path.basename(folder),
+    name,
     sha256,
     tokens: makeTokenTable(tokenizer, generation),
-    layers: Math.min(LAYERS_MAX, config.decoder_layers),
+    layers: config.decoder_layers,
     heads: config.decoder_attention_heads,
     alignmentHeads: generation.alignment_heads ?? [],
     async encode(sounds, seconds) {
-      const frames = Math.min(3000, 2 * Math.ceil(seconds * 50));
-      const bands = config.num_mel_bins;
-      const all = new Float32Array(sounds.length * bands * frames);
-      for (const [index, sound] of sounds.entries()) {
-        const { input_features } = await extractor(sound, { max_length: frames * 160 });
-        all.set(input_features.data, index * bands * frames);
-      }
+      let frames = isLengthFixed ? LONGEST_FRAMES : Math.min(LONGEST_FRAMES, 2 * Math.ceil(seconds * 50));
+      const found: Float32Array[] = [];
       // One window at a time: the encoder gains nothing from a batch, and its memory grows with it.
-      const parts: Float32Array[] = [];
-      for (let index = 0; index < sounds.length; index++) {
-        const features = all.subarray(index * bands * frames, (index + 1) * bands * frames);
-        const { last_hidden_state } = await encoder.run({
-          input_features: new ort.Tensor('float32', features, [1, bands, frames]),
-        });
-        parts.push(last_hidden_state!.data as Float32Array);
+      for (const sound of sounds) {
+        try {
+          found.push(await states(sound, frames));
+        } catch (error) {
+          if (frames === LONGEST_FRAMES) throw error;
+          isLengthFixed = true;
+          frames = LONGEST_FRAMES;
+          found.push(await states(sound, frames));
+        }
       }
-      return new ort.Tensor('float32', concat(parts), [sounds.length, frames / 2, config.d_model]);
+      return new ort.Tensor('float32', concat(found), [sounds.length, frames / 2, config.d_model]);
     },
-    decode: (feeds, outputs) => decoder.run(feeds, [...outputs]) as Promise<Record<string, ort.Tensor>>,
-  };
-}
-
-async function readConfig(folder: string) {
-  const { readFile } = await import('node:fs/promises');
-  const read = async (name: string) => JSON.parse(await readFile(path.join(folder, name), 'utf8'));
-  return {
-    config: (await read('config.json')) as {
-      decoder_layers: number;
-      decoder_attention_heads: number;
-      num_mel_bins: number;
-      d_model: number;
-    },
-    generation: await read('generation_config.json'),
+    decode: parts.decode,
   };
 }
 

@@ -18,7 +18,7 @@ export function defaultSettings(ownWords: readonly string[]): HearingSettings {
     pruneNats: 5,
     tailSeconds: 3,
     isSecondLookWanted: true,
-    quietBelowDecibels: 12,
+    quietBelowDecibels: 9,
     isCalibrated: true,
   };
 }

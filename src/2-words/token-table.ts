@@ -5,7 +5,8 @@ interface Tokenizer {
   decode(ids: number[], options: Record<string, boolean>): string;
 }
 
-interface GenerationConfig {
+export interface GenerationConfig {
+  readonly alignment_heads?: readonly (readonly [number, number])[];
   readonly decoder_start_token_id: number;
   readonly eos_token_id?: number;
   readonly pad_token_id: number;

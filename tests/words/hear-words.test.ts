@@ -108,7 +108,7 @@ describe('where nobody speaks', () => {
   });
 });
 
-describe('a model that is not whole', () => {
+describe('another model, and one that is not whole', () => {
   const speech = path.join(fixtures, 'speech/cards-002.flac');
   const good = defaultModelFolder();
   const makeModel = (name: string): string => {
@@ -129,6 +129,13 @@ describe('a model that is not whole', () => {
     }
     return made;
   };
+  test('in another folder, without the decoder of our own making, hears the same', { timeout: 240_000 }, async () => {
+    const made = makeModel('plain');
+    rmSync(path.join(made, 'onnx/decoder_grouped.onnx'));
+    const text = async (options: HearWordsOptions) =>
+      (await hear([speech], options)).words.map((word) => word.text).join(' ');
+    expect(await text({ modelFolder: made })).toBe(await text({}));
+  });
   test('a file is missing', async () => {
     const made = makeModel('missing');
     rmSync(path.join(made, 'onnx/encoder_model.onnx'));
