@@ -1,5 +1,7 @@
 /** Pipe materials: the name in the draft, how the report prints it, how it is said, and how it is misheard. */
+
 import type { Misheard } from './kind.ts';
+import { spoken } from './spoken.ts';
 
 export interface Material {
   readonly name: string;
@@ -30,53 +32,20 @@ export const materials = [
   {
     name: 'pvc',
     title: 'PVC',
-    words: [
-      'pvc',
-      'sdr 35',
-      'sdr 26',
-      'sdr 21',
-      'sdr',
-      'white plastic',
-      'green plastic',
-      'plastic',
-      'schedule 40',
-      'schedule 80',
-    ],
+    words: spoken`
+      pvc; sdr 35; sdr 26; sdr 21; sdr; white plastic; green plastic; plastic; schedule 40; schedule 80;
+    `,
     misheard: [
       { heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' },
       { heard: 'str 35|thirty_five', said: 'SDR 35', needs: 'nothing' },
     ],
-    notWords: [
-      'plastic horse',
-      'plastic bag',
-      'plastic toy',
-      'plastic bottle',
-      'plastic shavings',
-      'plastic lid',
-      'plastic cap',
-      'plastic flamingo',
-      'plastic cup',
-      'plastic spoon',
-      'plastic fork',
-      'little plastic',
-      'plastic car',
-      'plastic chair',
-      'plastic wrap',
-      'plastic army',
-      'plastic dinosaur',
-      'plastic ring',
-      'plastic ties',
-      'plastic sheet',
-      'it is plastic so',
-      "it 's plastic so",
-      'pvc shavings',
-      'pvc cleanout',
-      'plastic wheel',
-      'plastic tarp',
-      'plastic soldier',
-      'plastic egg',
-      'plastic fitting',
-    ],
+    notWords: spoken`
+      plastic horse; plastic bag; plastic toy; plastic bottle; plastic shavings; plastic lid; plastic cap;
+      plastic flamingo; plastic cup; plastic spoon; plastic fork; little plastic; plastic car; plastic chair;
+      plastic wrap; plastic army; plastic dinosaur; plastic ring; plastic ties; plastic sheet; it is plastic so;
+      it 's plastic so; pvc shavings; pvc cleanout; plastic wheel; plastic tarp; plastic soldier; plastic egg;
+      plastic fitting;
+    `,
     glossary: 'PVC: a rigid plastic drain pipe, white or green.',
   },
   {
@@ -96,17 +65,9 @@ export const materials = [
   {
     name: 'clay',
     title: 'clay',
-    words: [
-      'clay',
-      'terra cotta',
-      'terracotta',
-      'vcp',
-      'vitrified clay',
-      'vitrified',
-      'clay tile',
-      'stoneware',
-      'earthenware',
-    ],
+    words: spoken`
+      clay; terra cotta; terracotta; vcp; vitrified clay; vitrified; clay tile; stoneware; earthenware;
+    `,
     misheard: [
       { heard: 'terror cotta|cota', said: 'terra cotta', needs: 'nothing' },
       { heard: 'tera|terra|terror|tara cotta|coda|kata|cota|cottage', said: 'terra cotta', needs: 'nothing' },
@@ -133,17 +94,10 @@ export const materials = [
   {
     name: 'bituminous-fiber',
     title: 'bituminous fiber',
-    words: [
-      'orangeburg',
-      'bituminous fiber',
-      'bituminous',
-      'pitch fiber',
-      'pitch fibre',
-      'fiber pipe',
-      'fibre pipe',
-      'fiber conduit',
-      'tar paper pipe',
-    ],
+    words: spoken`
+      orangeburg; bituminous fiber; bituminous; pitch fiber; pitch fibre; fiber pipe; fibre pipe; fiber conduit;
+      tar paper pipe;
+    `,
     misheard: [
       {
         heard: 'orange|oranges|orangey berg|burg|bird|bergs|birds|bug|burger|burgh',
@@ -177,22 +131,10 @@ export const materials = [
     name: 'lead',
     title: 'lead',
     words: ['lead', 'lead pipe'],
-    notWords: [
-      'lead time',
-      'lead me',
-      'lead the way',
-      'lead to',
-      'leads to',
-      'lead and oakum',
-      'the lead and',
-      'lead joint',
-      'lead joints',
-      'lead packed',
-      'take the lead',
-      'in the lead',
-      'my lead',
-      'leaded',
-    ],
+    notWords: spoken`
+      lead time; lead me; lead the way; lead to; leads to; lead and oakum; the lead and; lead joint;
+      lead joints; lead packed; take the lead; in the lead; my lead; leaded;
+    `,
     glossary: 'Lead: soft metal pipe in very old drains.',
   },
   {

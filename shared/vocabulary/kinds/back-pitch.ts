@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const backPitch = {
   name: 'back-pitch',
@@ -6,81 +7,26 @@ export const backPitch = {
   title: 'Back pitch',
   plural: 'back pitches',
   takes: ['to', 'inches'],
-  words: [
-    'back pitch',
-    'back pitched',
-    'backpitch',
-    'backpitched',
-    'negative slope',
-    'negative grade',
-    'negative pitch',
-    'negative fall',
-    'reverse slope',
-    'reverse grade',
-    'reverse pitch',
-    'reverse fall',
-    'back grade',
-    'back graded',
-    'backgrade',
-    'backfall',
-    'back fall',
-    'adverse grade',
-    'adverse slope',
-    'back slope',
-    'back sloped',
-    'backslope',
-    'adverse fall',
-    'wrong slope',
-    'counter slope',
-    'contrary fall',
-  ],
-  signs: [
-    'slopes|slope|sloping|sloped|pitched|pitches|pitching|falls|falling|graded|runs|running|tilts|tilted|leans|flows|flowing|going|goes the wrong way',
-    'slopes|sloping|pitched|pitches|falls|tilts|tilted|leans|runs|running|flowing|flows back|backward|backwards|uphill|away',
-    'laid uphill',
-    'running uphill',
-    'runs uphill',
-    'uphill',
-    'running back at me',
-    'running back toward|towards the house|me',
-    "water 's following me",
-    'water * coming back at me',
-    'pitched backwards',
-    'pitched back',
-    'climbs after',
-    'climbs',
-    'pipe climbs',
-    'rises going',
-    'slope is wrong',
-    "slope 's wrong",
-    'sloping back toward|towards',
-    'slopes back toward|towards',
-    'backwards section',
-    'graded wrong',
-    'pitched wrong',
-    'wrong pitch',
-    'wrong fall',
-    'wrong grade',
-    'tilted back',
-    'water wants to run back',
-    'falls toward|towards the house',
-    'falls back toward|towards',
-  ],
-  notWords: [
-    'uphill to the house',
-    'uphill battle',
-    'uphill side',
-    'uphill neighbor',
-    'climbs out of',
-    'climbs over',
-    'up hill both',
-    'uphill from',
-    'the hill climbs',
-    'uphill both ways',
-    'uphill lot',
-    'uphill toward',
-    'climb',
-  ],
+  words: spoken`
+    back pitch; back pitched; backpitch; backpitched; negative slope; negative grade; negative pitch;
+    negative fall; reverse slope; reverse grade; reverse pitch; reverse fall; back grade; back graded;
+    backgrade; backfall; back fall; adverse grade; adverse slope; back slope; back sloped; backslope;
+    adverse fall; wrong slope; counter slope; contrary fall;
+  `,
+  signs: spoken`
+    slopes|slope|sloping|sloped|pitched|pitches|pitching|falls|falling|graded|runs|running|tilts|tilted|leans|flows|flowing|going|goes the wrong way;
+    slopes|sloping|pitched|pitches|falls|tilts|tilted|leans|runs|running|flowing|flows back|backward|backwards|uphill|away;
+    laid uphill; running uphill; runs uphill; uphill; running back at me;
+    running back toward|towards the house|me; water 's following me; water * coming back at me;
+    pitched backwards; pitched back; climbs after; climbs; pipe climbs; rises going; slope is wrong;
+    slope 's wrong; sloping back toward|towards; slopes back toward|towards; backwards section; graded wrong;
+    pitched wrong; wrong pitch; wrong fall; wrong grade; tilted back; water wants to run back;
+    falls toward|towards the house; falls back toward|towards;
+  `,
+  notWords: spoken`
+    uphill to the house; uphill battle; uphill side; uphill neighbor; climbs out of; climbs over; up hill both;
+    uphill from; the hill climbs; uphill both ways; uphill lot; uphill toward; climb;
+  `,
   misheard: [
     {
       heard: 'back beach|back pit|back peach|backpage|that pitch|black pitch|back patch|bad pitch',

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const backwaterValve = {
   name: 'backwater-valve',
@@ -6,18 +7,10 @@ export const backwaterValve = {
   title: 'Backwater valve',
   plural: 'backwater valves',
   takes: ['position'],
-  words: [
-    'backwater valve',
-    'backwater',
-    'backwater preventer',
-    'backflow valve',
-    'backflow preventer',
-    'backflow',
-    'check valve',
-    'flapper valve',
-    'flap valve',
-    'sewage check valve',
-  ],
+  words: spoken`
+    backwater valve; backwater; backwater preventer; backflow valve; backflow preventer; backflow; check valve;
+    flapper valve; flap valve; sewage check valve;
+  `,
   misheard: [
     { heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' },
     { heard: 'backwater belt|bell|belly|value|ball|vow', said: 'backwater valve', needs: 'nothing' },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const belly = {
   name: 'belly',
@@ -7,146 +8,34 @@ export const belly = {
   plural: 'bellies',
   takes: ['to', 'degree', 'percent', 'inches'],
   weakNeeds: 'measure',
-  words: [
-    'belly',
-    'bellied',
-    'belly section',
-    'sag',
-    'sagging',
-    'sagged',
-    'saggy',
-    'dip',
-    'dips',
-    'dipping',
-    'dipped',
-    'low spot',
-    'low area',
-    'low point',
-    'low place',
-    'low section',
-    'standing water',
-    'ponding',
-    'ponded',
-    'pooling',
-    'pooled',
-    'water pocket',
-    'pond',
-    'swale',
-    'sway',
-    'swayback',
-    'puddle',
-    'settled section',
-    'pool',
-    'sump',
-    'lazy spot',
-    'bathtub in the',
-    'low patch',
-  ],
-  signs: [
-    "water|water's standing|sitting|laying|lying|pooled|pooling|ponding|parked|trapped|retained",
-    "water 's|is standing|sitting|laying|lying|pooled|pooling|parked|trapped|retained",
-    "water 's|is just sitting|standing|laying|lying",
-    'water * sitting|standing|laying|lying|pooled|pooling',
-    'sitting|sits|retained|trapped water',
-    'there is retained water',
-    "water 's|is|just|that|and_it|not stays|stay",
-    'holding|holds|hold|held water',
-    'in water',
-    'in the water',
-    'into water',
-    'into the water',
-    'water in the bottom',
-    'water sits|sit|lays|lies|stands',
-    'it dips',
-    'she dips',
-    "she 's dipping",
-    'camera goes|went|dips under',
-    'settled and',
-    'water the * stay',
-    'water stays',
-    'water stay',
-    "doesn't drain",
-    'does not drain',
-    'it never empties',
-    'carrying water',
-    'carries water',
-    'pipe sags',
-    'full of water',
-    'half under',
-    "water don't move",
-    "water doesn't move",
-    'water not moving',
-    'water it not move',
-    'the water stay , it not move',
-  ],
+  words: spoken`
+    belly; bellied; belly section; sag; sagging; sagged; saggy; dip; dips; dipping; dipped; low spot; low area;
+    low point; low place; low section; standing water; ponding; ponded; pooling; pooled; water pocket; pond;
+    swale; sway; swayback; puddle; settled section; pool; sump; lazy spot; bathtub in the; low patch;
+  `,
+  signs: spoken`
+    water|water's standing|sitting|laying|lying|pooled|pooling|ponding|parked|trapped|retained;
+    water 's|is standing|sitting|laying|lying|pooled|pooling|parked|trapped|retained;
+    water 's|is just sitting|standing|laying|lying; water * sitting|standing|laying|lying|pooled|pooling;
+    sitting|sits|retained|trapped water; there is retained water; water 's|is|just|that|and_it|not stays|stay;
+    holding|holds|hold|held water; in water; in the water; into water; into the water; water in the bottom;
+    water sits|sit|lays|lies|stands; it dips; she dips; she 's dipping; camera goes|went|dips under;
+    settled and; water the * stay; water stays; water stay; doesn't drain; does not drain; it never empties;
+    carrying water; carries water; pipe sags; full of water; half under; water don't move; water doesn't move;
+    water not moving; water it not move; the water stay , it not move;
+  `,
   weakWords: ['water'],
-  notWords: [
-    'standing water upstream of',
-    'my belly',
-    'on my belly',
-    'beer belly',
-    'belly laugh',
-    'belly up',
-    'belly full',
-    'her belly',
-    'his belly',
-    'belly rub',
-    'skinny dip',
-    'chip and dip',
-    'dip your',
-    'dip stick',
-    'double dip',
-    'dip net',
-    'potbelly',
-    'pot belly',
-    'belly of the beast',
-    'belly button',
-    'fire in the belly',
-    'groundwater',
-    'belly aching',
-    'bellyaching',
-    'car pool',
-    'swimming pool',
-    'the pool guy',
-    'pool table',
-    'a pool',
-    'sump pump',
-    'the pool',
-    'by the pool',
-    'pool house',
-    'belly ache',
-    'mud puddle',
-    'puddle jumper',
-    'puddle in',
-    'puddles',
-    'dip in',
-    'went for a dip',
-    'pool deck',
-    'above ground pool',
-    'pool equipment',
-    'pond in',
-    'duck pond',
-    'the pond',
-    'fish pond',
-    'koi pond',
-    'puddle by',
-    'retention pond',
-    'sag wagon',
-    'belly flop',
-    'trap full',
-    'full of water like',
-    'full of water , as',
-    'in hot water',
-    'dip switch',
-    'belly flopped',
-    'dip in the market',
-    'dead in the water',
-    'french dip',
-    'bowling ball',
-    'head underwater',
-    'water line',
-    'water softener',
-  ],
+  notWords: spoken`
+    standing water upstream of; my belly; on my belly; beer belly; belly laugh; belly up; belly full; her belly;
+    his belly; belly rub; skinny dip; chip and dip; dip your; dip stick; double dip; dip net; potbelly;
+    pot belly; belly of the beast; belly button; fire in the belly; groundwater; belly aching; bellyaching;
+    car pool; swimming pool; the pool guy; pool table; a pool; sump pump; the pool; by the pool; pool house;
+    belly ache; mud puddle; puddle jumper; puddle in; puddles; dip in; went for a dip; pool deck;
+    above ground pool; pool equipment; pond in; duck pond; the pond; fish pond; koi pond; puddle by;
+    retention pond; sag wagon; belly flop; trap full; full of water like; full of water , as; in hot water;
+    dip switch; belly flopped; dip in the market; dead in the water; french dip; bowling ball; head underwater;
+    water line; water softener;
+  `,
   misheard: [
     {
       heard:

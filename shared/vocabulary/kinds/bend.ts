@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const bend = {
   name: 'bend',
@@ -8,18 +9,9 @@ export const bend = {
   takes: ['position', 'angleDeg'],
   isSideways: true,
   signsYield: true,
-  words: [
-    'bend',
-    'elbow',
-    'long sweep',
-    'sweep',
-    'ell',
-    'long turn',
-    'quarter bend',
-    'eighth bend',
-    'sixteenth bend',
-    'street elbow',
-  ],
+  words: spoken`
+    bend; elbow; long sweep; sweep; ell; long turn; quarter bend; eighth bend; sixteenth bend; street elbow;
+  `,
   signs: [
     'turns|turn|turning|swings|swing|jogs|veers|hooks|curves|bends|sweeps left|right',
     'turns|swings|jogs|veers|curves to the left|right',
@@ -29,23 +21,10 @@ export const bend = {
     'it turns ,',
     'it turns',
   ],
-  notWords: [
-    'on the bend',
-    'clean sweep',
-    'elbow grease',
-    'bend over',
-    'my elbow',
-    'round the bend',
-    'sweep the',
-    'bend down',
-    'turns out',
-    'turns to',
-    'turns into',
-    'turns straight',
-    'turns down',
-    'turns vertical',
-    'turns up',
-  ],
+  notWords: spoken`
+    on the bend; clean sweep; elbow grease; bend over; my elbow; round the bend; sweep the; bend down;
+    turns out; turns to; turns into; turns straight; turns down; turns vertical; turns up;
+  `,
   examples: {
     says: [
       {

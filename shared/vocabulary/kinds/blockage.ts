@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const blockage = {
   name: 'blockage',
@@ -6,82 +7,23 @@ export const blockage = {
   title: 'Blockage',
   plural: 'blockages',
   takes: ['to', 'position', 'percent'],
-  words: [
-    'blockage',
-    'blocked',
-    'blocked off',
-    'plugged',
-    'plugged up',
-    'plugged solid',
-    'stopped up',
-    'stopped up solid',
-    'clog',
-    'clogged',
-    'clogged up',
-    'obstruction',
-    'obstructed',
-    'stoppage',
-    'full stoppage',
-    'backup',
-    'jammed up',
-    'jammed',
-    'choked off',
-    'packed solid',
-    'dammed up',
-    'log jam',
-    'impassable',
-    'completely blocked',
-    'plug of',
-  ],
-  signs: [
-    "line 's|is stopped up",
-    'solid plug',
-    'packed off',
-    'shut off completely',
-    'closed off completely',
-    'nothing getting past',
-    'nothing gets past',
-    'nothing gets through',
-    'nothing getting through',
-    "water 's backed up",
-    'backed up behind',
-    'totally closed',
-    'sealed off',
-    'jammed solid',
-  ],
-  notWords: [
-    'plugged in',
-    'plugged it',
-    'plugged into',
-    'plug it',
-    'around the block',
-    'block over',
-    'blocked me',
-    'blocked in',
-    'blocked the',
-    'backup camera',
-    'backup plan',
-    'a backup battery',
-    'had a backup',
-    'backup last',
-    'plugged the',
-    'my truck blocked',
-    'driveway blocked',
-    'blocked driveway',
-    'traffic jam',
-    'jammed my',
-    'paper jammed',
-    'blocked out',
-    'clog up',
-    'plugged solid with',
-    'backup generator',
-    'had backups',
-    'backed up twice',
-    'blocked my',
-    'blocked by',
-    'backup reel',
-    'backups',
-  ],
+  words: spoken`
+    blockage; blocked; blocked off; plugged; plugged up; plugged solid; stopped up; stopped up solid; clog;
+    clogged; clogged up; obstruction; obstructed; stoppage; full stoppage; backup; jammed up; jammed;
+    choked off; packed solid; dammed up; log jam; impassable; completely blocked; plug of;
+  `,
+  signs: spoken`
+    line 's|is stopped up; solid plug; packed off; shut off completely; closed off completely;
+    nothing getting past; nothing gets past; nothing gets through; nothing getting through; water 's backed up;
+    backed up behind; totally closed; sealed off; jammed solid;
+  `,
+  notWords: spoken`
+    plugged in; plugged it; plugged into; plug it; around the block; block over; blocked me; blocked in;
+    blocked the; backup camera; backup plan; a backup battery; had a backup; backup last; plugged the;
+    my truck blocked; driveway blocked; blocked driveway; traffic jam; jammed my; paper jammed; blocked out;
+    clog up; plugged solid with; backup generator; had backups; backed up twice; blocked my; blocked by;
+    backup reel; backups;
+  `,
   examples: {
     says: [
       { text: 'Blockage at forty six feet.', gives: { at: 46 } },

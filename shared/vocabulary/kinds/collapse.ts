@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const collapse = {
   name: 'collapse',
@@ -6,56 +7,20 @@ export const collapse = {
   title: 'Collapse',
   plural: 'collapses',
   takes: ['to', 'position', 'clock', 'percent'],
-  words: [
-    'collapse',
-    'collapsed',
-    'collapsing',
-    'cavein',
-    'caved in',
-    'cave in',
-    'caving in',
-    'fallen in',
-    'fell in',
-    'falling in',
-    'crushed',
-    'pancaked',
-    'folded in',
-    'fall down',
-  ],
-  signs: [
-    'folded right down',
-    'folded down',
-    "roof 's|has|is come|fallen|down",
-    'top of the pipe lying',
-    "top 's|has fallen|come in|down",
-    'caved',
-    'flat as a',
-    'fallen down',
-    'smashed flat',
-    'mashed flat',
-    'squashed flat',
-    'top of the pipe is lying',
-    'nothing left of the pipe',
-    'there is no pipe left',
-    'no pipe left',
-    'is fall down',
-  ],
-  notWords: [
-    'collapse on the couch',
-    'collapsed on the',
-    'collapsed in bed',
-    'i collapse',
-    'crushed stone',
-    'crushed rock',
-    'crushed gravel',
-    'fell in love',
-    'falling in love',
-    'crushed it',
-    'crushed ice',
-    'collapse in my',
-    'i almost collapsed',
-    'fell in the',
-  ],
+  words: spoken`
+    collapse; collapsed; collapsing; cavein; caved in; cave in; caving in; fallen in; fell in; falling in;
+    crushed; pancaked; folded in; fall down;
+  `,
+  signs: spoken`
+    folded right down; folded down; roof 's|has|is come|fallen|down; top of the pipe lying;
+    top 's|has fallen|come in|down; caved; flat as a; fallen down; smashed flat; mashed flat; squashed flat;
+    top of the pipe is lying; nothing left of the pipe; there is no pipe left; no pipe left; is fall down;
+  `,
+  notWords: spoken`
+    collapse on the couch; collapsed on the; collapsed in bed; i collapse; crushed stone; crushed rock;
+    crushed gravel; fell in love; falling in love; crushed it; crushed ice; collapse in my; i almost collapsed;
+    fell in the;
+  `,
   misheard: [
     {
       heard: 'clots|claps|clapse|collabs|collapsible|clubs|class|collab|kolaps|colapse|colaps',

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const deformation = {
   name: 'deformation',
@@ -6,95 +7,22 @@ export const deformation = {
   title: 'Deformation',
   plural: 'deformations',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
-  words: [
-    'deformed',
-    'deformation',
-    'deforming',
-    'out of round',
-    'egged',
-    'egg shape',
-    'egg shaped',
-    'eggs',
-    'ovaled',
-    'oval',
-    'ovalized',
-    'oval shaped',
-    'ovality',
-    'squashed',
-    'squished',
-    'flattened',
-    'flattening',
-    'pinched',
-    'pinching',
-    'dented',
-    'dent',
-    'misshapen',
-    'deflected',
-    'deflection',
-    'deflecting',
-    'squeezed',
-    'ovaling',
-    'egging',
-    'mashed',
-    'out of shape',
-    'distorted',
-    'distortion',
-    'oblong',
-    'buckled',
-    'blistered',
-    'squatted',
-    'ovalled',
-    'warped',
-    'bulged',
-    'bulge',
-    'bulging',
-    'crimped',
-    'kinked',
-    'kink',
-  ],
-  signs: [
-    'going out of round',
-    'gone out of round',
-    'lost its shape',
-    'losing its shape',
-    'not round anymore',
-    'no longer round',
-    'height gone',
-    'shaped like an egg',
-    'shape of an egg',
-    'football shaped',
-    'shaped like a football',
-    'looks like a football',
-    'looks like an egg',
-    'wants to go egg',
-    'like an egg',
-  ],
-  notWords: [
-    'crushed',
-    'pinched nerve',
-    'eggs for',
-    'egg salad',
-    'dozen eggs',
-    'fried egg',
-    'eggs and',
-    'chicken eggs',
-    'oval office',
-    'dent in my',
-    'feeling squeezed',
-    'squeeze by',
-    'egg on',
-    'egg carton',
-    'squashed flat',
-    'flat out',
-    'collect eggs',
-    'buckled up',
-    'warped sense',
-    'my pinched',
-    'liner bulge',
-    'dented my',
-    'bacon and eggs',
-    'seat belt buckled',
-  ],
+  words: spoken`
+    deformed; deformation; deforming; out of round; egged; egg shape; egg shaped; eggs; ovaled; oval; ovalized;
+    oval shaped; ovality; squashed; squished; flattened; flattening; pinched; pinching; dented; dent; misshapen;
+    deflected; deflection; deflecting; squeezed; ovaling; egging; mashed; out of shape; distorted; distortion;
+    oblong; buckled; blistered; squatted; ovalled; warped; bulged; bulge; bulging; crimped; kinked; kink;
+  `,
+  signs: spoken`
+    going out of round; gone out of round; lost its shape; losing its shape; not round anymore; no longer round;
+    height gone; shaped like an egg; shape of an egg; football shaped; shaped like a football;
+    looks like a football; looks like an egg; wants to go egg; like an egg;
+  `,
+  notWords: spoken`
+    crushed; pinched nerve; eggs for; egg salad; dozen eggs; fried egg; eggs and; chicken eggs; oval office;
+    dent in my; feeling squeezed; squeeze by; egg on; egg carton; squashed flat; flat out; collect eggs;
+    buckled up; warped sense; my pinched; liner bulge; dented my; bacon and eggs; seat belt buckled;
+  `,
   misheard: [
     { heard: 'edged out of round', said: 'egged out of round', needs: 'nothing' },
     { heard: 'edged', said: 'egged', needs: 'distance' },

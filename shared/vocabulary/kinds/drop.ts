@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const drop = {
   name: 'drop',
@@ -7,46 +8,17 @@ export const drop = {
   plural: 'drops',
   takes: ['to'],
   words: ['vertical drop', 'drop pipe', 'drop section', 'drop down', 'drop fitting'],
-  signs: [
-    'drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down',
-    'drops|goes|turns|falls|runs vertical',
-    'drops|turns|dives|plunges down',
-    'goes down , vertical',
-    'pipe go|goes down',
-    'drops vertically',
-    'goes vertically',
-    'it drops',
-    'straight down the stack',
-    'that is a drop',
-    "that 's a drop",
-    'drops off',
-    'straight drop',
-    'falls straight',
-    'turns down into',
-  ],
-  notWords: [
-    'a drop of',
-    'drop of water',
-    'it drops off the',
-    'drops down at the joint',
-    'drops off on the downstream',
-    'drop the',
-    'drop by',
-    'drop in the bucket',
-    'drop me',
-    'drop my',
-    'drop it',
-    'dropped',
-    'cough drop',
-    'drop cloth',
-    'drops out',
-    'drops in',
-    'water drops',
-    'water drop',
-    'drop off',
-    'drops of',
-    'drops to',
-  ],
+  signs: spoken`
+    drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
+    drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
+    pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;
+    that 's a drop; drops off; straight drop; falls straight; turns down into;
+  `,
+  notWords: spoken`
+    a drop of; drop of water; it drops off the; drops down at the joint; drops off on the downstream; drop the;
+    drop by; drop in the bucket; drop me; drop my; drop it; dropped; cough drop; drop cloth; drops out;
+    drops in; water drops; water drop; drop off; drops of; drops to;
+  `,
   examples: {
     says: [
       { text: 'At forty four feet it drops straight down.', gives: { at: 44 } },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const endOfLine = {
   name: 'end-of-line',
@@ -16,38 +17,16 @@ export const endOfLine = {
     'end of this line',
     'end of that line',
   ],
-  signs: [
-    "that 's as far as i|we|it|she|this|the_camera get|got|can_get|could_get|can_go|could_go|'m_going|'ll_go|will_go|am_going|'re_going|can_push|'ll_push|will_push|goes|go|will_go|went",
-    "as far as i|we|it|she|the_camera get|got|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push",
-    "that 's as far as i|we can push it|her",
-    'far as she|it|this goes|go|will_go',
-    'as far as she|it|this goes',
-    'as far as i|we can push',
-    'as far as i|we can push it|her',
-    "as far as she 'll push|go",
-    "as far as it 'll push|go",
-    'turns up into',
-    'turns up to|under|in',
-    'goes up the wall',
-    'goes up in|into the wall',
-    'goes up into',
-    'up into the wall',
-    'dead ends',
-    'dead end',
-    'end of the push',
-    'base of the stack',
-    'foot of the stack and',
-    'turns up the stack',
-    'end of what will push',
-    'up the wall and',
-    'stubs up',
-    'stub up',
-    'turns up at|and|behind|inside',
-    'end of my cable',
-    'end of the building drain',
-    'it turns up',
-    'up into the stack',
-  ],
+  signs: spoken`
+    that 's as far as i|we|it|she|this|the_camera get|got|can_get|could_get|can_go|could_go|'m_going|'ll_go|will_go|am_going|'re_going|can_push|'ll_push|will_push|goes|go|will_go|went;
+    as far as i|we|it|she|the_camera get|got|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push;
+    that 's as far as i|we can push it|her; far as she|it|this goes|go|will_go; as far as she|it|this goes;
+    as far as i|we can push; as far as i|we can push it|her; as far as she 'll push|go;
+    as far as it 'll push|go; turns up into; turns up to|under|in; goes up the wall; goes up in|into the wall;
+    goes up into; up into the wall; dead ends; dead end; end of the push; base of the stack;
+    foot of the stack and; turns up the stack; end of what will push; up the wall and; stubs up; stub up;
+    turns up at|and|behind|inside; end of my cable; end of the building drain; it turns up; up into the stack;
+  `,
   notWords: [
     'end of the line item',
     'at the end of the day',

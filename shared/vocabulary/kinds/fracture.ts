@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const fracture = {
   name: 'fracture',
@@ -7,19 +8,11 @@ export const fracture = {
   plural: 'fractures',
   takes: ['to', 'position', 'clock', 'inches'],
   words: ['fracture', 'fractured', 'fracturing'],
-  signs: [
-    "pieces|piece|wall has|have|'ve|'s shifted|moved",
-    'pieces shifted',
-    'pieces moved',
-    'pieces displaced',
-    'pieces out of place',
-    'broken but in place',
-    'broken but still there',
-    'broken , but all the pieces',
-    'pieces are still there',
-    'shifted out of line',
-    'wall looks stepped',
-  ],
+  signs: spoken`
+    pieces|piece|wall has|have|'ve|'s shifted|moved; pieces shifted; pieces moved; pieces displaced;
+    pieces out of place; broken but in place; broken but still there; broken , but all the pieces;
+    pieces are still there; shifted out of line; wall looks stepped;
+  `,
   notWords: ['fractured my', 'fracture clinic'],
   misheard: [{ heard: 'fracker|fractur|factor', said: 'fracture', needs: 'distance' }],
   examples: {

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const grease = {
   name: 'grease',
@@ -6,59 +7,16 @@ export const grease = {
   title: 'Grease',
   plural: 'grease',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
-  words: [
-    'grease',
-    'greasy',
-    'greased',
-    'fat',
-    'fats',
-    'fat buildup',
-    'grease buildup',
-    'soap scum',
-    'lard',
-    'congealed',
-    'congealed fat',
-    'soap buildup',
-    'soap',
-    'cooking fat',
-    'cooking grease',
-    'buildup of grease',
-    'grease deposit',
-  ],
-  notWords: [
-    'grease on the lens',
-    'elbow grease',
-    'grease pencil',
-    'grease trap',
-    'grease monkey',
-    'fat chance',
-    'fat lip',
-    'grease on my',
-    'big fat',
-    'fat cat',
-    'greasy spoon',
-    'greasy burger',
-    'greasy food',
-    'soap opera',
-    'dish soap',
-    'so much soap',
-    'no soap',
-    'soap and water',
-    'soap box',
-    'soap suds',
-    'fat hands',
-    'fat fingers',
-    'grease gun',
-    'fat dog',
-    'fat squirrel',
-    'fat on me',
-    'fat cable',
-    'too fat',
-    'bar of soap',
-    'laundry soap',
-    'chew the fat',
-    'lens is greasy',
-  ],
+  words: spoken`
+    grease; greasy; greased; fat; fats; fat buildup; grease buildup; soap scum; lard; congealed; congealed fat;
+    soap buildup; soap; cooking fat; cooking grease; buildup of grease; grease deposit;
+  `,
+  notWords: spoken`
+    grease on the lens; elbow grease; grease pencil; grease trap; grease monkey; fat chance; fat lip;
+    grease on my; big fat; fat cat; greasy spoon; greasy burger; greasy food; soap opera; dish soap;
+    so much soap; no soap; soap and water; soap box; soap suds; fat hands; fat fingers; grease gun; fat dog;
+    fat squirrel; fat on me; fat cable; too fat; bar of soap; laundry soap; chew the fat; lens is greasy;
+  `,
   misheard: [
     {
       heard: "greece|grace|greases|greece's|crease|creases|grief|greis|greasing|greek",

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const hole = {
   name: 'hole',
@@ -15,62 +16,16 @@ export const hole = {
     'see dirt through',
     'worn right through',
   ],
-  notWords: [
-    'hole in my',
-    'hole in the ground',
-    'dig a hole',
-    'one hole',
-    'hole in one',
-    'post hole',
-    'same hole',
-    'this hole',
-    'the hole in the floor',
-    'in this hole',
-    'a hole in the wall',
-    'pothole',
-    'the whole',
-    'whole thing',
-    'whole way',
-    'whole house',
-    'whole line',
-    'whole pipe',
-    'whole time',
-    'whole lot',
-    'whole chunk',
-    'down the hole',
-    'rabbit hole',
-    'out of the hole',
-    'in the hole',
-    'cubby hole',
-    'hole for',
-    'hole up',
-    'first hole',
-    'hole of the day',
-    'second hole',
-    'third hole',
-    'holes to go in',
-    'next hole',
-    'whole circumference',
-    'a whole chunk',
-    'a whole bunch',
-    'a whole lot',
-    'hole number',
-    'nineteenth hole',
-    'hole saw',
-    'hole in your wallet',
-    'holes in the yard',
-    'hole in the yard',
-    'burn a hole',
-    'hole in the lawn',
-    'dug a hole',
-    'hole punch',
-    'whole night',
-    'whole street',
-    'fox hole',
-    'access hole',
-    'whole chunk',
-    'hole in the budget',
-  ],
+  notWords: spoken`
+    hole in my; hole in the ground; dig a hole; one hole; hole in one; post hole; same hole; this hole;
+    the hole in the floor; in this hole; a hole in the wall; pothole; the whole; whole thing; whole way;
+    whole house; whole line; whole pipe; whole time; whole lot; whole chunk; down the hole; rabbit hole;
+    out of the hole; in the hole; cubby hole; hole for; hole up; first hole; hole of the day; second hole;
+    third hole; holes to go in; next hole; whole circumference; a whole chunk; a whole bunch; a whole lot;
+    hole number; nineteenth hole; hole saw; hole in your wallet; holes in the yard; hole in the yard;
+    burn a hole; hole in the lawn; dug a hole; hole punch; whole night; whole street; fox hole; access hole;
+    whole chunk; hole in the budget;
+  `,
   misheard: [{ heard: 'whole|hall|hull|hold', said: 'hole', needs: 'article' }],
   examples: {
     says: [

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const infiltration = {
   name: 'infiltration',
@@ -6,74 +7,29 @@ export const infiltration = {
   title: 'Infiltration',
   plural: 'infiltration',
   takes: ['to', 'position', 'clock', 'degree', 'inches'],
-  words: [
-    'infiltration',
-    'infiltrating',
-    'infiltrates',
-    'weeping',
-    'weeps',
-    'seeping',
-    'seepage',
-    'seep',
-    'ground water entering',
-    'groundwater entering',
-    'groundwater infiltration',
-    'runner',
-    'dripper',
-    'gusher',
-    'leaking in',
-    'inflow',
-  ],
-  signs: [
-    "water|groundwater|ground_water|drip|trickle|moisture 's|is|are coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in",
-    'water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in|through',
-    'groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting',
-    'dripping|dribbling|weeping|seeping|trickling in',
-    'drips|dribbles|weeps|seeps|trickles in',
-    "mud|soil|dirt|earth|ground|silt|sand|clay|fines 's|is|are coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|entering|oozing in|inside|through",
-    'mud|soil|dirt|earth|silt|sand|fines coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|oozing in|inside|through|into',
-    'mud|soil|dirt|earth|silt|sand|ground|fines washes|comes|falls|pours|seeps|spills|sifts|come|wash|gets in|inside|through',
-    'soil|water|groundwater entering',
-    'water enters',
-    "that 's|is groundwater",
-    'groundwater weeping',
-    "soil 's coming",
-    'mud * coming in',
-    'dirt * coming in',
-    'water getting in',
-    'water gets in',
-    'wet hub',
-    'still dribbling',
-    'a wet streak',
-    'groundwater getting',
-    'ground come inside',
-    'the ground come',
-    'water running in',
-    'soil in',
-    'soil washing',
-    'soil intrusion',
-    'mud in the joint',
-    'mud squeezing in',
-    'mud pushing in',
-    'dirt pushing in',
-    'dirt sifting',
-    'dirt falling',
-  ],
-  notWords: [
-    "if there 's groundwater",
-    'weeping willow',
-    'weep hole',
-    'weeping eyes',
-    'groundwater today',
-    'if groundwater',
-    'high groundwater',
-    'groundwater is high',
-    'water coming in from the kitchen',
-    'washing machine water coming in',
-    'water coming in from the',
-    'tub water coming in',
-    'water running in the kitchen',
-  ],
+  words: spoken`
+    infiltration; infiltrating; infiltrates; weeping; weeps; seeping; seepage; seep; ground water entering;
+    groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;
+  `,
+  signs: spoken`
+    water|groundwater|ground_water|drip|trickle|moisture 's|is|are coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in;
+    water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in|through;
+    groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting;
+    dripping|dribbling|weeping|seeping|trickling in; drips|dribbles|weeps|seeps|trickles in;
+    mud|soil|dirt|earth|ground|silt|sand|clay|fines 's|is|are coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|entering|oozing in|inside|through;
+    mud|soil|dirt|earth|silt|sand|fines coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|oozing in|inside|through|into;
+    mud|soil|dirt|earth|silt|sand|ground|fines washes|comes|falls|pours|seeps|spills|sifts|come|wash|gets in|inside|through;
+    soil|water|groundwater entering; water enters; that 's|is groundwater; groundwater weeping; soil 's coming;
+    mud * coming in; dirt * coming in; water getting in; water gets in; wet hub; still dribbling; a wet streak;
+    groundwater getting; ground come inside; the ground come; water running in; soil in; soil washing;
+    soil intrusion; mud in the joint; mud squeezing in; mud pushing in; dirt pushing in; dirt sifting;
+    dirt falling;
+  `,
+  notWords: spoken`
+    if there 's groundwater; weeping willow; weep hole; weeping eyes; groundwater today; if groundwater;
+    high groundwater; groundwater is high; water coming in from the kitchen; washing machine water coming in;
+    water coming in from the; tub water coming in; water running in the kitchen;
+  `,
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
     says: [

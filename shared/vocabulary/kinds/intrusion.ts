@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const intrusion = {
   name: 'intrusion',
@@ -7,120 +8,29 @@ export const intrusion = {
   plural: 'intrusions',
   takes: ['to', 'position', 'clock', 'inches', 'percent'],
   signsYield: true,
-  words: [
-    'intrusion',
-    'intruding',
-    'intrudes',
-    'intruded',
-    'intruding tap',
-    'protruding',
-    'protrudes',
-    'protrusion',
-    'break in tap',
-    'hammer tap',
-    'protruding tap',
-    'screw',
-    'drywall screw',
-    'deck screw',
-    'nail',
-    'rolled gasket',
-    'gasket',
-    'bolt',
-    'rebar',
-    'metal stake',
-    'form stake',
-    'wooden stake',
-    'ground rod',
-    'wood screw',
-    'roofing nail',
-    'staple',
-    'lag bolt',
-    'concrete nail',
-    'lag screw',
-    'anchor bolt',
-    'sheet metal screw',
-    'strap screw',
-    'finish nail',
-  ],
-  signs: [
-    'sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down',
-    'sticking|poking|hanging|jutting * in|into|through|out|down',
-    'sticks up',
-    'sticking up',
-    'poking up',
-    'pipe * poking|sticking|punched',
-    'extending * into the bore|pipe',
-    'extends * into the bore|pipe',
-    'into the bore',
-    'extending into',
-    'gasket * hanging|rolled|sticking|pushed',
-    'rolled into the pipe',
-    'tap sticking',
-    'tap is intruding',
-    'intruding',
-    'driven right through',
-    'pipe is punched',
-    'pushed in too far',
-    'shoved in too far',
-  ],
-  notWords: [
-    'root intrusion',
-    'screw up',
-    'screwed up',
-    'screw it',
-    'screw the',
-    'screw cap',
-    'screwdriver',
-    'screw that',
-    'nail on the head',
-    'nail it',
-    'nailed it',
-    'nail salon',
-    'nail down',
-    'nail polish',
-    'sticking point',
-    'fingernail',
-    'my nails',
-    'hanging out with',
-    'hang out',
-    'stuck in traffic',
-    'sticking around',
-    'bolt the',
-    'bolted',
-    'bolt cutters',
-    'nut and bolt',
-    'nuts and bolts',
-    'stick out like',
-    'sticks out in',
-    'gasket looks',
-    'gaskets look',
-    'gaskets seated',
-    'gasket seated',
-    'gasket is seated',
-    "gasket 's seated",
-    'gaskets are',
-    'gaskets',
-    'hanging in there',
-    'tongue hanging',
-    'hanging on by',
-    'hanging down the',
-    'hanging over the',
-    'blow a gasket',
-    'blew a gasket',
-    'staple gun',
-    'loose screw',
-    'screws in the wall of',
-    'tap water',
-    'screws loose',
-    'nail biter',
-    'wall hanging',
-    'hang in there',
-    'stuck in the',
-    'stuck in my',
-    'stuck in a',
-    'nail file',
-    'nails done',
-  ],
+  words: spoken`
+    intrusion; intruding; intrudes; intruded; intruding tap; protruding; protrudes; protrusion; break in tap;
+    hammer tap; protruding tap; screw; drywall screw; deck screw; nail; rolled gasket; gasket; bolt; rebar;
+    metal stake; form stake; wooden stake; ground rod; wood screw; roofing nail; staple; lag bolt;
+    concrete nail; lag screw; anchor bolt; sheet metal screw; strap screw; finish nail;
+  `,
+  signs: spoken`
+    sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;
+    sticking|poking|hanging|jutting * in|into|through|out|down; sticks up; sticking up; poking up;
+    pipe * poking|sticking|punched; extending * into the bore|pipe; extends * into the bore|pipe; into the bore;
+    extending into; gasket * hanging|rolled|sticking|pushed; rolled into the pipe; tap sticking;
+    tap is intruding; intruding; driven right through; pipe is punched; pushed in too far; shoved in too far;
+  `,
+  notWords: spoken`
+    root intrusion; screw up; screwed up; screw it; screw the; screw cap; screwdriver; screw that;
+    nail on the head; nail it; nailed it; nail salon; nail down; nail polish; sticking point; fingernail;
+    my nails; hanging out with; hang out; stuck in traffic; sticking around; bolt the; bolted; bolt cutters;
+    nut and bolt; nuts and bolts; stick out like; sticks out in; gasket looks; gaskets look; gaskets seated;
+    gasket seated; gasket is seated; gasket 's seated; gaskets are; gaskets; hanging in there; tongue hanging;
+    hanging on by; hanging down the; hanging over the; blow a gasket; blew a gasket; staple gun; loose screw;
+    screws in the wall of; tap water; screws loose; nail biter; wall hanging; hang in there; stuck in the;
+    stuck in my; stuck in a; nail file; nails done;
+  `,
   misheard: [
     { heard: "casket|casket's|gas kit|gasket's|gas get|basket|gaskin", said: 'gasket', needs: 'distance' },
     { heard: 'crew', said: 'screw', needs: 'article' },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const linerDefect = {
   name: 'liner-defect',
@@ -6,58 +7,22 @@ export const linerDefect = {
   title: 'Liner defect',
   plural: 'liner defects',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
-  words: [
-    'wrinkle',
-    'wrinkled',
-    'wrinkling',
-    'liner defect',
-    'lifted liner',
-    'liner wrinkle',
-    'fin in the liner',
-    'delamination',
-    'blister',
-    'bubble in the liner',
-    'liner blister',
-    'liner bubble',
-    'lining defect',
-  ],
-  signs: [
-    "liner|lining 's|is|has|looks|edge lifted|lifting|peeled|peeling|separated|separating|bubbled|bubbling|blistered|delaminated|delaminating|torn|tore|sagging|loose|flapping|hanging|folded|buckled|wrinkled|bunched|ripped|split|pulled",
-    'liner|lining * lifted|lifting|peeled|peeling|separated|bubbled|blistered|delaminated|torn|sagging|loose|flapping|folded|buckled|bunched|ripped|pulled_away|come_loose',
-    'peeled up off|from the pipe',
-    'peeled up',
-    'peeling off',
-    'lifted off',
-    'lifted at the edge',
-    'lifted edge',
-    'edge * lifted|peeled|curled|loose',
-    'fold in the liner',
-    'ripple in the liner',
-    'bubble in the lining',
-    'bulge in the liner',
-    'tear in the liner',
-    'rip in the liner',
-    'curled up',
-    'bunched up',
-    'crease in the liner',
-    'fold in the lining',
-    'ripples in the liner',
-    'liner came loose',
-  ],
-  notWords: [
-    'wrinkle in time',
-    'new wrinkle',
-    'bubble gum',
-    'blister on my',
-    'paint is peeling',
-    'bubbles in the water',
-    'bubble in the',
-    'my wrinkles',
-    'blisters on',
-    'wrinkles on',
-    'blister on',
-    'wrinkled my',
-  ],
+  words: spoken`
+    wrinkle; wrinkled; wrinkling; liner defect; lifted liner; liner wrinkle; fin in the liner; delamination;
+    blister; bubble in the liner; liner blister; liner bubble; lining defect;
+  `,
+  signs: spoken`
+    liner|lining 's|is|has|looks|edge lifted|lifting|peeled|peeling|separated|separating|bubbled|bubbling|blistered|delaminated|delaminating|torn|tore|sagging|loose|flapping|hanging|folded|buckled|wrinkled|bunched|ripped|split|pulled;
+    liner|lining * lifted|lifting|peeled|peeling|separated|bubbled|blistered|delaminated|torn|sagging|loose|flapping|folded|buckled|bunched|ripped|pulled_away|come_loose;
+    peeled up off|from the pipe; peeled up; peeling off; lifted off; lifted at the edge; lifted edge;
+    edge * lifted|peeled|curled|loose; fold in the liner; ripple in the liner; bubble in the lining;
+    bulge in the liner; tear in the liner; rip in the liner; curled up; bunched up; crease in the liner;
+    fold in the lining; ripples in the liner; liner came loose;
+  `,
+  notWords: spoken`
+    wrinkle in time; new wrinkle; bubble gum; blister on my; paint is peeling; bubbles in the water;
+    bubble in the; my wrinkles; blisters on; wrinkles on; blister on; wrinkled my;
+  `,
   misheard: [
     { heard: 'linear lifted|wrinkled|peeled', said: 'liner lifted', needs: 'nothing' },
     { heard: 'wrinkler|rinkles|wrinkly', said: 'wrinkle', needs: 'nothing' },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const linerEnd = {
   name: 'liner-end',
@@ -7,22 +8,13 @@ export const linerEnd = {
   plural: 'liner ends',
   takes: [],
   words: [],
-  signs: [
-    'liner|lining|sleeve ends|stops|quits|finishes|terminates',
-    "liner|lining|sleeve is|'s done|over",
-    'end of the|that|this|a liner|lining',
-    'end of liner|lining',
-    'end of cured',
-    'end of the cured',
-    'out of the liner|lining',
-    'where the liner|lining ends|stops|quits',
-    'liner|lining runs out',
-    'liner|lining * ends|stops|quits',
-    'back out of the liner|lining',
-    'out of liner|lining',
-    'back edge of the liner',
-    'tail end of the liner',
-  ],
+  signs: spoken`
+    liner|lining|sleeve ends|stops|quits|finishes|terminates; liner|lining|sleeve is|'s done|over;
+    end of the|that|this|a liner|lining; end of liner|lining; end of cured; end of the cured;
+    out of the liner|lining; where the liner|lining ends|stops|quits; liner|lining runs out;
+    liner|lining * ends|stops|quits; back out of the liner|lining; out of liner|lining; back edge of the liner;
+    tail end of the liner;
+  `,
   notWords: ['at the end of the liner', 'right at the end of the liner', 'the end of the liner ,'],
   misheard: [
     { heard: 'line are stops|ends|quits', said: 'liner stops', needs: 'nothing' },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const manhole = {
   name: 'manhole',
@@ -9,21 +10,11 @@ export const manhole = {
   ends: 'manhole',
   role: 'opening',
   words: ['manhole', 'city manhole', 'municipal manhole', 'sewer manhole', 'public manhole'],
-  notWords: [
-    'to the manhole',
-    'toward the manhole',
-    'towards the manhole',
-    'to a manhole',
-    'manhole cover',
-    'from the manhole',
-    'down to the manhole',
-    'for the manhole',
-    'in the city manhole',
-    'up from the manhole',
-    'the city manhole open',
-    'between the manhole',
-    'before the manhole',
-  ],
+  notWords: spoken`
+    to the manhole; toward the manhole; towards the manhole; to a manhole; manhole cover; from the manhole;
+    down to the manhole; for the manhole; in the city manhole; up from the manhole; the city manhole open;
+    between the manhole; before the manhole;
+  `,
   misheard: [{ heard: 'man who|man hall|mandhole|mainhole|manho', said: 'manhole', needs: 'distance' }],
   examples: {
     says: [

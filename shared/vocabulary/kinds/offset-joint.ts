@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const offsetJoint = {
   name: 'offset-joint',
@@ -6,128 +7,30 @@ export const offsetJoint = {
   title: 'Offset joint',
   plural: 'offset joints',
   takes: ['position', 'clock', 'degree', 'inches'],
-  words: [
-    'offset',
-    'offset joint',
-    'joint offset',
-    'offsetting',
-    'misaligned',
-    'misalignment',
-    'displaced joint',
-    'displaced',
-    'displacement',
-    'dropped joint',
-    'shifted joint',
-    'joint displacement',
-    'lip',
-    'step',
-    'ledge',
-    'mismatch',
-    'mismatched',
-    'out of line',
-    'out of alignment',
-    'bad alignment',
-    'alignment issue',
-    'joint separation offset',
-  ],
-  signs: [
-    "don't line up",
-    "doesn't line up",
-    "didn't line up",
-    'do not line up',
-    'not lined up',
-    'not line up',
-    'not lining up',
-    "don't meet up",
-    "don't meet",
-    'sits|sitting|sat|set|sets low|lower|high|higher|proud',
-    'sits|sitting|set * low|lower|high|higher|proud|below than|than_its',
-    'sits a * low|high',
-    "joint|joints|bell|hub|spigot|pipe 's|is|has|have dropped|slipped|shifted|stepped|kicked|jumped",
-    'joint * dropped|slipped|shifted|stepped|kicked',
-    'one up , one down',
-    'not same level',
-    'not the same level',
-    'not level with',
-    'out of step',
-    'jumps down|up',
-    'steps down|up',
-    'stepped down',
-    'dropped at the joint',
-    'stands proud',
-    'slid down',
-    'pipe sits low',
-    'downstream pipe sits',
-    'shelf at',
-    'little shelf',
-    'kicked over',
-    'kicked out',
-    'off center',
-    'off line',
-    'not lined',
-    'lower than its',
-    'lower than the',
-  ],
-  notWords: [
-    'offset the cost',
-    'to offset',
-    'offset by',
-    'watch your step',
-    'watch the step',
-    'step by',
-    'front step',
-    'front steps',
-    'by the steps',
-    'step back',
-    'next step',
-    'step down from',
-    'step up to',
-    'steps up',
-    'step on',
-    'stepped',
-    'steps up to a',
-    'steps down to',
-    'the steps',
-    'a step',
-    'mind the step',
-    'first step',
-    'step one',
-    'step two',
-    'one step',
-    'lip gloss',
-    'fat lip',
-    'my lip',
-    'chapped lips',
-    'ledge of',
-    'stepped in',
-    'step in',
-    'steps down to the',
-    'loose lips',
-    'on my lips',
-    'stepped away',
-    'step ladder',
-    'stepladder',
-    'step over',
-    'step away',
-    'steps to the',
-    'basement step',
-    'side step',
-    'step it up',
-    'back step',
-    'porch step',
-    'step outside',
-    'every step',
-    'lip service',
-    'zip your lip',
-    'stiff upper lip',
-    'step aside',
-    'concrete step',
-    'back steps',
-    'cellar step',
-    'cellar steps',
-    'baby step',
-    'steps',
-  ],
+  words: spoken`
+    offset; offset joint; joint offset; offsetting; misaligned; misalignment; displaced joint; displaced;
+    displacement; dropped joint; shifted joint; joint displacement; lip; step; ledge; mismatch; mismatched;
+    out of line; out of alignment; bad alignment; alignment issue; joint separation offset;
+  `,
+  signs: spoken`
+    don't line up; doesn't line up; didn't line up; do not line up; not lined up; not line up; not lining up;
+    don't meet up; don't meet; sits|sitting|sat|set|sets low|lower|high|higher|proud;
+    sits|sitting|set * low|lower|high|higher|proud|below than|than_its; sits a * low|high;
+    joint|joints|bell|hub|spigot|pipe 's|is|has|have dropped|slipped|shifted|stepped|kicked|jumped;
+    joint * dropped|slipped|shifted|stepped|kicked; one up , one down; not same level; not the same level;
+    not level with; out of step; jumps down|up; steps down|up; stepped down; dropped at the joint; stands proud;
+    slid down; pipe sits low; downstream pipe sits; shelf at; little shelf; kicked over; kicked out; off center;
+    off line; not lined; lower than its; lower than the;
+  `,
+  notWords: spoken`
+    offset the cost; to offset; offset by; watch your step; watch the step; step by; front step; front steps;
+    by the steps; step back; next step; step down from; step up to; steps up; step on; stepped; steps up to a;
+    steps down to; the steps; a step; mind the step; first step; step one; step two; one step; lip gloss;
+    fat lip; my lip; chapped lips; ledge of; stepped in; step in; steps down to the; loose lips; on my lips;
+    stepped away; step ladder; stepladder; step over; step away; steps to the; basement step; side step;
+    step it up; back step; porch step; step outside; every step; lip service; zip your lip; stiff upper lip;
+    step aside; concrete step; back steps; cellar step; cellar steps; baby step; steps;
+  `,
   misheard: [
     { heard: 'upset joint|joints', said: 'offset joint', needs: 'nothing' },
     { heard: 'enough at joint', said: 'offset joint', needs: 'nothing' },

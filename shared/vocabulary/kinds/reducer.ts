@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const reducer = {
   name: 'reducer',
@@ -16,17 +17,10 @@ export const reducer = {
     'reduction',
     'reducing bushing',
   ],
-  signs: [
-    'reduces to|down',
-    'reduces from',
-    'reduced to',
-    'necks down',
-    'chokes down to',
-    'size change',
-    'change in size',
-    'change of size',
-    'size transition',
-  ],
+  signs: spoken`
+    reduces to|down; reduces from; reduced to; necks down; chokes down to; size change; change in size;
+    change of size; size transition;
+  `,
   misheard: [{ heard: 'red user|re ducer|reduce her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const roots = {
   name: 'roots',
@@ -6,72 +7,21 @@ export const roots = {
   title: 'Roots',
   plural: 'roots',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
-  words: [
-    'root',
-    'roots',
-    'root ball',
-    'root mass',
-    'rootlet',
-    'root hair',
-    'tree root',
-    'feeder root',
-    'root intrusion',
-    'hair roots',
-    'root curtain',
-    'root growth',
-    'root infestation',
-    'rooty',
-    'root mat',
-    'root tendril',
-    'root tips',
-    'root clump',
-    'root fibers',
-    'root wad',
-    'root beard',
-  ],
-  signs: [
-    'whiskers',
-    'horse tail',
-    'horsetail',
-    'stringy stuff',
-    'tree hair',
-    'little hairs',
-    'hairy',
-    'root coming',
-    'tendrils',
-    'beard',
-    'fuzz',
-    'bird nest',
-    'fox tail',
-    'foxtail',
-    'spiderweb of',
-    'hairs coming in',
-    'hair coming in',
-    'hair in the joint',
-    'hairs in the joint',
-  ],
-  notWords: [
-    'root cause',
-    'root of the problem',
-    'root beer',
-    'root for',
-    'rooting for',
-    'rooted',
-    'root canal',
-    'en route',
-    'scenic route',
-    'square root',
-    'grass roots',
-    'root of it',
-    'whisker away',
-    'beard on',
-    'his beard',
-    'my beard',
-    'cat whiskers',
-    'roots here in',
-    'roots run deep',
-    'put down roots',
-  ],
+  words: spoken`
+    root; roots; root ball; root mass; rootlet; root hair; tree root; feeder root; root intrusion; hair roots;
+    root curtain; root growth; root infestation; rooty; root mat; root tendril; root tips; root clump;
+    root fibers; root wad; root beard;
+  `,
+  signs: spoken`
+    whiskers; horse tail; horsetail; stringy stuff; tree hair; little hairs; hairy; root coming; tendrils;
+    beard; fuzz; bird nest; fox tail; foxtail; spiderweb of; hairs coming in; hair coming in; hair in the joint;
+    hairs in the joint;
+  `,
+  notWords: spoken`
+    root cause; root of the problem; root beer; root for; rooting for; rooted; root canal; en route;
+    scenic route; square root; grass roots; root of it; whisker away; beard on; his beard; my beard;
+    cat whiskers; roots here in; roots run deep; put down roots;
+  `,
   misheard: [
     { heard: "routes|route|ruts|rootes|rudes|roofs|rutes|root's|boots|rutz|rootz", said: 'roots', needs: 'distance' },
     { heard: 'fruits|fruit', said: 'roots', needs: 'distance' },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const stopped = {
   name: 'stopped',
@@ -8,171 +9,43 @@ export const stopped = {
   takes: [],
   yieldsTo: 'end-of-line',
   ends: 'stopped',
-  words: [
-    'stopped here',
-    'stopped there',
-    'i am stopped',
-    "i 'm stopped",
-    "we 're stopped",
-    'full stop',
-    'dead stop',
-    'hard stop',
-    'camera stopped',
-    'stopped at',
-    'stop point',
-    'hung up',
-    'wedged',
-    'jammed in',
-    'stopping point',
-    'refusal',
-    'camera refusal',
-    'pushed to refusal',
-  ],
-  signs: [
-    "can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed past|by|through|around|further|farther|any_further|any_farther|on|any_more|it_past|it_by|it_through|beyond|over|it_around|her_past|her_through|her_by|the_bend|the_turn|forward",
-    "can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed * past|by|through|around|further|farther|on|beyond|over",
-    "can't|cannot|couldn't|unable_to|won't|will_not pass|advance|proceed|climb",
-    "can't|cannot|couldn't|won't budge",
-    "won't|doesn't|does_not|will_not|wouldn't go|pass|fit|make|push|get|climb any|past|further|farther|through|by|around|it|no|over",
-    "camera * won't|wouldn't|cannot|can't|couldn't|will_not pass|make|go|get|fit|climb|push",
-    'camera stops|stop|stopped',
-    'where i|we|it stop|stops|stopped|quit|have_to_stop',
-    'i|we have|had to stop',
-    'i|we stop|stopped|quit here|there',
-    'i stop there',
-    "i'm|i_'m|we're quitting|done|stuck|stopping",
-    "i'm stuck",
-    "we're stuck",
-    "i 'm stuck",
-    "we 're stuck",
-    "camera 's stuck",
-    'camera is stuck',
-    'got stuck',
-    'gets stuck',
-    "it 's stuck",
-    "i 'm|we_'re quitting|stopping",
-    'head * bounces off',
-    'bounces off',
-    'no further',
-    'no farther',
-    'no going further',
-    "can't go any",
-    'end of the road for',
-    'hit a wall',
-    'dead in its tracks',
-    "that 's my stop",
-    'that is my stop',
-    'stops me',
-    'stops us',
-    'stopped me',
-    'stopped us',
-    'stops the camera',
-    'stopped the camera',
-    "won't make it",
-    'wall it off',
-    'now it stop',
-    'not getting * past|by|through|around',
-    'not getting the camera',
-    'not getting through',
-    'not getting past',
-    'not going any further|farther',
-    "can't get by",
-    "that's all she wrote",
-    "that 's all she wrote",
-    'no way past',
-    'no way through',
-    'no way around',
-    'no getting past',
-    'no getting through',
-    'no getting by',
-    'no getting around',
-    'refuses to go',
-    'refuses to pass',
-    'camera quits',
-    'only as far',
-    'will not pass',
-    'could not pass',
-    'cannot pass',
-    'end of the push at',
-  ],
-  notWords: [
-    'stop there',
-    'stop right there',
-    'stopped to look',
-    'stopped to',
-    'stopped by',
-    'stopped in',
-    'stopped at the store',
-    'stopped at the',
-    'stop me',
-    'stop at',
-    "can't get over",
-    "can't get enough",
-    "can't go wrong",
-    "can't push that",
-    "can't push up",
-    "can't make out",
-    "won't get into",
-    "can't get a",
-    "couldn't get a",
-    "can't get my",
-    'stopped for',
-    'iron stops',
-    'pipe stops',
-    'clay stops',
-    'liner stops',
-    'belly stops',
-    'i have to stop for',
-    'i stopped',
-    'water stopped',
-    'stopped raining',
-    'stopped running',
-    'stopped up',
-    'rain stopped',
-    'has stopped',
-    'stopped working',
-    'stuck on',
-    'stuck in',
-    'stuck up',
-    'hung up on',
-    'hung up the',
-    'hung up my',
-    'my kid stuck',
-    "can't get it open",
-    "couldn't get it open",
-    "can't get it off",
-    "won't come off",
-    "won't open",
-    "can't get past how",
-    "can't make it to",
-    'nothing can get',
-    'can get by',
-    'can squeeze by',
-    'i can get',
-    'i can push',
-    'push by',
-    'can push through',
-    'get by',
-    "can't get in",
-    "couldn't get in",
-    "can't get into",
-    "can't fit a",
-    "can't fit my",
-    'get past it',
-    'get through it',
-    'just barely squeeze',
-    'no further findings',
-    'no further comment',
-    'stuck behind',
-    'got stuck behind',
-    'stop it',
-    "can't get out",
-    "couldn't get out",
-    'full stop period',
-    'wedged in the door',
-    "can't get to",
-    "couldn't get to",
-  ],
+  words: spoken`
+    stopped here; stopped there; i am stopped; i 'm stopped; we 're stopped; full stop; dead stop; hard stop;
+    camera stopped; stopped at; stop point; hung up; wedged; jammed in; stopping point; refusal; camera refusal;
+    pushed to refusal;
+  `,
+  signs: spoken`
+    can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed past|by|through|around|further|farther|any_further|any_farther|on|any_more|it_past|it_by|it_through|beyond|over|it_around|her_past|her_through|her_by|the_bend|the_turn|forward;
+    can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed * past|by|through|around|further|farther|on|beyond|over;
+    can't|cannot|couldn't|unable_to|won't|will_not pass|advance|proceed|climb;
+    can't|cannot|couldn't|won't budge;
+    won't|doesn't|does_not|will_not|wouldn't go|pass|fit|make|push|get|climb any|past|further|farther|through|by|around|it|no|over;
+    camera * won't|wouldn't|cannot|can't|couldn't|will_not pass|make|go|get|fit|climb|push;
+    camera stops|stop|stopped; where i|we|it stop|stops|stopped|quit|have_to_stop; i|we have|had to stop;
+    i|we stop|stopped|quit here|there; i stop there; i'm|i_'m|we're quitting|done|stuck|stopping; i'm stuck;
+    we're stuck; i 'm stuck; we 're stuck; camera 's stuck; camera is stuck; got stuck; gets stuck; it 's stuck;
+    i 'm|we_'re quitting|stopping; head * bounces off; bounces off; no further; no farther; no going further;
+    can't go any; end of the road for; hit a wall; dead in its tracks; that 's my stop; that is my stop;
+    stops me; stops us; stopped me; stopped us; stops the camera; stopped the camera; won't make it;
+    wall it off; now it stop; not getting * past|by|through|around; not getting the camera; not getting through;
+    not getting past; not going any further|farther; can't get by; that's all she wrote; that 's all she wrote;
+    no way past; no way through; no way around; no getting past; no getting through; no getting by;
+    no getting around; refuses to go; refuses to pass; camera quits; only as far; will not pass; could not pass;
+    cannot pass; end of the push at;
+  `,
+  notWords: spoken`
+    stop there; stop right there; stopped to look; stopped to; stopped by; stopped in; stopped at the store;
+    stopped at the; stop me; stop at; can't get over; can't get enough; can't go wrong; can't push that;
+    can't push up; can't make out; won't get into; can't get a; couldn't get a; can't get my; stopped for;
+    iron stops; pipe stops; clay stops; liner stops; belly stops; i have to stop for; i stopped; water stopped;
+    stopped raining; stopped running; stopped up; rain stopped; has stopped; stopped working; stuck on;
+    stuck in; stuck up; hung up on; hung up the; hung up my; my kid stuck; can't get it open;
+    couldn't get it open; can't get it off; won't come off; won't open; can't get past how; can't make it to;
+    nothing can get; can get by; can squeeze by; i can get; i can push; push by; can push through; get by;
+    can't get in; couldn't get in; can't get into; can't fit a; can't fit my; get past it; get through it;
+    just barely squeeze; no further findings; no further comment; stuck behind; got stuck behind; stop it;
+    can't get out; couldn't get out; full stop period; wedged in the door; can't get to; couldn't get to;
+  `,
   examples: {
     says: [
       { text: 'Camera stopped at 41.', gives: { at: 41 } },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const tank = {
   name: 'tank',
@@ -8,71 +9,21 @@ export const tank = {
   takes: [],
   ends: 'tank',
   role: 'opening',
-  words: [
-    'septic tank',
-    'septic',
-    'tank',
-    'the tank',
-    'pump tank',
-    'holding tank',
-    'tank inlet',
-    'inlet of the tank',
-    'inlet of the septic tank',
-  ],
-  notWords: [
-    'to the tank',
-    'toward the tank',
-    'towards the tank',
-    'to the septic',
-    'toward the septic',
-    'on septic',
-    'has a septic tank',
-    'for a tank',
-    'fish tank',
-    'water tank',
-    'gas tank',
-    'oil tank',
-    'tank top',
-    'out to the septic',
-    'to a septic',
-    'for the tank',
-    'the tank lid',
-    'tank lid',
-    'the tank pumped',
-    'tank was pumped',
-    'pump the tank',
-    'septic guy',
-    'septic system',
-    'septic inspection',
-    'septic permit',
-    'a septic man',
-    'toilet tank',
-    'before the tank',
-    'think tank',
-    'tank pumped',
-    'propane tank',
-    'downstream to the septic tank',
-    'downstream to the tank',
-    'down to the tank',
-    'septic company',
-    'to the septic tank',
-    'toward the septic tank',
-    'tank looked at',
-    'between the house and the tank',
-    'have the tank',
-    'end of the tank',
-    'side of the tank',
-    'out of the tank',
-    'inlet side of the tank',
-    'short of the tank',
-    'it has a septic',
-    'with a septic',
-    'septic out',
-    'no septic',
-    'the tank was',
-    'septic people',
-    'in the septic line',
-  ],
+  words: spoken`
+    septic tank; septic; tank; the tank; pump tank; holding tank; tank inlet; inlet of the tank;
+    inlet of the septic tank;
+  `,
+  notWords: spoken`
+    to the tank; toward the tank; towards the tank; to the septic; toward the septic; on septic;
+    has a septic tank; for a tank; fish tank; water tank; gas tank; oil tank; tank top; out to the septic;
+    to a septic; for the tank; the tank lid; tank lid; the tank pumped; tank was pumped; pump the tank;
+    septic guy; septic system; septic inspection; septic permit; a septic man; toilet tank; before the tank;
+    think tank; tank pumped; propane tank; downstream to the septic tank; downstream to the tank;
+    down to the tank; septic company; to the septic tank; toward the septic tank; tank looked at;
+    between the house and the tank; have the tank; end of the tank; side of the tank; out of the tank;
+    inlet side of the tank; short of the tank; it has a septic; with a septic; septic out; no septic;
+    the tank was; septic people; in the septic line;
+  `,
   examples: {
     says: [
       { text: 'Septic tank at forty four feet.', gives: { at: 44 } },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const tee = {
   name: 'tee',
@@ -6,30 +7,13 @@ export const tee = {
   title: 'Tee',
   plural: 'tees',
   takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
-  words: [
-    'tee',
-    't fitting',
-    'sanitary tee',
-    'santee',
-    'san tee',
-    'tee fitting',
-    't connection',
-    'test tee',
-    'inlet tee',
-    'baffle tee',
-    'tee connection',
-  ],
-  notWords: [
-    'cup of tea',
-    'iced tea',
-    'to a t',
-    't shirt',
-    'tee off',
-    'golf tee',
-    'sweet tea',
-    'tee time',
-    'tee shirt',
-  ],
+  words: spoken`
+    tee; t fitting; sanitary tee; santee; san tee; tee fitting; t connection; test tee; inlet tee; baffle tee;
+    tee connection;
+  `,
+  notWords: spoken`
+    cup of tea; iced tea; to a t; t shirt; tee off; golf tee; sweet tea; tee time; tee shirt;
+  `,
   misheard: [{ heard: 't|tea|teas|ts', said: 'tee', needs: 'article' }],
   examples: {
     says: [

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const trap = {
   name: 'trap',
@@ -7,34 +8,13 @@ export const trap = {
   plural: 'traps',
   takes: ['position', 'serves'],
   role: 'opening',
-  words: [
-    'trap',
-    'house trap',
-    'building trap',
-    'running trap',
-    'p trap',
-    's trap',
-    'u trap',
-    'main trap',
-    'whole house trap',
-  ],
-  notWords: [
-    'trap door',
-    'speed trap',
-    'mouse trap',
-    'grease trap',
-    'trap arm',
-    'mousetrap',
-    'trap removed',
-    'the trap sucked',
-    'traps don t',
-    "traps don't",
-    'pulled the trap',
-    'unscrewed the trap',
-    'trap primer',
-    'bear trap',
-    'tourist trap',
-  ],
+  words: spoken`
+    trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap;
+  `,
+  notWords: spoken`
+    trap door; speed trap; mouse trap; grease trap; trap arm; mousetrap; trap removed; the trap sucked;
+    traps don t; traps don't; pulled the trap; unscrewed the trap; trap primer; bear trap; tourist trap;
+  `,
   examples: {
     says: [
       { text: 'House trap at seven feet.', gives: { at: 7 } },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const vent = {
   name: 'vent',
@@ -7,37 +8,14 @@ export const vent = {
   plural: 'vents',
   takes: ['position'],
   role: 'opening',
-  words: [
-    'vent',
-    'vent pipe',
-    'vent stack',
-    'vent connection',
-    'vent line',
-    'vent tie in',
-    'dry vent',
-    'wet vent',
-    're vent',
-    'revent',
-  ],
-  notWords: [
-    'vent your',
-    'to vent',
-    'roof vent',
-    'dryer vent',
-    'vent the',
-    'through the vent',
-    'down the vent',
-    'in the vent',
-    'from the vent',
-    'main vent',
-    'vent cap',
-    'plumbing vent',
-    'the vent over',
-    'the big vent',
-    'the vent on the roof',
-    'off the vent',
-    'up the vent',
-  ],
+  words: spoken`
+    vent; vent pipe; vent stack; vent connection; vent line; vent tie in; dry vent; wet vent; re vent; revent;
+  `,
+  notWords: spoken`
+    vent your; to vent; roof vent; dryer vent; vent the; through the vent; down the vent; in the vent;
+    from the vent; main vent; vent cap; plumbing vent; the vent over; the big vent; the vent on the roof;
+    off the vent; up the vent;
+  `,
   examples: {
     says: [
       { text: "There's a vent at nine feet, straight up top.", gives: { at: 9, position: 'top' } },

@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const viewLost = {
   name: 'view-lost',
@@ -6,150 +7,38 @@ export const viewLost = {
   title: 'View lost',
   plural: 'views lost',
   takes: ['to'],
-  words: [
-    'view lost',
-    'lost view',
-    'lost visibility',
-    'loss of vision',
-    'view obscured',
-    'view obstructed',
-    'loss of view',
-    'lost the view',
-    'lost the picture',
-    'lost picture',
-    'lost the image',
-    'no picture',
-    'no view',
-    'no visibility',
-    'zero visibility',
-    'zero picture',
-    'dirty lens',
-    'foggy lens',
-    'fogged lens',
-    'lens fog',
-    'whiteout',
-  ],
-  signs: [
-    "can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way",
-    "can't really see|see_anything",
-    "can't make out|anything",
-    'lens|glass dirty|fogged|covered|caked|smeared|submerged|coated',
-    "lens|camera is|'s|all fogged|dirty|covered|under|underwater|submerged|smeared|coated|caked|muddy|greasy",
-    'lens * fogged|covered|smeared|coated|caked|submerged',
-    'fogged up',
-    'fogging up',
-    'fogged over',
-    'fogged out',
-    'steam on the lens',
-    'steamed up',
-    'steam ,',
-    'steamy',
-    'all fog',
-    "picture 's|is|goes|went gone|black|brown|white|dark|out|milky",
-    'picture goes',
-    'screen goes',
-    'screen went',
-    'lens under',
-    'lens goes|went|dips|is under',
-    'under water',
-    'underwater',
-    "i 'm|we_'re under",
-    'i am under',
-    'by feel',
-    'going blind',
-    'flying blind',
-    'driving blind',
-    'blind from',
-    'blind through',
-    'blind here',
-    'nothing but brown|brown_water|water|black|mud|suds|foam|soap|bubbles',
-    'i see is brown|water|mud|suds|foam',
-    'all i see|can_see is',
-    'just brown',
-    'just black',
-    'just suds',
-    'lost sight',
-    "camera 's under",
-    'water over the lens',
-    'mud on the lens',
-    'grease on the lens',
-    'gunk on the lens',
-    'paper on the lens',
-    'suds on the lens',
-    'soap on the lens',
-    'lens is blind',
-    "picture 's|is all",
-    'no image',
-    "can't tell what i'm looking at",
-    'murky',
-    'too murky',
-    'too cloudy',
-    'too dirty to see',
-    'lost my picture',
-    'lost my view',
-    'lens is in the water',
-    'went under',
-    "head's under",
-    "head 's under",
-    'head under',
-    'can not see nothing',
-    "can't see nothing",
-  ],
-  notWords: [
-    'my glasses fogged',
-    'glasses fogged',
-    "can't see it",
-    "can't see that",
-    "can't see the",
-    "can't see there",
-    'windshield',
-    'fogged up my glasses',
-    'steam train',
-    'full steam',
-    'steam room',
-    'foggy morning',
-    'foggy out',
-    'window fogged',
-    'underwater on the',
-    "can't see why",
-    'camera is in',
-    "camera 's in",
-    'camera is on',
-    "camera 's on",
-    'all good',
-    'camera is back',
-    "camera 's back",
-    'camera is out',
-    'my window',
-    'lens is clean',
-    'lens is clear',
-    'clean lens',
-    'clean the lens',
-    'wiped the lens',
-    'half under',
-    'pipe under',
-    'glass of',
-    'glass pipe',
-    'window unit',
-    'camera just',
-    'camera got a',
-    'lens just',
-    'camera all',
-    'camera went in',
-    'camera goes in',
-    'camera goes up',
-    'camera goes down',
-    'camera goes out',
-    'glass all',
-    'camera gets',
-    'camera dirty',
-    'window is',
-    'window all',
-    'glass just',
-    'glass is',
-    'glasses',
-    'window just',
-  ],
+  words: spoken`
+    view lost; lost view; lost visibility; loss of vision; view obscured; view obstructed; loss of view;
+    lost the view; lost the picture; lost picture; lost the image; no picture; no view; no visibility;
+    zero visibility; zero picture; dirty lens; foggy lens; fogged lens; lens fog; whiteout;
+  `,
+  signs: spoken`
+    can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way;
+    can't really see|see_anything; can't make out|anything;
+    lens|glass dirty|fogged|covered|caked|smeared|submerged|coated;
+    lens|camera is|'s|all fogged|dirty|covered|under|underwater|submerged|smeared|coated|caked|muddy|greasy;
+    lens * fogged|covered|smeared|coated|caked|submerged; fogged up; fogging up; fogged over; fogged out;
+    steam on the lens; steamed up; steam ,; steamy; all fog;
+    picture 's|is|goes|went gone|black|brown|white|dark|out|milky; picture goes; screen goes; screen went;
+    lens under; lens goes|went|dips|is under; under water; underwater; i 'm|we_'re under; i am under; by feel;
+    going blind; flying blind; driving blind; blind from; blind through; blind here;
+    nothing but brown|brown_water|water|black|mud|suds|foam|soap|bubbles; i see is brown|water|mud|suds|foam;
+    all i see|can_see is; just brown; just black; just suds; lost sight; camera 's under; water over the lens;
+    mud on the lens; grease on the lens; gunk on the lens; paper on the lens; suds on the lens;
+    soap on the lens; lens is blind; picture 's|is all; no image; can't tell what i'm looking at; murky;
+    too murky; too cloudy; too dirty to see; lost my picture; lost my view; lens is in the water; went under;
+    head's under; head 's under; head under; can not see nothing; can't see nothing;
+  `,
+  notWords: spoken`
+    my glasses fogged; glasses fogged; can't see it; can't see that; can't see the; can't see there; windshield;
+    fogged up my glasses; steam train; full steam; steam room; foggy morning; foggy out; window fogged;
+    underwater on the; can't see why; camera is in; camera 's in; camera is on; camera 's on; all good;
+    camera is back; camera 's back; camera is out; my window; lens is clean; lens is clear; clean lens;
+    clean the lens; wiped the lens; half under; pipe under; glass of; glass pipe; window unit; camera just;
+    camera got a; lens just; camera all; camera went in; camera goes in; camera goes up; camera goes down;
+    camera goes out; glass all; camera gets; camera dirty; window is; window all; glass just; glass is; glasses;
+    window just;
+  `,
   examples: {
     says: [
       { text: "Can't see a thing at thirty five feet.", gives: { at: 35 } },

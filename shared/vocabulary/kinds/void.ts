@@ -1,4 +1,5 @@
 import type { Kind } from '../kind.ts';
+import { spoken } from '../spoken.ts';
 
 export const voidKind = {
   name: 'void',
@@ -6,72 +7,22 @@ export const voidKind = {
   title: 'Void',
   plural: 'voids',
   takes: ['to', 'position', 'clock', 'inches'],
-  words: [
-    'void',
-    'voids',
-    'cavity',
-    'hollow',
-    'cavern',
-    'washout behind',
-    'empty space',
-    'empty pocket',
-    'open space behind',
-    'air pocket',
-    'dark space',
-    'black space',
-    'pocket outside the pipe',
-    'cave',
-  ],
-  signs: [
-    "dirt|soil|ground 's|is|has|has_been washed|eroded|gone off|away|out",
-    'soil has washed',
-    'dirt washed',
-    'nothing behind',
-    'empty behind',
-    'hollow behind',
-    'space outside',
-    'pocket outside',
-    'space behind',
-    'hole in the ground behind',
-    'see way back in',
-    'no dirt behind',
-    'no soil behind',
-    'missing soil',
-    'missing dirt',
-    'undermined',
-    'hollowed out',
-    'scooped out',
-    'ground is gone',
-    'dirt is gone',
-    'ground has washed',
-  ],
-  notWords: [
-    'void the',
-    'null and void',
-    'voided',
-    'void of',
-    'hollow core',
-    'hollow eyed',
-    'the hollow',
-    'up the hollow',
-    'sleepy hollow',
-    'cavity in my tooth',
-    'a cavity filled',
-    'dentist',
-    'cave in',
-    'man cave',
-    'hollow road',
-    'cavities',
-    'cave man',
-    'hollow lane',
-    'hollow way',
-    'hollow drive',
-    'hollow street',
-    'hollow court',
-    'in the hollow',
-    'down in the hollow',
-    'air pocket in the line',
-  ],
+  words: spoken`
+    void; voids; cavity; hollow; cavern; washout behind; empty space; empty pocket; open space behind;
+    air pocket; dark space; black space; pocket outside the pipe; cave;
+  `,
+  signs: spoken`
+    dirt|soil|ground 's|is|has|has_been washed|eroded|gone off|away|out; soil has washed; dirt washed;
+    nothing behind; empty behind; hollow behind; space outside; pocket outside; space behind;
+    hole in the ground behind; see way back in; no dirt behind; no soil behind; missing soil; missing dirt;
+    undermined; hollowed out; scooped out; ground is gone; dirt is gone; ground has washed;
+  `,
+  notWords: spoken`
+    void the; null and void; voided; void of; hollow core; hollow eyed; the hollow; up the hollow;
+    sleepy hollow; cavity in my tooth; a cavity filled; dentist; cave in; man cave; hollow road; cavities;
+    cave man; hollow lane; hollow way; hollow drive; hollow street; hollow court; in the hollow;
+    down in the hollow; air pocket in the line;
+  `,
   misheard: [
     { heard: "a avoid|avoid about|a boyd|a boy'd|devoid|a voyage|a voice|a void's", said: 'void', needs: 'nothing' },
     { heard: 'avoid', said: 'void', needs: 'article' },

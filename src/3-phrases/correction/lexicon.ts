@@ -3,6 +3,7 @@
  * needs a second value of the same sort close by, and then keeps both. Cue precision was counted on half a million words
  * of mixed English: "scratch that", "make that", "no wait", "correction" are safe; "I mean", "sorry", "actually" are not.
  */
+import { spoken } from '../../../shared/vocabulary/spoken.ts';
 export interface CorrectionCue {
   readonly act: 'replace' | 'withdraw';
   readonly strength: 'strong' | 'weak';
@@ -15,139 +16,33 @@ const withdraw: CorrectionCue = { act: 'withdraw', strength: 'strong' };
 export const correctionCues: readonly { readonly cue: CorrectionCue; readonly words: readonly string[] }[] = [
   {
     cue: strong,
-    words: [
-      'make that',
-      'make it',
-      'correction',
-      'no wait',
-      'wait no',
-      'no , wait',
-      'wait , no',
-      'no sorry',
-      'no , sorry',
-      'sorry , no',
-      'or rather',
-      'i take that back',
-      'let me correct that',
-      'correct that',
-      'amend that',
-      'strike the',
-      'i misread',
-      'i misspoke',
-      'i misspeak',
-      'let me fix that',
-      'change that to',
-      'change it to',
-      'should be',
-      'should say',
-      'should read',
-      'amendment',
-      'one last amendment',
-      'i amend',
-      'to amend',
-      'should have been',
-      'i meant',
-      'i said * but',
-      "let 's say",
-      "let 's call it",
-      'call it',
-      "i 'll say",
-      "that 's not",
-      'closer to',
-      'no , less',
-      'no , more',
-      'no hang on',
-      'no , hang on',
-      'no hold on',
-      'no , hold on',
-      'check that',
-      'revise that',
-      'fix that',
-      'read that wrong',
-      'misread that',
-      'not * but',
-      'it really',
-      'excuse me',
-      'pardon me',
-      'i should say',
-      'my mistake',
-      'wrong number',
-      'i stand corrected',
-      'let me restate',
-      'let me rephrase',
-
-      'beg pardon',
-      'beg your pardon',
-    ],
+    words: spoken`
+      make that; make it; correction; no wait; wait no; no , wait; wait , no; no sorry; no , sorry; sorry , no;
+      or rather; i take that back; let me correct that; correct that; amend that; strike the; i misread;
+      i misspoke; i misspeak; let me fix that; change that to; change it to; should be; should say; should read;
+      amendment; one last amendment; i amend; to amend; should have been; i meant; i said * but; let 's say;
+      let 's call it; call it; i 'll say; that 's not; closer to; no , less; no , more; no hang on;
+      no , hang on; no hold on; no , hold on; check that; revise that; fix that; read that wrong; misread that;
+      not * but; it really; excuse me; pardon me; i should say; my mistake; wrong number; i stand corrected;
+      let me restate; let me rephrase; beg pardon; beg your pardon;
+    `,
   },
   {
     cue: weak,
-    words: [
-      'sorry',
-      'i mean',
-      'actually',
-      'well',
-      'no',
-      'rather',
-      'wait',
-      'hang on',
-      'hold on',
-      'more like',
-      'uh no',
-      'or',
-      'say',
-      'nah',
-    ],
+    words: spoken`
+      sorry; i mean; actually; well; no; rather; wait; hang on; hold on; more like; uh no; or; say; nah;
+    `,
   },
   {
     cue: withdraw,
-    words: [
-      'scratch that',
-      'scratch it',
-      'scratch the',
-      'scratch both',
-      'scratch those',
-      'forget that',
-      'forget that one',
-      'forget it',
-      'forget the',
-      'forget what i said',
-      'strike that',
-      'never mind that',
-      'nevermind that',
-      'never mind',
-      'disregard',
-      'disregard that',
-      'delete that',
-      'take it back out',
-      'take that out',
-      'take that back out',
-      'take it out',
-      'i retract',
-      'withdraw that',
-      'was nothing',
-      'ignore that',
-      'ignore it',
-      'cross that off',
-      'cross that out',
-      'drop that one',
-      'take that one off',
-      'take that off',
-      'throw that out',
-      'leave that out',
-      'leave it out',
-      'erase that',
-      'void that',
-      'was a false alarm',
-      'false alarm',
-      'take it off the list',
-      'take that off the list',
-      'strike it',
-      "don't count that",
-      "don't count it",
-      'i take it back',
-      'scrap that',
-      'cancel that',
-    ],
+    words: spoken`
+      scratch that; scratch it; scratch the; scratch both; scratch those; forget that; forget that one;
+      forget it; forget the; forget what i said; strike that; never mind that; nevermind that; never mind;
+      disregard; disregard that; delete that; take it back out; take that out; take that back out; take it out;
+      i retract; withdraw that; was nothing; ignore that; ignore it; cross that off; cross that out;
+      drop that one; take that one off; take that off; throw that out; leave that out; leave it out; erase that;
+      void that; was a false alarm; false alarm; take it off the list; take that off the list; strike it;
+      don't count that; don't count it; i take it back; scrap that; cancel that;
+    `,
   },
 ];
