@@ -130,10 +130,12 @@ describe.skipIf(!isMeasured)('from the key to the next item', () => {
         { timeout: 120_000 },
       );
       const soundAfter = performance.now() - began;
-      await page.waitForTimeout(1500);
+      // Reading two hours in takes the machine for a while; what is measured is the page.
+    await page.waitForSelector('.wave > div', { timeout: 120_000 });
+    await page.waitForTimeout(1500);
       const taken: Taken[] = [];
       for (let i = 0; i < 30; i++) {
-        const key = i % 3 === 2 ? 'n' : i % 5 === 4 ? 'x' : i % 7 === 6 ? 'j' : 'Enter';
+        const key = i % 3 === 2 ? 'n' : i % 5 === 4 ? 'x' : i % 7 === 6 ? 'p' : 'Enter';
         const one = await timeOf(page, key);
         taken.push(one);
         if (one.shown > 100) process.stdout.write(`  late: ${i} ${key} ${JSON.stringify(one)}\n`);

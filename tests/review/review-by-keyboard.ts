@@ -74,7 +74,16 @@ export async function reviewByKeyboard(page: Page, source: ReviewSource, gold: G
     if (item.isSettled) break;
     if (item.what === 'observation') await settleObservation(item.item);
     else await settleTalk(item);
-    await page.waitForFunction((before) => document.querySelector('#item')?.getAttribute('data-item') !== before, key);
+    const isGoneOn = await page
+      .waitForFunction((before) => document.querySelector('#item')?.getAttribute('data-item') !== before, key, {
+        timeout: 10_000,
+      })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (!isGoneOn)
+      throw new Error(`stuck at ${key}: ${await page.textContent('.notices')} ${await page.textContent('#item')}`);
     await settled();
   }
   // What is wrong although nothing flags it.
@@ -111,7 +120,11 @@ export async function reviewByKeyboard(page: Page, source: ReviewSource, gold: G
     const at = offers.findIndex((offer) => offer.flag.about === only && offer.value === wanted(target, only!));
     const isLastFlag = o.openFlags.every((flag) => flag.about === only);
     if (wrong.length === 1 && at !== -1 && isLastFlag) return press(String(at + 1));
-    if (wrong.length === 1 && only === 'status') return press('d');
+    if (wrong.length === 1 && only === 'status') {
+      await press('d');
+      // Another doubt keeps it open: that is answered with Enter.
+      return o.openFlags.every((flag) => flag.about === 'status') ? undefined : press('Enter');
+    }
     await press('e');
     await page.waitForSelector('form.fields');
     for (const field of wrong) await fill(field, wanted(target, field));
