@@ -34,7 +34,12 @@ export function readClaim(
   const assertion = assertClaim(claim, claims, sentence, tokens, wasDenied);
   const placing = placeClaim(reading, claim, sentence);
   const consider = (because: string): null => {
-    reading.considered.push({ token: claim.from, rule: `${claim.kind}: ${claim.rule}`, because });
+    reading.considered.push({
+      token: claim.from,
+      rule: `${claim.kind}: ${claim.rule}`,
+      because,
+      isPlaced: claim.place !== null,
+    });
     return null;
   };
   if (claim.kind === 'material-change') return null;
@@ -101,6 +106,11 @@ export function readClaim(
   }
   if (assertion.aside !== null) {
     if (known && assertion.isDefinite) mentionAgain(reading, known, sentence.from, sentence.to);
+    if (claim.place !== null && !known)
+      own(reading, sentence.from, sentence.to, {
+        sort: 'unplaced',
+        why: `names ${claim.kind} at ${claim.place.distance.feet} ft, judged ${assertion.aside}`,
+      });
     return consider(assertion.aside);
   }
   if (!run) {

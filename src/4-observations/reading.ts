@@ -136,7 +136,7 @@ export interface Reading {
   asked: { kind: KindName; item: Item | null; sentence: number }[];
   isSummary: boolean;
   /** An opening named in talk that came before the run it starts. */
-  considered: { token: number; rule: string; because: string }[];
+  considered: { token: number; rule: string; because: string; isPlaced: boolean }[];
   absent: { run: number; kind: KindName; from: number; to: number }[];
   /** Something seen that may turn out to be a finding once a size, an end or a name is said. */
   tentative: { item: Item; sentence: number } | null;
