@@ -13,11 +13,12 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
-import { type Claim, readClaims } from './claim.ts';
+import type { Claim } from './claim.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
+import { readClaims } from './read-claims.ts';
 import { findDeniedValues, findReplacements, openingCorrection } from './read-corrections.ts';
 import { readEllipsis } from './read-ellipsis.ts';
 import { giveAttributes, givePlaces } from './read-follow-ups.ts';

@@ -1,6 +1,7 @@
 /** Things named without their name: "second one", "another at 47", "there they are". */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import { type Claim, kindTakes, setField } from './claim.ts';
+import { setField } from './assign-attributes.ts';
+import { type Claim, kindTakes } from './claim.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

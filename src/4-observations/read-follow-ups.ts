@@ -1,7 +1,8 @@
 /** Sentences that name no thing: a size, a share, a place, an ending, an answer. They belong to what was named before. */
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { fieldOf, kindTakes, setField } from './claim.ts';
+import { fieldOf, setField } from './assign-attributes.ts';
+import { kindTakes } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { currentRun, type FieldName, type Item, own, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';

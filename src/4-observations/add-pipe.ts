@@ -1,0 +1,192 @@
+/** Adds what is said of the pipe: a change, a pipe from here on, a size. */
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { addItem, newEvidence } from './items.ts';
+import type { MaterialPhrase, Pair } from './pipe-words.ts';
+import { placeClaim } from './place-claim.ts';
+import type { SentenceClaims } from './read-claims.ts';
+import { type Item, own, type Reading, type RunState } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+export function placeOf(
+  reading: Reading,
+  sentence: Sentence,
+  found: SentenceClaims,
+  anchor: { from: number; to: number },
+): ReturnType<typeof placeClaim> & { tokens: number | null } {
+  const all = phrasesOf(sentence.phrases, 'distance');
+  const starts = all.filter((phrase) => phrase.distance.isEnd !== true);
+  const places = starts.length > 0 ? starts : all;
+  const gap = (phrase: { from: number; to: number }): number =>
+    phrase.to <= anchor.from ? anchor.from - phrase.to : Math.max(0, phrase.from - anchor.to) + 0.5;
+  const nearest = [...places].sort((a, b) => gap(a) - gap(b))[0] ?? null;
+  const claimed = found.claims.find((claim) => claim.place !== null || claim.relative !== null);
+  const relative = phrasesOf(sentence.phrases, 'relative')[0] ?? claimed?.relative ?? null;
+  const claim = {
+    kind: 'pipe' as const,
+    source: 'word' as const,
+    rule: '',
+    ...anchor,
+    things: [anchor],
+    respelled: [],
+    place: nearest,
+    relative: nearest ? null : relative,
+    isRelativeNearer: nearest === null,
+    fields: {},
+    count: 1,
+    placeTokens: null,
+    isRejected: false,
+  };
+  return { ...placeClaim(reading, claim, sentence), tokens: nearest ? gap(nearest) : null };
+}
+
+function remember(reading: Reading, item: Item, sentence: Sentence): void {
+  if (item.at !== 0) reading.lastValue = { item, field: 'at', sentence: sentence.index };
+  reading.focus = [...(reading.focusSentence === sentence.index ? reading.focus : []), item];
+  reading.focusSentence = sentence.index;
+}
+
+export function addChange(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  pair: Pair,
+  diameters: readonly PhraseOf<'diameter'>[],
+  found: SentenceClaims,
+): boolean {
+  const from = pair.phrases[0]!.from;
+  const to = pair.phrases.at(-1)!.to;
+  const placing = placeOf(reading, sentence, found, { from, to });
+  const known = reading.items.find(
+    (item) =>
+      item.run === run.n &&
+      !item.isWithdrawn &&
+      item.kind === 'material-change' &&
+      item.fields.toMaterial === pair.toMaterial &&
+      (placing.basis !== 'spoken' || item.at === null || placing.at === null || Math.abs(item.at - placing.at) <= 1.1),
+  );
+  if (known) {
+    known.again.push({ from: sentence.from, to: sentence.to });
+    own(reading, sentence.from, sentence.to, { sort: 'item', item: known, isAgain: true });
+    return true;
+  }
+  if (
+    run.material === null &&
+    placing.at !== null &&
+    placing.at > 0 &&
+    pair.fromMaterial !== null &&
+    /\bfirst\b/.test(sentence.text)
+  ) {
+    addItem(reading, sentence, {
+      kind: 'pipe',
+      from,
+      to,
+      at: 0,
+      basis: 'spoken',
+      fields: { material: pair.fromMaterial },
+      evidence: newEvidence(sentence, { source: 'computed', rule: '<material> for the first <distance>' }),
+    });
+  }
+  const size = diameters.at(-1) ?? null;
+  const item = addItem(reading, sentence, {
+    kind: 'material-change',
+    from,
+    to,
+    at: placing.at,
+    basis: placing.basis,
+    fields: {
+      fromMaterial: pair.fromMaterial,
+      toMaterial: pair.toMaterial,
+    },
+    evidence: newEvidence(sentence, {
+      rule: '<material> to <material>',
+      placeRule: placing.rule,
+      placeTokens: placing.tokens,
+      placeSentences: placing.sentencesBack,
+      placesInSentence: phrasesOf(sentence.phrases, 'distance').length,
+      isOnWayBack: run.way === 'back',
+      isRespelled: pair.phrases.some((phrase) => phrase.respelled !== undefined),
+      notes: placing.isGuess ? ['place guessed'] : [],
+    }),
+    respelled: pair.phrases.flatMap((phrase) => (phrase.respelled ? [phrase.respelled] : [])),
+  });
+  run.material = pair.toMaterial;
+  run.diameterIn = null;
+  remember(reading, item, sentence);
+  own(reading, from, to, { sort: 'item', item, isAgain: false });
+  if (size !== null) addSizeOfNewPipe(reading, sentence, run, item, size.inches);
+  return true;
+}
+
+/** A size said of the pipe after a change is a pipe of its own beside the change. */
+export function addSizeOfNewPipe(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  change: Item,
+  inches: number,
+): void {
+  const material = change.fields.toMaterial;
+  const size = phrasesOf(sentence.phrases, 'diameter').at(-1);
+  const item = addItem(reading, sentence, {
+    kind: 'pipe',
+    from: size?.from ?? change.from,
+    to: size?.to ?? change.to,
+    at: change.at,
+    basis: change.basis,
+    fields: { material, diameterIn: inches },
+    evidence: newEvidence(sentence, {
+      rule: '<size> of the new pipe',
+      placeRule: change.evidence.placeRule,
+      placeSentences: sentence.index - change.sentence,
+      notes: change.evidence.notes.includes('place guessed') ? ['place guessed'] : [],
+    }),
+  });
+  run.diameterIn = inches;
+  remember(reading, item, sentence);
+  own(reading, item.from, item.to, { sort: 'item', item, isAgain: false });
+}
+
+export function addPipeItem(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  material: MaterialPhrase | null,
+  size: number | null,
+  at: number | null,
+  basis: Item['basis'],
+  rule: string,
+  sentencesBack: number,
+  isGuess: boolean,
+): void {
+  const span = material ?? phrasesOf(sentence.phrases, 'diameter')[0];
+  const item = addItem(reading, sentence, {
+    kind: 'pipe',
+    from: span?.from ?? sentence.from,
+    to: span?.to ?? sentence.to,
+    at,
+    basis,
+    fields: { material: material?.material ?? null, diameterIn: size },
+    evidence: newEvidence(sentence, {
+      rule: '<pipe>',
+      placeRule: rule,
+      placeSentences: sentencesBack,
+      placesInSentence: phrasesOf(sentence.phrases, 'distance').length,
+      isOnWayBack: run.way === 'back',
+      isRespelled: material?.respelled !== undefined,
+      notes: isGuess ? ['place guessed'] : [],
+    }),
+    respelled: material?.respelled ? [material.respelled] : [],
+  });
+  if (material) run.material = material.material;
+  if (size !== null || material) run.diameterIn = size;
+  remember(reading, item, sentence);
+  own(reading, item.from, item.to, { sort: 'item', item, isAgain: false });
+}
+
+export function fillDiameter(reading: Reading, run: RunState, size: number): boolean {
+  const pipe = reading.items.findLast((item) => item.run === run.n && !item.isWithdrawn && item.kind === 'pipe');
+  if (!pipe || pipe.fields.diameterIn !== null) return false;
+  pipe.fields.diameterIn = size;
+  run.diameterIn = size;
+  return true;
+}

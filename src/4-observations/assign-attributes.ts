@@ -1,0 +1,115 @@
+/** Gives each size, side, share and degree to the thing it is said of. */
+import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
+import type { Phrase } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import { type Claim, kindTakes } from './claim.ts';
+import { sidewaysKinds } from './kind-roles.ts';
+import { isBreakBetween, tokenGap } from './name-things.ts';
+import type { Fields } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** Gives each attribute to the thing it is said of. */
+export function assignAttributes(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Phrase[] {
+  const loose: Phrase[] = [];
+  for (const phrase of sentence.phrases) {
+    const field = fieldOf(phrase);
+    if (field === null) continue;
+    const owner = chooseOwner(phrase, field, claims, sentence, tokens);
+    if (owner === null || !setField(owner.fields, phrase, owner.kind)) loose.push(phrase);
+  }
+  return loose;
+}
+
+export function fieldOf(phrase: Phrase): keyof Fields | null {
+  switch (phrase.family) {
+    case 'position':
+      return 'position';
+    case 'clock':
+      return 'clock';
+    case 'degree':
+      return 'degree';
+    case 'share':
+      return 'percent';
+    case 'inches':
+      return 'inches';
+    case 'diameter':
+      return 'diameterIn';
+    case 'service':
+      return 'serves';
+    case 'angle':
+      return 'angleDeg';
+    default:
+      return null;
+  }
+}
+
+function chooseOwner(
+  phrase: Phrase,
+  field: keyof Fields,
+  claims: readonly Claim[],
+  sentence: Sentence,
+  tokens: readonly Token[],
+): Claim | null {
+  let best: Claim | null = null;
+  let bestCost = Number.POSITIVE_INFINITY;
+  for (const claim of claims) {
+    if (
+      !kindTakes(claim.kind, field) &&
+      !(field === 'percent' && phrase.family === 'share' && phrase.isBare && kindTakes(claim.kind, 'inches'))
+    )
+      continue;
+    const isInside = claim.things.some((thing) => phrase.from >= thing.from && phrase.to <= thing.to);
+    let cost = isInside ? 0 : Math.min(...claim.things.map((thing) => tokenGap(phrase, thing)));
+    const isBefore = phrase.to <= claim.from;
+    const between = isBefore ? [phrase.to, claim.from] : [claim.to, phrase.from];
+    if (!isInside && isBefore) cost += isBreakBetween(tokens, phrase.to - 1, claim.from) ? 6 : cost > 3 ? 3 : 0;
+    const crossed = claims.filter(
+      (other) => other !== claim && other.from >= between[0]! && other.to <= between[1]!,
+    ).length;
+    cost += crossed * 8;
+    const places = sentence.phrases.filter(
+      (other) =>
+        other.family === 'distance' && other.from >= between[0]! && other.to <= between[1]! && other !== claim.place,
+    );
+    cost += places.length * 6;
+    if (cost < bestCost) {
+      best = claim;
+      bestCost = cost;
+    }
+  }
+  return best;
+}
+
+/** Sets a field from a phrase. The first value stands; gives false when the field was taken by another value. */
+export function setField(fields: Partial<Fields>, phrase: Phrase, kind: KindName, replaces = false): boolean {
+  const put = <Name extends keyof Fields>(name: Name, value: Fields[Name]): boolean => {
+    const old = fields[name];
+    if (old !== undefined && old !== null && !replaces) return old === value;
+    fields[name] = value;
+    return true;
+  };
+  switch (phrase.family) {
+    case 'position':
+      if (sidewaysKinds.has(kind) && !/^(left|right)$/.test(phrase.position)) return true;
+      return put('position', phrase.position);
+    case 'clock':
+      put('clockTo', phrase.toHour);
+      return put('clock', phrase.hour);
+    case 'degree':
+      return put('degree', phrase.degree);
+    case 'share':
+      if (!kindTakes(kind, 'percent') && kindTakes(kind, 'inches') && phrase.isBare)
+        return put('inches', phrase.percent / 100);
+      return put('percent', phrase.percent);
+    case 'inches':
+      return put('inches', phrase.inches);
+    case 'diameter':
+      return put('diameterIn', phrase.inches);
+    case 'service':
+      return put('serves', phrase.service);
+    case 'angle':
+      return put('angleDeg', phrase.degrees);
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,148 @@
+/** The things a sentence names: each once, without those that only say where another is. */
+import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
+import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import type { Claim } from './claim.ts';
+import { yieldingKinds, yieldsTo } from './kind-roles.ts';
+import type { Sentence } from './sentence.ts';
+
+export const isBreakBetween = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some((token) => token.breakAfter !== 'none');
+export const tokenGap = (a: { from: number; to: number }, b: { from: number; to: number }): number =>
+  a.to <= b.from ? b.from - a.to : b.to <= a.from ? a.from - b.to : 0;
+
+export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim[] {
+  const claims: Claim[] = [];
+  const anchors = anchorThings(sentence);
+  for (const phrase of sentence.phrases) {
+    if (anchors.has(phrase)) continue;
+    if (phrase.family === 'thing') {
+      claims.push(
+        newClaim(phrase.kind, phrase.source, phrase.rule, phrase, phrase.respelled ? [phrase.respelled] : []),
+      );
+    } else if (
+      phrase.family === 'angle' &&
+      phrase.isNoun &&
+      !sentence.phrases.some((other) => other.family === 'thing' && isFittingBeside(other, phrase, tokens))
+    ) {
+      claims.push({ ...newClaim('bend', 'word', phrase.rule, phrase, []), count: phrase.count });
+    }
+  }
+  return mergeSameThings(
+    claims.filter((claim) => !givesWay(claim, claims, tokens)),
+    sentence,
+    tokens,
+  );
+}
+
+/** The things that only say where another thing is: "past the wye", "between the wye and the main". */
+function anchorThings(sentence: Sentence): Set<Phrase> {
+  const anchors = new Set<Phrase>();
+  for (const { relative } of phrasesOf(sentence.phrases, 'relative')) {
+    if (!relative.anchor) continue;
+    const { from, to } = relative.anchor;
+    const inside = sentence.phrases.filter(
+      (phrase) =>
+        (phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun)) &&
+        phrase.from >= from &&
+        phrase.to <= to + 1,
+    );
+    for (const phrase of inside.slice(0, relative.shape === 'between' ? 2 : 1)) anchors.add(phrase);
+  }
+  return anchors;
+}
+
+/** "a 45 degree bend", "long sweep 90", "a ninety turn": the angle names no second fitting. */
+function isFittingBeside(thing: PhraseOf<'thing'>, angle: Phrase, tokens: readonly Token[]): boolean {
+  if (thing.kind !== 'bend' && thing.kind !== 'wye') return false;
+  return (
+    tokenGap(thing, angle) <= 6 &&
+    !tokens
+      .slice(Math.min(thing.to, angle.to), Math.max(thing.from, angle.from))
+      .some((token) => token.text === 'another')
+  );
+}
+
+/** How near, in tokens, another thing must stand for a description to give way to it. */
+const YIELD_TOKENS = 9;
+
+function givesWay(claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean {
+  const upper = claim.source === 'sign' ? yieldsTo.get(claim.kind) : undefined;
+  if (upper && claims.some((other) => other.kind === upper)) return true;
+  if (claim.source !== 'sign' || !yieldingKinds.has(claim.kind)) return false;
+  return claims.some(
+    (other) =>
+      other !== claim &&
+      other.kind !== claim.kind &&
+      tokenGap(other, claim) <= YIELD_TOKENS &&
+      !tokens
+        .slice(Math.min(other.to, claim.to), Math.max(other.from, claim.from))
+        .some((token) => /^(and|another|also|then)$/.test(token.text)),
+  );
+}
+
+function newClaim(
+  kind: KindName,
+  source: Claim['source'],
+  rule: string,
+  phrase: { from: number; to: number },
+  respelled: Claim['respelled'],
+): Claim {
+  return {
+    kind,
+    source,
+    rule,
+    from: phrase.from,
+    to: phrase.to,
+    things: [{ from: phrase.from, to: phrase.to }],
+    respelled,
+    place: null,
+    relative: null,
+    isRelativeNearer: false,
+    fields: {},
+    count: 1,
+    placeTokens: null,
+    isRejected: false,
+  };
+}
+
+function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
+  const merged: Claim[] = [];
+  for (const claim of claims) {
+    const before = merged.findLast((other) => other.kind === claim.kind);
+    const places = before
+      ? sentence.phrases.filter(
+          (phrase) => phrase.family === 'distance' && phrase.from >= before.to && phrase.to <= claim.from,
+        )
+      : [];
+    const isAnother =
+      before !== undefined &&
+      tokens
+        .slice(before.to, claim.from + 1)
+        .some((token) => /^(another|second|more|also|again|next|plus|other)$/.test(token.text));
+    const placesAfter = sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.from >= claim.to);
+    const isReferred = before !== undefined && /^(the|that|this)$/.test(tokens[claim.from - 1]?.text ?? '');
+    const isSame = isReferred || (before !== undefined && !isAnother && !(places.length > 0 && placesAfter));
+    const isDeniedNow =
+      before !== undefined &&
+      tokens
+        .slice(Math.max(before.to, claim.from - 3), claim.from)
+        .some((token) => /^(not|no|isn't|ain't|aren't|wasn't)$/.test(token.text)) &&
+      /\b(that|it|this|those|they) ('s|is|are|was|isn't|ain't|aren't|wasn't)\b/.test(
+        tokens
+          .slice(Math.max(before.to, claim.from - 5), claim.from)
+          .map((token) => token.text)
+          .join(' '),
+      );
+    if (before && isDeniedNow) {
+      before.to = claim.to;
+      before.isRejected = true;
+    } else if (before && isSame) {
+      before.to = claim.to;
+      before.things.push({ from: claim.from, to: claim.to });
+      before.respelled.push(...claim.respelled);
+      if (before.source !== 'word') before.source = claim.source === 'word' ? 'word' : before.source;
+    } else merged.push(claim);
+  }
+  return merged;
+}

@@ -1,0 +1,55 @@
+/** All claims of one sentence, with their places and attributes. */
+import type { Phrase } from '../3-phrases/phrase.ts';
+import type { Token } from '../3-phrases/token/token.ts';
+import { assignAttributes } from './assign-attributes.ts';
+import { assignPlaces } from './assign-places.ts';
+import { type Claim, kindTakes } from './claim.ts';
+import { namedThings } from './name-things.ts';
+import type { Fields } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+/** A thing taken back in its own sentence hands its place and side to what it turned out to be. */
+function dropRejected(claims: readonly Claim[]): Claim[] {
+  const kept: Claim[] = [];
+  let rejected: Claim | null = null;
+  for (const claim of claims) {
+    if (claim.isRejected) {
+      rejected = claim;
+      continue;
+    }
+    if (rejected) {
+      claim.place ??= rejected.place;
+      for (const [name, value] of Object.entries(rejected.fields) as [keyof Fields, never][])
+        if (kindTakes(claim.kind, name) && claim.fields[name] === undefined) claim.fields[name] = value;
+      rejected = null;
+    }
+    kept.push(claim);
+  }
+  return kept;
+}
+
+export interface SentenceClaims {
+  readonly claims: Claim[];
+  /** Attributes no thing in the sentence takes. */
+  readonly loose: Phrase[];
+}
+
+/** All claims of one sentence. */
+export function readClaims(sentence: Sentence, tokens: readonly Token[]): SentenceClaims {
+  const named = namedThings(sentence, tokens);
+  const loose = assignAttributes(named, sentence, tokens);
+  const claims = assignPlaces(named, sentence, tokens);
+  const kept = dropRejected(claims);
+  for (const claim of kept) {
+    const end = sentence.phrases.find((phrase) => phrase.family === 'distance' && phrase.distance.isEnd === true);
+    const isEndOfClaim = end?.family === 'distance' && claim.place !== end && kindTakes(claim.kind, 'to');
+    if (
+      isEndOfClaim &&
+      (claim.place === null || (claim.place.distance.toFeet === null && end.distance.feet > claim.place.distance.feet))
+    )
+      claim.fields.to = end.distance.feet;
+    if (claim.place?.distance.toFeet !== null && claim.place && kindTakes(claim.kind, 'to'))
+      claim.fields.to = claim.place.distance.toFeet;
+  }
+  return { claims: kept, loose };
+}

@@ -1,0 +1,158 @@
+/** A material or a size stated of the pipe: the first of the run, a correction of what was said, or a new pipe. */
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { addPipeItem, addSizeOfNewPipe, fillDiameter, placeOf } from './add-pipe.ts';
+import { fromHere, type MaterialPhrase } from './pipe-words.ts';
+import type { SentenceClaims } from './read-claims.ts';
+import { own, type Reading, type RunState } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+export function addPipe(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  material: MaterialPhrase,
+  diameters: readonly PhraseOf<'diameter'>[],
+  found: SentenceClaims,
+  isRunTalk: boolean,
+): boolean {
+  const size = diameters.at(-1)?.inches ?? null;
+  const isFirst = run.material === null && run.diameterIn === null;
+  const focused = reading.focus.at(-1);
+  const isFresh =
+    focused !== undefined &&
+    (focused.kind === 'pipe' || focused.kind === 'material-change') &&
+    sentence.index - reading.focusSentence <= 4;
+  const allPlaces = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
+  const starts = allPlaces.filter((phrase) => phrase.distance.isEnd !== true);
+  const places = starts.length > 0 ? starts : allPlaces;
+  const isFragment = sentence.to - sentence.from <= 5;
+  // A correction or a repeat of what was just said of the pipe.
+  if (
+    isFresh &&
+    focused.kind === 'pipe' &&
+    (places.length === 0 || focused.at === 0) &&
+    !/\b(now|from here|from there|from that)\b/.test(sentence.text) &&
+    (focused.fields.material === null ||
+      focused.fields.material === material.material ||
+      reading.isCorrecting !== null ||
+      isFragment ||
+      /\b(no|sorry|actually|so)\b/.test(sentence.text))
+  ) {
+    if (focused.fields.material !== material.material && focused.fields.material !== null)
+      focused.corrected.push({ field: 'material', was: focused.fields.material, from: sentence.from, to: sentence.to });
+    focused.fields.material = material.material;
+    run.material = material.material;
+    if (size !== null) {
+      focused.fields.diameterIn = size;
+      run.diameterIn = size;
+    }
+    reading.focusSentence = sentence.index;
+    own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: false });
+    return true;
+  }
+  if (
+    isFresh &&
+    focused.kind === 'material-change' &&
+    focused.fields.toMaterial === material.material &&
+    places.length === 0
+  ) {
+    if (size !== null) addSizeOfNewPipe(reading, sentence, run, focused, size);
+    else own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: true });
+    return true;
+  }
+  if (isFirst) {
+    const place = places[0] ?? null;
+    const spansFirst =
+      /\b(first|for)\b/.test(sentence.text) ||
+      isRunTalk ||
+      (place !== null && place.from > material.to && run.furthest === 0);
+    const at =
+      place === null || spansFirst || (run.furthest === 0 && !fromHere.test(sentence.text) && place.distance.feet < 1)
+        ? 0
+        : place.distance.feet;
+    const isLate = run.furthest > 3 && place === null && !spansFirst;
+    addPipeItem(
+      reading,
+      sentence,
+      run,
+      material,
+      size,
+      isLate ? 0 : at,
+      place !== null && at > 0 ? 'spoken' : 'track',
+      isLate ? 'first pipe named late' : '<pipe> at the start',
+      0,
+      isLate,
+    );
+    return true;
+  }
+  const isSame = run.material === material.material && (size === null || size === run.diameterIn);
+  const saysNew =
+    fromHere.test(sentence.text) ||
+    /\b(it 's|it is|we 're|becomes|now|here|must be|and it 's|is)\b/.test(sentence.text);
+  if (isSame || !saysNew) {
+    if (run.material === material.material && size !== null && run.diameterIn === null)
+      return fillDiameter(reading, run, size);
+    return false;
+  }
+  const placing = placeOf(reading, sentence, found, { from: material.from, to: material.to });
+  addPipeItem(
+    reading,
+    sentence,
+    run,
+    material,
+    size,
+    placing.at,
+    placing.basis,
+    placing.rule,
+    placing.sentencesBack,
+    placing.isGuess,
+  );
+  return true;
+}
+
+export function addDiameter(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  diameters: readonly PhraseOf<'diameter'>[],
+  found: SentenceClaims,
+): boolean {
+  const size = diameters.at(-1)!;
+  const focused = reading.focus.at(-1);
+  const isFresh = focused !== undefined && sentence.index - reading.focusSentence <= 2;
+  if (isFresh && focused.kind === 'pipe') {
+    if (focused.fields.diameterIn !== null && focused.fields.diameterIn !== size.inches)
+      focused.corrected.push({ field: 'diameterIn', was: focused.fields.diameterIn, from: size.from, to: size.to });
+    focused.fields.diameterIn = size.inches;
+    run.diameterIn = size.inches;
+    reading.focusSentence = sentence.index;
+    own(reading, size.from, size.to, { sort: 'item', item: focused, isAgain: false });
+    return true;
+  }
+  if (isFresh && focused.kind === 'material-change' && found.claims.length === 0) {
+    addSizeOfNewPipe(reading, sentence, run, focused, size.inches);
+    return true;
+  }
+  if (run.material === null && run.diameterIn === null && !run.hasFindings) {
+    addPipeItem(reading, sentence, run, null, size.inches, 0, 'track', '<pipe> at the start', 0, false);
+    return true;
+  }
+  const saysNew =
+    fromHere.test(sentence.text) ||
+    /\b(goes|steps|bumps|opens|necks|down to|up to|becomes|now|pipe is|pipe from)\b/.test(sentence.text);
+  if (!saysNew || run.diameterIn === size.inches) return false;
+  const placing = placeOf(reading, sentence, found, { from: size.from, to: size.to });
+  addPipeItem(
+    reading,
+    sentence,
+    run,
+    null,
+    size.inches,
+    placing.at,
+    placing.basis,
+    placing.rule,
+    placing.sentencesBack,
+    placing.isGuess,
+  );
+  return true;
+}
