@@ -11,7 +11,7 @@
  */
 import { createHash, type Hash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { access, constants, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Words } from '../../shared/schemas/word.ts';
 import { decodeMedia } from './decode-media.ts';
@@ -105,6 +105,9 @@ async function refuseNoFile(file: string): Promise<void> {
   if (!found) throw new RecordingError(`There is no file ${file}: check the name and the folder.`);
   if (found.isDirectory()) throw new RecordingError(`${file} is a folder: name the recording inside it.`);
   if (!found.isFile()) throw new RecordingError(`${file} is not a file that can be read: name a recording.`);
+  await access(file, constants.R_OK).catch(() => {
+    throw new RecordingError(`${file} may not be read: change its permissions.`);
+  });
   if (found.size === 0) throw new RecordingError(`${file} is empty: copy it again from the recorder.`);
 }
 

@@ -112,6 +112,11 @@ describe('what cannot be read is refused in one sentence that says what to do', 
   ffmpeg('-f', 'lavfi', '-i', 'color=size=64x64:rate=10:duration=1', '-c:v', 'mpeg4', silent);
   const whole = path.join(folder, 'whole.mp4');
   ffmpeg('-i', simple, whole);
+  // Its table stands in front, so that the beginning can still be read.
+  const early = path.join(folder, 'early.mp4');
+  const long = write(folder, 'long.wav', wav(tone(20, 16000), 16000));
+  ffmpeg('-i', long, '-movflags', '+faststart', early);
+  const earlyBytes = readFileSync(early);
   const cases: [string, string, RegExp][] = [
     ['no such file', path.join(folder, 'nothing.wav'), /There is no file .*check the name/],
     ['a folder', folder, /is a folder: name the recording/],
@@ -120,6 +125,11 @@ describe('what cannot be read is refused in one sentence that says what to do', 
     ['no sound track', silent, /has no sound track/],
     ['a wav cut short', write(folder, 'cut.wav', cut), /is cut short \(0\.9 of 2\.0 seconds/],
     ['an mp4 cut short', write(folder, 'cut.mp4', readFileSync(whole).subarray(0, 9000)), /is cut short/],
+    [
+      'an mp4 cut short behind its table',
+      write(folder, 'cut-early.mp4', earlyBytes.subarray(0, Math.round(earlyBytes.length * 0.6))),
+      /is cut short \(\d+\.\d of 20\.\d seconds/,
+    ],
     ['a header and nothing else', write(folder, 'bare.wav', wav(new Int16Array(0), 16000)), /holds no sound at all/],
   ];
   test.each(cases)('%s', async (_, file, message) => {
