@@ -131,8 +131,8 @@ describe.skipIf(!isMeasured)('from the key to the next item', () => {
       );
       const soundAfter = performance.now() - began;
       // Reading two hours in takes the machine for a while; what is measured is the page.
-    await page.waitForSelector('.wave > div', { timeout: 120_000 });
-    await page.waitForTimeout(1500);
+      await page.waitForSelector('.wave > div', { timeout: 120_000 });
+      await page.waitForTimeout(1500);
       const taken: Taken[] = [];
       for (let i = 0; i < 30; i++) {
         const key = i % 3 === 2 ? 'n' : i % 5 === 4 ? 'x' : i % 7 === 6 ? 'p' : 'Enter';

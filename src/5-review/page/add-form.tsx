@@ -67,9 +67,9 @@ export function AddForm() {
           }
         }}
       >
-        <KindInput value={texts.kind ?? ''} isFirst={true} onChange={set('kind')} />
+        <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
         {fieldsFor(texts.kind ?? '', texts).map((field) => (
-          <AttributeInput key={field} field={field} value={texts[field] ?? ''} isFirst={false} onChange={set(field)} />
+          <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
         ))}
         <RunInput value={texts.run ?? ''} onChange={set('run')} />
         <div class="deeds">

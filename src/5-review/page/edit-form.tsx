@@ -33,9 +33,9 @@ export function EditForm({ item }: { item: ReviewedObservation }) {
         }
       }}
     >
-      <KindInput value={texts.kind ?? ''} isFirst={false} onChange={set('kind')} />
+      <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
       {fieldsFor(texts.kind ?? '', texts).map((field) => (
-        <AttributeInput key={field} field={field} value={texts[field] ?? ''} isFirst={false} onChange={set(field)} />
+        <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
       ))}
       <RunInput value={texts.run ?? ''} onChange={set('run')} />
       <div class="deeds">

@@ -40,25 +40,11 @@ const groups = [
   { group: 'limit', title: 'Limits of the inspection' },
 ] as const;
 
-export function KindInput({
-  value,
-  isFirst,
-  onChange,
-}: {
-  value: string;
-  isFirst: boolean;
-  onChange: (value: string) => void;
-}) {
+export function KindInput({ value, onChange }: { value: string; onChange: (value: string) => void }) {
   return (
     <label class="field wide">
       <span>What</span>
-      <select
-        name="kind"
-        value={value}
-        autofocus={isFirst}
-        required
-        onChange={(event) => onChange(event.currentTarget.value)}
-      >
+      <select name="kind" value={value} required onChange={(event) => onChange(event.currentTarget.value)}>
         {value === '' && <option value="">Choose…</option>}
         {groups.map(({ group, title }) => (
           <optgroup key={group} label={title}>
@@ -96,12 +82,10 @@ export function RunInput({ value, onChange }: { value: string; onChange: (value:
 export function AttributeInput({
   field,
   value,
-  isFirst,
   onChange,
 }: {
   field: AttributeField;
   value: string;
-  isFirst: boolean;
   onChange: (value: string) => void;
 }) {
   const { title, unit: unitOf, choices } = attributeTitles[field];
@@ -115,7 +99,6 @@ export function AttributeInput({
           id={`field-${field}`}
           name={field}
           value={value}
-          autofocus={isFirst}
           onChange={(event) => onChange(event.currentTarget.value)}
         >
           {field !== 'status' && <option value="">not said</option>}
@@ -134,7 +117,6 @@ export function AttributeInput({
             autocomplete="off"
             value={value}
             placeholder="not said"
-            autofocus={isFirst}
             aria-invalid={isBad}
             onInput={(event) => onChange(event.currentTarget.value)}
           />

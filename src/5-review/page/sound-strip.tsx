@@ -113,6 +113,7 @@ function Waveform() {
     // The plugin takes regions only once the waveform is there.
     let stop = () => {};
     surfer.once('ready', () => {
+      if (stretch.value) surfer.setScrollTime(Math.max(0, stretch.value.start - 8));
       stop = effect(drawStretch);
     });
     const recolour = () => {

@@ -42,9 +42,9 @@ export function SplitForm({ item }: { item: ReviewedObservation }) {
       }}
     >
       <p class="wide">There are two things here. The one above stays; what is the second?</p>
-      <KindInput value={texts.kind ?? ''} isFirst={false} onChange={set('kind')} />
+      <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
       {fieldsFor(texts.kind ?? '', texts).map((field) => (
-        <AttributeInput key={field} field={field} value={texts[field] ?? ''} isFirst={false} onChange={set(field)} />
+        <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
       ))}
       <RunInput value={texts.run ?? ''} onChange={set('run')} />
       <div class="deeds">

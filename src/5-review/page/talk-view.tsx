@@ -39,6 +39,7 @@ export function TalkView() {
           value={search}
           onInput={(event) => setSearch(event.currentTarget.value)}
           onKeyDown={(event) => {
+            if (event.key === 'Escape') setSearch('');
             if (event.key !== 'Enter' || !shown[0]) return;
             setSearch('');
             goTo(shown[0]);
