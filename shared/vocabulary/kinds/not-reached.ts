@@ -35,12 +35,12 @@ export const notReached = {
   examples: {
     says: [
       { text: 'We did not reach the main.', gives: { at: null } },
+      { text: 'Stopped at 54, never made it to the main.', gives: [{ kind: 'stopped', at: 54 }, { at: 54 }] },
       { text: 'Main not reached, sixty six feet.', gives: { at: 66 } },
       { text: "Forty feet, didn't make it to the tank.", gives: { at: 40 } },
     ],
     never: ["I couldn't reach the owner.", 'We reached the main at sixty.'],
     notYet: [
-      { text: 'Stopped at 54, never made it to the main.', gives: [{ kind: 'stopped', at: 54 }, { at: 54 }] },
       { text: 'He never made it to the closing.', gives: [] },
       { text: "If you can't reach the main you have to say so in the report.", gives: [] },
     ],
