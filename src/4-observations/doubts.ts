@@ -13,8 +13,9 @@ import type { Item, Reading } from './reading.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
-/** A sentence holding a word heard with less than this may say something else altogether. */
-const UNSURE_SENTENCE = 0.5;
+/** How much a weakly heard word in the same sentence adds to the reading doubt, and the sum from which an item is flagged. */
+const WEAK_WORD_WEIGHT = 0.5;
+const HEARD_DOUBT_THRESHOLD = 0.3;
 
 interface Reason {
   readonly reason: ReviewReason;
@@ -50,7 +51,9 @@ export function weighDoubts(reading: Reading, words: Words): void {
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
     item.confidence = round((1 - doubt) * (hearing ?? 1));
     addFlags(item, features, doubt, hearing);
-    if (item.flags.length === 0 && weakestOf(reading, item) < UNSURE_SENTENCE)
+    const weakest = weakestOf(reading, item);
+    const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
+    if (weakest < 1 && item.flags.length === 0 && heardDoubt > HEARD_DOUBT_THRESHOLD)
       addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
     if (isBesideCut(reading, item, words))
       addFlag(item, {
