@@ -11,7 +11,8 @@ import path from 'node:path';
 import type { Words } from '../../shared/schemas/word.ts';
 import { apply, type CalibrationCurve, witnesses } from '../2-words/calibrate.ts';
 import { readCues } from '../2-words/read-transcript.ts';
-import { calibrationError, scoreHearing } from './score-hearing.ts';
+import { calibrationError } from './describe-hearing.ts';
+import { scoreHearing } from './score-hearing.ts';
 
 type Claim = readonly [number, boolean];
 interface Point {

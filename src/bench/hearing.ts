@@ -15,7 +15,8 @@ import type { Words } from '../../shared/schemas/word.ts';
 import { readRecording } from '../1-recording/read-recording.ts';
 import { hearWords } from '../2-words/hear-words.ts';
 import { readCues } from '../2-words/read-transcript.ts';
-import { describeScore, type SaidLine, scoreHearing } from './score-hearing.ts';
+import { describeScore } from './describe-hearing.ts';
+import { type SaidLine, scoreHearing } from './score-hearing.ts';
 
 interface Measured {
   readonly wallSeconds: number;

@@ -7,7 +7,8 @@ import { readRecording } from '../../src/1-recording/read-recording.ts';
 import { type HearWordsOptions, hearWords } from '../../src/2-words/hear-words.ts';
 import { defaultModelFolder } from '../../src/2-words/model-files.ts';
 import { readCues } from '../../src/2-words/read-transcript.ts';
-import { scoreHearing, sumScores } from '../../src/bench/score-hearing.ts';
+import { sumScores } from '../../src/bench/describe-hearing.ts';
+import { scoreHearing } from '../../src/bench/score-hearing.ts';
 import { makeFolder, wav, write } from '../recording/make-sound.ts';
 
 const fixtures = new URL('../../fixtures/', import.meta.url).pathname;
