@@ -242,7 +242,7 @@ describe('any talk whatever', () => {
   });
 
   // Words that every JavaScript object answers to.
-  it.fails('not yet: reads "constructor" like any other word', () => {
+  it('reads "constructor" like any other word', () => {
     for (const word of ['constructor', '__proto__', 'toString', 'valueOf']) {
       const text = `Front cleanout, heading downstream. Roots at twenty ${word}. The ${word} at fifteen feet, ${word} roots.`;
       expect(() => draftWords(wordsOf(text)), word).not.toThrow();
