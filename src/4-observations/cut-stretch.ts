@@ -130,18 +130,18 @@ function arrange(
         step[column] = { from, given };
       }
     };
+    // Only the few places within reach can be this thing's, however long the talk.
+    const within = places
+      .map((place, index) => ({ column: index + 1, place }))
+      .filter(({ place }) => place.from - thing.to <= REACH_TOKENS && thing.from - place.to <= REACH_TOKENS)
+      .map(({ column, place }) => ({ column, sum: cost(tokens, thing, place, things, places, placeFirst) }));
     for (let last = 0; last < width; last += 1) {
       const sum = best[last] ?? Number.POSITIVE_INFINITY;
       if (!Number.isFinite(sum)) continue;
       offer(last, sum + costs.noPlace, last, -1);
-      for (let column = Math.max(1, last); column < width; column += 1) {
-        const skipped = Math.max(0, column - last - 1);
-        offer(
-          column,
-          sum + cost(tokens, thing, places[column - 1]!, things, places, placeFirst) + skipped * costs.unusedPlace,
-          last,
-          column - 1,
-        );
+      for (const { column, sum: added } of within) {
+        if (column < last) continue;
+        offer(column, sum + added + Math.max(0, column - last - 1) * costs.unusedPlace, last, column - 1);
       }
     }
     steps.push(step);
@@ -206,6 +206,12 @@ export function softStarts(
       backUp(tokens, Math.max(at, floor), floor - 1, opensAtPlace ? placeLeads : thingLeads, opensAtPlace ? 2 : 4),
     );
   }
+  const turningPoints = new Set(
+    phrases
+      .filter((phrase) => phrase.family === 'camera' && /^(pull-back|next-run|same-access|summary)$/.test(phrase.cue))
+      .map((phrase) => phrase.from),
+  );
+  const thingStarts = new Set(things.map((thing) => thing.from));
   let hasThing = false;
   for (let at = from; at < to; at += 1) {
     if (starts.has(at)) hasThing = false;
@@ -213,13 +219,7 @@ export function softStarts(
       breaksAt(tokens, at) ||
       (denials.test(tokens[at]?.text ?? '') &&
         phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3));
-    const turns = phrases.some(
-      (phrase) =>
-        phrase.family === 'camera' &&
-        phrase.from === at &&
-        /^(pull-back|next-run|same-access|summary)$/.test(phrase.cue),
-    );
-    if (turns) {
+    if (turningPoints.has(at)) {
       const pause = pauseBetween(tokens, Math.max(from, at - 4), at);
       starts.add(pause ?? at);
       hasThing = false;
@@ -228,7 +228,7 @@ export function softStarts(
       starts.add(at);
       hasThing = false;
     }
-    if (things.some((thing) => thing.from === at)) hasThing = true;
+    if (thingStarts.has(at)) hasThing = true;
   }
   return [...starts].filter((start) => start > from && start < to).sort((a, b) => a - b);
 }

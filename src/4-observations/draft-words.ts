@@ -12,12 +12,14 @@ import { finishRuns } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
 import { readSite } from './read-site.ts';
 import type { Item, Reading, RunState } from './reading.ts';
+import { settlePlaces } from './settle-places.ts';
 
 /** Reads words to the end, doubts weighed, without writing the draft. */
 export function readWords(words: Words): Reading {
   const reading = gatherObservations(findPhrases(words.words));
   checkTrack(reading);
   finishRuns(reading);
+  settlePlaces(reading);
   weighDoubts(reading, words);
   return reading;
 }

@@ -1,9 +1,13 @@
 /** What can only be said of a run when all of it is read: its direction where none was said, its end, items left without one. */
 import type { EndReason } from '../../shared/vocabulary/attributes.ts';
 import { endKinds } from './kind-roles.ts';
+import { startUnannounced } from './read-runs.ts';
 import { liveItems, type Reading, type RunState } from './reading.ts';
 
 export function finishRuns(reading: Reading): void {
+  const [first] = reading.sentences;
+  if (reading.runs.length === 0 && first && (reading.items.length > 0 || reading.absent.length > 0))
+    startUnannounced(reading, first);
   dropEmptyRuns(reading);
   for (const run of reading.runs) {
     run.end = endOf(reading, run);

@@ -1,5 +1,9 @@
+/** A table asked for any word at all: a plain object would answer to "constructor". */
+const tableOf = <Value>(entries: Readonly<Record<string, Value>>): ReadonlyMap<string, Value> =>
+  new Map(Object.entries(entries));
+
 /** Number words and what they are worth. */
-export const ones: Readonly<Record<string, number>> = {
+export const ones = tableOf({
   one: 1,
   two: 2,
   three: 3,
@@ -9,9 +13,9 @@ export const ones: Readonly<Record<string, number>> = {
   seven: 7,
   eight: 8,
   nine: 9,
-};
+});
 
-export const teens: Readonly<Record<string, number>> = {
+export const teens = tableOf({
   ten: 10,
   eleven: 11,
   twelve: 12,
@@ -22,9 +26,9 @@ export const teens: Readonly<Record<string, number>> = {
   seventeen: 17,
   eighteen: 18,
   nineteen: 19,
-};
+});
 
-export const tens: Readonly<Record<string, number>> = {
+export const tens = tableOf({
   twenty: 20,
   thirty: 30,
   forty: 40,
@@ -34,13 +38,13 @@ export const tens: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-};
+});
 
 /** Spoken noughts: "one oh six", "two point zero". */
 export const noughts: ReadonlySet<string> = new Set(['zero', 'oh', 'o', 'nought']);
 
 /** Parts of one: the word, its worth, and whether it needs a count or an article before it ("a third", not "third"). */
-export const fractionParts: Readonly<Record<string, { readonly worth: number; readonly standsAlone: boolean }>> = {
+export const fractionParts = tableOf<{ readonly worth: number; readonly standsAlone: boolean }>({
   half: { worth: 1 / 2, standsAlone: true },
   halves: { worth: 1 / 2, standsAlone: false },
   quarter: { worth: 1 / 4, standsAlone: true },
@@ -55,7 +59,7 @@ export const fractionParts: Readonly<Record<string, { readonly worth: number; re
   eighths: { worth: 1 / 8, standsAlone: false },
   sixteenth: { worth: 1 / 16, standsAlone: false },
   sixteenths: { worth: 1 / 16, standsAlone: false },
-};
+});
 
 /** Recognisers print the end of "fifty two" as another word; believed only before a unit. */
-export const misheardOnes: Readonly<Record<string, number>> = { to: 2, too: 2, for: 4, won: 1, ate: 8 };
+export const misheardOnes = tableOf({ to: 2, too: 2, for: 4, won: 1, ate: 8 });

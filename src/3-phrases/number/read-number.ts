@@ -35,23 +35,23 @@ const runsOn = (tokens: Tokens, index: number): boolean => index > 0 && tokens[i
 
 function readTwoFigures(tokens: Tokens, at: number): Partial | null {
   const word = text(tokens, at);
-  const teen = teens[word];
+  const teen = teens.get(word);
   if (teen !== undefined) return { value: teen, to: at + 1 };
-  const ten = tens[word];
+  const ten = tens.get(word);
   if (ten === undefined) return null;
-  const one = runsOn(tokens, at + 1) ? ones[text(tokens, at + 1)] : undefined;
+  const one = runsOn(tokens, at + 1) ? ones.get(text(tokens, at + 1)) : undefined;
   return one === undefined ? { value: ten, to: at + 1 } : { value: ten + one, to: at + 2 };
 }
 
 function readBelowHundred(tokens: Tokens, at: number): Partial | null {
   const two = readTwoFigures(tokens, at);
   if (two) return two;
-  const one = ones[text(tokens, at)];
+  const one = ones.get(text(tokens, at));
   return one === undefined ? null : { value: one, to: at + 1 };
 }
 
 function readHundreds(tokens: Tokens, at: number): Partial | null {
-  const counted = ones[text(tokens, at)];
+  const counted = ones.get(text(tokens, at));
   const isArticle = text(tokens, at) === 'a';
   const hundredAt = counted !== undefined || isArticle ? at + 1 : at;
   if (text(tokens, hundredAt) !== 'hundred' || (hundredAt > at && !runsOn(tokens, hundredAt))) return null;
@@ -60,7 +60,7 @@ function readHundreds(tokens: Tokens, at: number): Partial | null {
   if (!runsOn(tokens, restAt)) return { value: base, to: restAt };
   if (text(tokens, restAt) === 'and') restAt += 1;
   const isFraction =
-    /^(a|one|three)$/.test(text(tokens, restAt)) && fractionParts[text(tokens, restAt + 1)] !== undefined;
+    /^(a|one|three)$/.test(text(tokens, restAt)) && fractionParts.get(text(tokens, restAt + 1)) !== undefined;
   const rest = isFraction ? null : readBelowHundred(tokens, restAt);
   return rest ? { value: base + rest.value, to: rest.to } : { value: base, to: hundredAt + 1 };
 }
@@ -74,7 +74,7 @@ function readWords(tokens: Tokens, at: number): Partial | null {
   if (!runsOn(tokens, first.to)) return first;
   const next = text(tokens, first.to);
   const isNought = noughts.has(next);
-  const afterNought = isNought && runsOn(tokens, first.to + 1) ? ones[text(tokens, first.to + 1)] : undefined;
+  const afterNought = isNought && runsOn(tokens, first.to + 1) ? ones.get(text(tokens, first.to + 1)) : undefined;
   if (afterNought !== undefined) {
     return { value: first.value * 100 + afterNought, to: first.to + 2, isFourFigure: first.value >= 10 };
   }
@@ -113,7 +113,7 @@ function readDecimals(tokens: Tokens, whole: Partial): Partial | null {
   while (digits.length < 2) {
     const word = text(tokens, at);
     if (digits !== '' && !runsOn(tokens, at)) break;
-    const one = ones[word];
+    const one = ones.get(word);
     if (one !== undefined) digits += String(one);
     else if (noughts.has(word)) digits += '0';
     else if (/^\d{1,2}$/.test(word) && digits === '') digits += word;
@@ -131,14 +131,14 @@ function readFraction(tokens: Tokens, at: number): Partial | null {
   const printed = /^(\d+)\/(\d+)$/.exec(text(tokens, at));
   if (printed?.[1] && printed[2] && Number(printed[2]) !== 0)
     return { value: Number(printed[1]) / Number(printed[2]), to: at + 1 };
-  const alone = fractionParts[text(tokens, at)];
+  const alone = fractionParts.get(text(tokens, at));
   if (alone?.standsAlone) return { value: alone.worth, to: at + 1 };
   const word = text(tokens, at);
   const count =
     word === 'a' || word === 'an' || word === '1'
       ? 1
-      : (ones[word] ?? (/^[2-9]$/.test(word) ? Number(word) : undefined));
-  const part = fractionParts[text(tokens, at + 1)];
+      : (ones.get(word) ?? (/^[2-9]$/.test(word) ? Number(word) : undefined));
+  const part = fractionParts.get(text(tokens, at + 1));
   if (count === undefined || part === undefined || !runsOn(tokens, at + 1)) return null;
   return count * part.worth < 1 ? { value: count * part.worth, to: at + 2 } : null;
 }
@@ -157,8 +157,8 @@ function readTail(tokens: Tokens, whole: Partial): Partial | null {
 const unitWords = /^(feet|foot|inch|inches|%)$/;
 
 function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
-  const ten = tens[text(tokens, at)] ?? (/^[2-9]0$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined);
-  const one = misheardOnes[text(tokens, at + 1)];
+  const ten = tens.get(text(tokens, at)) ?? (/^[2-9]0$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined);
+  const one = misheardOnes.get(text(tokens, at + 1));
   if (ten === undefined || one === undefined || !runsOn(tokens, at + 1) || !unitWords.test(text(tokens, at + 2)))
     return null;
   const heard = `${text(tokens, at)} ${text(tokens, at + 1)}`;
@@ -176,7 +176,7 @@ function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
 /** "fifty two five": the tenths read aloud, believed only where a unit or a break follows. */
 function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
   const tenths = runsOn(tokens, whole.to)
-    ? (ones[text(tokens, whole.to)] ??
+    ? (ones.get(text(tokens, whole.to)) ??
       (/^\d$/.test(text(tokens, whole.to)) ? Number(text(tokens, whole.to)) : undefined))
     : undefined;
   if (tenths === undefined || whole.value < 10 || whole.value % 1 !== 0) return null;

@@ -133,7 +133,12 @@ export function cutTokens(words: readonly Word[]): Token[] {
   return joinTokens(endSentencesAtPauses(readDictatedPunctuation(tokens)));
 }
 
-const dictated: Readonly<Record<string, Break>> = { comma: 'comma', period: 'stop', colon: 'stop', semicolon: 'stop' };
+const dictated: ReadonlyMap<string, Break> = new Map([
+  ['comma', 'comma'],
+  ['period', 'stop'],
+  ['colon', 'stop'],
+  ['semicolon', 'stop'],
+]);
 /** Below this many, "period" and "comma" are words like others. */
 const DICTATED_MARKS = 6;
 
@@ -143,7 +148,7 @@ function readDictatedPunctuation(tokens: readonly Token[]): Token[] {
     const text = tokens[index]?.text ?? '';
     if (text === 'stop' && tokens[index - 1]?.text === 'full') return 'stop';
     if (text === 'mark' && tokens[index - 1]?.text === 'question') return 'question';
-    return dictated[text] ?? null;
+    return dictated.get(text) ?? null;
   };
   const marks = tokens.filter((_, index) => isMark(index) !== null).length;
   if (marks < DICTATED_MARKS) return [...tokens];
