@@ -25,6 +25,7 @@ export const materials = [
       'abs plastic',
       'black plastic abs',
       'black plastic pipe',
+      'acrylonitrile butadiene styrene',
     ],
     misheard: [{ heard: 'a bs|abyss|abbess', said: 'ABS', needs: 'nothing' }],
     glossary: 'ABS: a rigid black plastic drain pipe.',
@@ -33,7 +34,7 @@ export const materials = [
     name: 'pvc',
     title: 'PVC',
     words: spoken`
-      pvc; sdr 35; sdr 26; sdr 21; sdr; white plastic; green plastic; plastic; schedule 40; schedule 80;
+      pvc; sdr 35; sdr 26; sdr 21; sdr; white plastic; green plastic; plastic; schedule 40; schedule 80; schedule forty; schedule eighty; p.v.c; polyvinyl chloride;
     `,
     misheard: [
       { heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' },

@@ -123,12 +123,20 @@ export function findPhrases(words: readonly Word[]): Phrases {
     const place = isCounted ? null : readPlaceAtUnit(tokens, at);
     if (place) places.push(place);
   });
-  places.sort((a, b) => a.from - b.from);
+  places.sort((a, b) => a.from - b.from || b.to - a.to);
+  // "ten foot six", "eighteen feet and a half": what completes a place is no place and no share of its own.
+  const whole = places.filter((place, index) => !places.slice(0, index).some((other) => other.to >= place.to));
+  const free = measured.filter(
+    (phrase) =>
+      phrase.family !== 'share' ||
+      !phrase.isBare ||
+      !whole.some((place) => place.from <= phrase.from && place.to >= phrase.to),
+  );
 
   const phrases: Phrase[] = [
     ...named,
-    ...measured,
-    ...joinPlaces(tokens, places),
+    ...free,
+    ...joinPlaces(tokens, whole),
     ...readWordPlaces(tokens),
     ...findCues(headingFinder, tokens).map(
       (match): Phrase => ({

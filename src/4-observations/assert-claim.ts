@@ -95,7 +95,9 @@ function reachesBackward(
     (phrase) => phrase.family === 'distance' && phrase.from >= end && phrase.to <= cue.from,
   );
   const reach = cue.cue.axis === 'hedged' ? REACH_TOKENS * 3 : REACH_TOKENS;
-  return gap.length <= reach && !(cue.cue.axis === 'denied' && isPlaceBetween);
+  // "Looks like a break at 22, but it isn't" speaks of the thing itself, whatever stands between.
+  const turnsBack = cue.rule.startsWith('but ');
+  return gap.length <= reach && !(cue.cue.axis === 'denied' && isPlaceBetween && !turnsBack);
 }
 
 /** A hedge that belongs to a number, an owner or a cause beside it, not to the thing. */

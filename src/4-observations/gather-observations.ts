@@ -11,7 +11,7 @@
  */
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { SAME_FEET } from './items.ts';
@@ -19,7 +19,7 @@ import { openingKinds } from './kind-roles.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
 import { readClaims } from './read-claims.ts';
-import { findDeniedValues, findReplacements, openingCorrection } from './read-corrections.ts';
+import { findDeniedValues, findReplacements, openingCorrection, type Replacement } from './read-corrections.ts';
 import { readEllipsis } from './read-ellipsis.ts';
 import { giveAttributes, givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
@@ -43,9 +43,12 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const denied = findDeniedValues(whole, tokens);
   const sentence: Sentence = {
     ...whole,
-    phrases: whole.phrases.filter(
-      (phrase) => !denied.includes(phrase) && !replacements.some((pair) => pair.old === phrase),
-    ),
+    phrases: whole.phrases
+      .filter(
+        (phrase) =>
+          !denied.includes(phrase) && !replacements.some((pair) => pair.old === phrase || isCorrectingNo(pair, phrase)),
+      )
+      .map((phrase) => replacements.find((pair) => pair.said === phrase)?.by ?? phrase),
   };
   const { isRunTalk } = readRuns(reading, sentence);
   resumeOutward(reading, sentence);
@@ -80,8 +83,11 @@ function readSentence(reading: Reading, whole: Sentence): void {
   }
   let isFollowUp = false;
   if (!isRunTalk && !isWithdrawn && currentRun(reading) && !reading.isSummary) {
-    isFollowUp = giveAttributes(reading, sentence, found.loose, correcting);
-    if (touched.length === 0 && !isPipeTalk) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
+    const takesPlaces = touched.length === 0 && !isPipeTalk;
+    // "No, make that thirty three feet, about half an inch": the place is corrected before the size becomes the last value.
+    const isCorrected = takesPlaces && correcting !== null && givePlaces(reading, sentence, correcting);
+    isFollowUp = giveAttributes(reading, sentence, found.loose, correcting) || isCorrected;
+    if (takesPlaces && !isCorrected) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
   }
   const lastPlace = phrasesOf(sentence.phrases, 'distance').at(-1)?.distance;
   const isPlaceUsed =
@@ -97,6 +103,10 @@ function readSentence(reading: Reading, whole: Sentence): void {
   if (isRunTalk) ownRunTalk(reading, sentence);
   ownRest(reading, sentence, touched, isPipeTalk);
 }
+
+/** "From 18 to 24, no, make it 26": the "no" takes back a value and denies nothing. */
+const isCorrectingNo = (pair: Replacement, phrase: Phrase): boolean =>
+  phrase.family === 'assertion' && phrase.from >= pair.old.to && phrase.to <= pair.by.from;
 
 const usesPlace = (item: Item, feet: number, toFeet: number | null): boolean =>
   [item.at, item.fields.to].some(

@@ -15,7 +15,7 @@ import { ask, asksDoubtfully } from './read-questions.ts';
 import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-import { rejects } from './take-back.ts';
+import { isNamedAnew, rejects } from './take-back.ts';
 
 export function readClaim(
   reading: Reading,
@@ -85,6 +85,10 @@ export function readClaim(
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
   if (corrected) return corrected;
   const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;
+  if (known && isNamedAnew(reading, sentence, claim, claims)) {
+    withdrawItem(known, `named anew: "${sentence.text}"`);
+    return consider('named anew in the same breath');
+  }
   if (assertion.isDenied) {
     if (known && assertion.isDefinite) return consider('denies something of a known thing');
     reading.absent.push({ run: run?.n ?? 1, kind: claim.kind, from: claim.from, to: claim.to });

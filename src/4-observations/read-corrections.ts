@@ -14,7 +14,9 @@ const RUNNING_ON_FEET = 2.1;
 
 export interface Replacement {
   readonly old: Phrase;
+  /** What stands for it now, and the phrase as it was said; they differ where only the end of a stretch was given anew. */
   readonly by: Phrase;
+  readonly said: Phrase;
   readonly isStrong: boolean;
 }
 
@@ -74,7 +76,7 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
       (phrase) => phrase.family === 'thing' && phrase.from >= old.to && phrase.to <= by.from,
     );
     if ((strong || weak) && !(otherThing && !strong)) {
-      found.push({ old, by, isStrong: strong });
+      found.push({ old, by: standingFor(old, by), said: by, isStrong: strong });
       // "twenty five to thirty, twenty eight, sorry, twenty five to twenty eight"
       const earlier =
         by.family === 'distance' && by.distance.toFeet !== null
@@ -87,10 +89,17 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
                 old.from - value.to <= 3,
             )
           : undefined;
-      if (earlier) found.push({ old: earlier, by, isStrong: strong });
-    } else if (isRunningOn(old, by, tokens)) found.push({ old, by, isStrong: true });
+      if (earlier) found.push({ old: earlier, by, said: by, isStrong: strong });
+    } else if (isRunningOn(old, by, tokens)) found.push({ old, by, said: by, isStrong: true });
   }
   return found;
+}
+
+/** "From 18 to 24, no, make it 26" gives the end anew; "make it 12" could be either and replaces the whole. */
+function standingFor(old: Phrase, by: Phrase): Phrase {
+  if (old.family !== 'distance' || by.family !== 'distance') return by;
+  const isNewEnd = old.distance.toFeet !== null && by.distance.toFeet === null && by.distance.feet > old.distance.feet;
+  return isNewEnd ? { ...by, distance: { ...by.distance, feet: old.distance.feet, toFeet: by.distance.feet } } : by;
 }
 
 /** The cue stands directly before the value it brings, a few small words aside. */

@@ -66,9 +66,17 @@ function readAddress(reading: Reading, words: readonly Word[], sentence: Sentenc
       const isJoined = tokens.slice(number.to - 1, at).every((token) => token.breakAfter === 'none');
       const isNamed = tokens.slice(number.to, at).every((token) => token.isCapitalised || token.text.length > 2);
       if (!isJoined || !isNamed || !streetTypes.test(tokens[at]?.text ?? '')) continue;
+      // "Hill Road": the last word for a street ends the name.
+      let last = at;
+      while (
+        last + 1 < sentence.to &&
+        tokens[last]?.breakAfter === 'none' &&
+        streetTypes.test(tokens[last + 1]?.text ?? '')
+      )
+        last += 1;
       const street = titled(
         tokens
-          .slice(number.to, at + 1)
+          .slice(number.to, last + 1)
           .map((token) => token.text)
           .join(' '),
       );

@@ -6,6 +6,8 @@ export function settlePlaces(reading: Reading): void {
     if (item.at !== null && item.at < 0) item.at = null;
     if (item.fields.to !== null && item.fields.to < 0) item.fields.to = null;
     settleEnd(item);
+    // A place that came by a correction where none was before.
+    if (item.at !== null) item.basis ??= 'nearby';
   }
 }
 

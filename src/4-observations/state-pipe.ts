@@ -6,6 +6,9 @@ import type { SentenceClaims } from './read-claims.ts';
 import { own, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
+/** A statement of a pipe and its place alone is no longer than this. */
+const SHORT_TOKENS = 8;
+
 export function addPipe(
   reading: Reading,
   sentence: Sentence,
@@ -26,11 +29,20 @@ export function addPipe(
   const starts = allPlaces.filter((phrase) => phrase.distance.isEnd !== true);
   const places = starts.length > 0 ? starts : allPlaces;
   const isFragment = sentence.to - sentence.from <= 5;
+  // "Four inch clay. PVC at twenty two feet." is another pipe, not the first one put right.
+  const isPlacedAnew =
+    run.material !== null &&
+    run.material !== material.material &&
+    reading.isCorrecting === null &&
+    sentence.to - sentence.from <= SHORT_TOKENS &&
+    starts.length > 0 &&
+    !/\b(first|for|no|sorry|actually)\b/.test(sentence.text);
   // A correction or a repeat of what was just said of the pipe.
   if (
     isFresh &&
     focused.kind === 'pipe' &&
     (places.length === 0 || focused.at === 0) &&
+    !isPlacedAnew &&
     !/\b(now|from here|from there|from that)\b/.test(sentence.text) &&
     (focused.fields.material === null ||
       focused.fields.material === material.material ||
@@ -87,6 +99,7 @@ export function addPipe(
   }
   const isSame = run.material === material.material && (size === null || size === run.diameterIn);
   const saysNew =
+    isPlacedAnew ||
     fromHere.test(sentence.text) ||
     /\b(it 's|it is|we 're|becomes|now|here|must be|and it 's|is)\b/.test(sentence.text);
   if (isSame || !saysNew) {

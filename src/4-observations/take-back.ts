@@ -133,3 +133,23 @@ export function rejects(reading: Reading, sentence: Sentence, claim: Claim, asse
     );
   return null;
 }
+
+const recalls = /\b(i said|i called (it|that)|i had (it|that)( down)?( as)?|i told you)( it was| it 's)?( a| an)?$/;
+const renames = /\b(it 's|it is|that 's|that is|should be|should have been|really|actually|meant)\b/;
+
+/** "I said tee, it's a wye": the thing already listed is the other one named in the same breath. */
+export function isNamedAnew(reading: Reading, sentence: Sentence, claim: Claim, claims: readonly Claim[]): boolean {
+  const { tokens } = reading.phrases;
+  const textOf = (from: number, to: number): string =>
+    tokens
+      .slice(from, to)
+      .map((token) => token.text)
+      .join(' ');
+  const next = claims[claims.indexOf(claim) + 1];
+  return (
+    next !== undefined &&
+    next.kind !== claim.kind &&
+    recalls.test(textOf(Math.max(sentence.from, claim.from - 6), claim.from)) &&
+    renames.test(textOf(claim.to, next.from))
+  );
+}

@@ -37,6 +37,7 @@ export const corrosion = {
   ],
   examples: {
     says: [
+      { text: "The bottom's rotted out at 24.", gives: { at: 24, position: 'bottom' } },
       { text: 'Corroded along the bottom from sixteen to thirty.', gives: { at: 16, to: 30, position: 'bottom' } },
       { text: 'Channeling at forty four, pretty bad.', gives: { at: 44, degree: 'heavy' } },
       { text: 'Invert is gone at 33.', gives: { at: 33, position: 'bottom' } },
@@ -54,10 +55,7 @@ export const corrosion = {
       },
     ],
     never: ['Cast iron always rusts from the inside.', 'No corrosion to speak of.', 'His truck is rusted through.'],
-    notYet: [
-      { text: "The bottom's rotted out at 24.", gives: { at: 24, position: 'bottom' } },
-      { text: 'Corrosion starts where the water sits.', gives: [] },
-    ],
+    notYet: [{ text: 'Corrosion starts where the water sits.', gives: [] }],
   },
   report: {
     meaning: 'The wall of the pipe has been eaten away and is thinner than it was.',

@@ -12,6 +12,7 @@ export const infiltration = {
     groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;
   `,
   signs: spoken`
+    groundwater|ground_water coming|running|dripping|dribbling|leaking|pouring|seeping in on|from|at|through the left|right|top|side|bottom|joint;
     water|groundwater|ground_water|drip|trickle|moisture 's|is|are coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in;
     water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in|through;
     groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting;
@@ -33,6 +34,7 @@ export const infiltration = {
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Groundwater coming in on the left at 41.', gives: { at: 41, position: 'left' } },
       { text: 'Water dripping in at the joint at twenty five feet.', gives: { at: 25 } },
       { text: "It's weeping at nine o'clock, 30 feet.", gives: { at: 30, clock: 9 } },
       { text: 'Mud washing in at fifty two from the bottom.', gives: { at: 52, position: 'bottom' } },
@@ -44,10 +46,7 @@ export const infiltration = {
       'No infiltration.',
       'The basement leaks when it rains, she says.',
     ],
-    notYet: [
-      { text: 'Groundwater coming in on the left at 41.', gives: { at: 41, position: 'left' } },
-      { text: "There's inflation at twenty seven feet.", gives: { at: 27 }, flag: 'word-unsure' },
-    ],
+    notYet: [{ text: "There's inflation at twenty seven feet.", gives: { at: 27 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'Water or soil from outside comes into the pipe, so the wall or a joint is not tight.',

@@ -29,6 +29,7 @@ export const roots = {
   ],
   examples: {
     says: [
+      { text: 'Eighteen feet and a half, roots.', gives: { at: 18.5 } },
       {
         text: 'Roots at the joint at twenty three feet, coming in from the top, about a third of the pipe.',
         gives: { at: 23, position: 'top', percent: 33 },
@@ -49,7 +50,7 @@ export const roots = {
       "Let's get to the root cause of this.",
       "I'd have the roots cut every spring.",
     ],
-    notYet: [{ text: 'Eighteen feet and a half, roots.', gives: { at: 18.5 } }],
+    notYet: [],
   },
   report: {
     meaning:

@@ -42,12 +42,13 @@ export const stopped = {
     stuck in; stuck up; hung up on; hung up the; hung up my; my kid stuck; can't get it open;
     couldn't get it open; can't get it off; won't come off; won't open; can't get past how; can't make it to;
     nothing can get; can get by; can squeeze by; i can get; i can push; push by; can push through; get by;
-    can't get in; couldn't get in; can't get into; can't fit a; can't fit my; get past it; get through it;
+    can't get in; couldn't get in; can't get into; can't fit a; can't fit my; 
     just barely squeeze; no further findings; no further comment; stuck behind; got stuck behind; stop it;
     can't get out; couldn't get out; full stop period; wedged in the door; can't get to; couldn't get to;
   `,
   examples: {
     says: [
+      { text: "Can't get past it, fifty eight feet.", gives: { at: 58 } },
       { text: 'Camera stopped at 41.', gives: { at: 41 } },
       { text: "Forty seven feet and I can't push it any further.", gives: { at: 47 } },
       { text: "Camera won't go any farther than twenty six feet.", gives: { at: 26 } },
@@ -55,10 +56,7 @@ export const stopped = {
       { text: "I'm hung up at sixty two and a half.", gives: { at: 62.5 } },
     ],
     never: ['I stopped for coffee on the way.', 'Stop there a second.', 'The rain stopped.'],
-    notYet: [
-      { text: "Can't get past it, fifty eight feet.", gives: { at: 58 } },
-      { text: "I can't get past their dog.", gives: [] },
-    ],
+    notYet: [{ text: "I can't get past their dog.", gives: [] }],
   },
   report: {
     meaning: 'The camera could not go farther, so what lies beyond was not seen.',

@@ -17,6 +17,7 @@ export const tee = {
   misheard: [{ heard: 't|tea|teas|ts', said: 'tee', needs: 'article' }],
   examples: {
     says: [
+      { text: 'Tee at seventeen feet, comes in from the top.', gives: { at: 17, position: 'top' } },
       { text: "Here's a sanitary tee at 29 feet for the water heater.", gives: { at: 29, serves: 'water-heater' } },
       { text: "At forty point two there's a tee on the left.", gives: { at: 40.2, position: 'left' } },
     ],
@@ -29,7 +30,6 @@ export const tee = {
     ],
     never: ['I left a cup of tea in the truck.', "There's no tee on this line.", 'He left a golf tee on the step.'],
     notYet: [
-      { text: 'Tee at seventeen feet, comes in from the top.', gives: { at: 17, position: 'top' } },
       {
         text: "There's a tea at thirty three on the right.",
         gives: { at: 33, position: 'right' },

@@ -3,6 +3,11 @@ import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
   given: [
+    {
+      text: "I can't rule out a break at 46.",
+      gives: { kind: 'break', at: 46, status: 'suspected' },
+    },
+    { text: "Looks like a break at 22 but it isn't.", gives: [] },
     { text: 'No problem, here come the roots at nineteen feet.', gives: { kind: 'roots', at: 19 } },
     { text: "No doubt about it, that's a crack at 26.", gives: { kind: 'crack', at: 26 } },
     { text: "Not gonna lie, that's a big belly at thirty three.", gives: { kind: 'belly', at: 33 } },
@@ -81,11 +86,6 @@ export const examples = {
       gives: { kind: 'wye', at: 27, position: 'left', serves: 'laundry' },
     },
     {
-      text: "I can't rule out a break at 46.",
-      gives: { kind: 'break', at: 46, status: 'suspected' },
-      flag: 'suspected',
-    },
-    {
       text: "Twenty nine feet, that's a crack, or a root, I can't tell.",
       gives: [
         { kind: 'crack', at: 29, status: 'suspected' },
@@ -93,7 +93,6 @@ export const examples = {
       ],
       flag: 'suspected',
     },
-    { text: "Looks like a break at 22 but it isn't.", gives: [] },
     { text: 'Roots will find any joint that is not glued.', gives: [] },
     { text: 'An offset, for the folks watching, is when one pipe drops below the other.', gives: [] },
     { text: 'Back then they put lead in every joint and the joints still opened up.', gives: [] },

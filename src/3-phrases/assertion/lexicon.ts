@@ -48,7 +48,7 @@ export const assertionCues: readonly CueList[] = [
       did not see; do not see; have not seen; nothing in the way of; not a lick of; not a speck of;
       not a bit of; not a hint of; not a trace of; not a drop of; not a sign of; not a single; nary a;
       none of the; nothing; hasn't; haven't; has not; have not; is not; was not; are not; were not;
-      not seeing any; could not see any; couldn't see any; nobody; absence of; ruled out; rule out any; saw no;
+      not seeing any; could not see any; couldn't see any; cannot see any; can't see any; cannot see a; can rule out; cannot find; nobody; absence of; ruled out; rule out any; saw no;
       see no; seeing no; found no; find no; had no; have no; has no; shows no; showing no; with no; lack of;
       lacking; that 's not; it 's not; they 're not; not; didn't; doesn't; don't; won't; nope no; hardly any;
       didn't notice any; don't notice any; didn't come across any; negative for; negative on; not even a;
@@ -66,7 +66,8 @@ export const assertionCues: readonly CueList[] = [
       none found; absent; hasn't got any; don't have any; isn't there; ain't there; negative; zero; wasn't any;
       isn't any; ruled out; there weren't; no; nil; didn't see any; didn't see one; don't see any;
       don't see one; not one; not any; not a one; haven't seen any; nope; don't find a one; zip; nada;
-      couldn't find any; none whatsoever;
+      couldn't find any; none whatsoever; but it isn't; but it ain't; but it 's not; but it is not; but it wasn't;
+      but they aren't; but it was not;
     `,
   },
   {
@@ -113,7 +114,7 @@ export const assertionCues: readonly CueList[] = [
       folks think; folks ask; most of the; half of them; in general; tends to; tend to; this age; these days;
       back then; in those days; that era; they used to; was the standard; means the pipe; means that;
       is what we call; we call; they call; that 's what i 'd call; what is a; what do i mean; comes in short;
-      comes in; any time; whenever; if you see; if you get; if you ever; if i; if we; if they; if he; if she;
+      comes in * sections|lengths|sticks|joints; any time; whenever; if you see; if you get; if you ever; if i; if we; if they; if he; if she;
       everybody says; everyone says; when you see; when you get; if it; a chance for; the reason; because roots;
       where your; how do you; how does; why do; why does; supposed to; in case; looks for; look for;
       don't confuse; not to be confused; difference between; a lot of houses; every house; all these houses;
@@ -205,7 +206,7 @@ export const pseudoCues: readonly string[] = spoken`
   not 100; not that there isn't; not that there aren't; not draining; not seated; not supposed; not touching;
   not holding; not straight; not round; not getting; not able; not connected; can't miss; can't get past;
   can't get by; can't get through; can't get around; can't see; can't go; can't push; can't pass; can't tell;
-  can't say; can't swear; can't rule out; can't help; can't believe; can't make; couldn't get; couldn't go;
+  can't say; can't swear; can't help; can't believe; can't make; couldn't get; couldn't go;
   couldn't see a; couldn't miss; won't lie; won't swear; won't go; won't pass; won't fit; won't make;
   don't know; don't like; don't love; don't think; don't worry; don't ask; don't care; don't mind; don't laugh;
   don't line up; doesn't line up; didn't line up; don't meet; doesn't meet; didn't land; doesn't look;

@@ -3,6 +3,15 @@ import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
   given: [
+    { text: 'Belly from 18 to 24, no, make it 26.', gives: { kind: 'belly', at: 18, to: 26 } },
+    {
+      text: 'Offset at thirty one feet. No, make that thirty three feet, about half an inch.',
+      gives: { kind: 'offset-joint', at: 33, inches: 0.5 },
+    },
+    {
+      text: "Crack at twelve feet. Sorry, make it fourteen feet, three o'clock.",
+      gives: { kind: 'crack', at: 14, clock: 3 },
+    },
     { text: 'Roots at twenty one, make that twenty four feet.', gives: { kind: 'roots', at: 24 } },
     { text: 'Crack at thirty, no wait, thirty three feet.', gives: { kind: 'crack', at: 33 } },
     { text: 'Offset at 15. Correction, 16.', gives: { kind: 'offset-joint', at: 16 } },
@@ -31,7 +40,6 @@ export const examples = {
     'Root at 12, hole at 15. Scratch both of those.',
   ],
   notYet: [
-    { text: 'Belly from 18 to 24, no, make it 26.', gives: { kind: 'belly', at: 18, to: 26 } },
     { text: 'Roots at 19, no wait, 20. No, 19, I had it right.', gives: { kind: 'roots', at: 19 } },
     { text: "Tee at 31 on the right. I said tee, it's a wye.", gives: { kind: 'wye', at: 31, position: 'right' } },
     { text: 'Scale at 12. I keep saying scale, I mean grease.', gives: { kind: 'grease', at: 12 } },

@@ -39,7 +39,7 @@ export const notDegrees: readonly string[] = spoken`
   bit of luck; a bit of a; drill bit; a bit ragged; every bit; this bit; first bit; a bit before; a bit beyond;
   that bit; a bit closer; a hair past; back up a hair; a hair further; heavy stuff; heavy duty; heavy equipment;
   heavy truck; heavy rain; a heavy; heavy clay; rain heavy; traffic heavy; a lot less; a lot more; a lot better;
-  a lot worse; a lot of that in; a lot of times; a lot of people; a lot of these; a lot of houses; see a lot;
+  a lot worse; a lot of that in; a lot of times; a lot of people; a lot of these; a lot of houses; see a lot; that a lot; this a lot; those a lot; them a lot; it a lot; a lot in;
   a lot of the time; parking lot; thanks a lot; a lot to; a lot of folks; the lot; a lot number; lot; packed up;
   thick enough; major road; bad shape in general; mild weather; minor detail; pretty light; light rain;
   medium sized house; medium dog; bad weather; serious question; light snow; light drizzle; trace it;

@@ -81,7 +81,11 @@ export const examples = {
       ways: ['halfway between the wye and the main', 'midway between those two couplings'],
     },
     { value: { further: null, shape: 'middle' }, ways: ['in the middle of the belly', 'halfway through it'] },
-    { value: { feet: 40, toFeet: 44 }, ways: ['from forty four, back to forty'] },
+    { value: { feet: 10.5 }, ways: ['ten foot six', 'crack at 10\'6"'] },
+    {
+      value: { feet: 40, toFeet: 44 },
+      ways: ['from forty four, back to forty', 'scale from forty four feet back to forty feet'],
+    },
   ],
   never: [
     'a four inch line',
@@ -101,14 +105,13 @@ export const examples = {
     'one of those days',
   ],
   notYet: [
-    { value: { feet: 10.5 }, ways: ['ten foot six', 'crack at 10\'6"'] },
     {
       value: { further: 0, shape: 'same' },
       ways: ['same spot, a crack', 'in that same joint', 'right there, a crack'],
     },
     {
       value: { feet: 40, toFeet: 44 },
-      ways: ['from forty four back to forty', 'scale from forty four feet back to forty feet'],
+      ways: ['from forty four back to forty'],
     },
   ],
 } satisfies FamilyExamples<DistanceExample>;

@@ -77,6 +77,8 @@ export function readRelative(
   for (const entry of relatives) {
     const match = phraseAfter(tokens, to, entry.set);
     if (!match || (entry.needsAnchor && isEndOfClause(tokens, match.to))) continue;
+    // "from forty four feet back to forty feet" is a stretch.
+    if (match.text === 'back' && tokens[match.to]?.text === 'to' && readNumber(tokens, match.to + 1)) continue;
     // "after that hole" names an anchor, "after that, …" none.
     if (
       !entry.needsAnchor &&

@@ -5,7 +5,10 @@ import type { FamilyExamples } from '../example.ts';
 export const examples = {
   says: [
     { value: 'abs', ways: ['black plastic', 'A B S', "it's ABS", 'abs pipe'] },
-    { value: 'pvc', ways: ['white plastic', 'SDR 35', 'S D R thirty five', "we're in PVC"] },
+    {
+      value: 'pvc',
+      ways: ['P.V.C.', 'schedule forty', 'white plastic', 'SDR 35', 'S D R thirty five', "we're in PVC"],
+    },
     { value: 'cast-iron', ways: ['cast iron', 'four inch cast', 'old cast iron soil pipe', 'c i pipe'] },
     { value: 'clay', ways: ['clay tile', 'terra cotta', 'vitrified clay', 'V C P'] },
     { value: 'concrete', ways: ['six inch concrete'] },
@@ -20,7 +23,6 @@ export const examples = {
   ],
   never: ['a plastic bag', 'it leads to the street', 'take the lead', 'plastic toy'],
   notYet: [
-    { value: 'pvc', ways: ['P.V.C.', 'schedule forty'] },
     { value: 'concrete', ways: ['concrete pipe'] },
     {
       value: null,
