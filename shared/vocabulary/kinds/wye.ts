@@ -12,6 +12,7 @@ export const wye = {
     y branch;
   `,
   notWords: spoken`
+    is|are a wye in;
     tell me why; why is; why do; why are; why did; why does; why not; why would; why that; that is why;
     that 's why; which is why; know why; wonder why; see why; why i; why we; why you; why they; why he; why she;
     why on earth; why don; reason why; any way; no way; by the way; way out; a while; while i; while we;
