@@ -2,6 +2,7 @@
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
+import { isOneBreath } from './cut-stretch.ts';
 import { tokenGap } from './name-things.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -47,6 +48,8 @@ function choosePlace(
   if (places.length === 1) return places[0] ?? null;
   const previous = claims[index - 1];
   const next = claims[index + 1];
+  if (next && claim.things.some((thing) => isOneBreath(tokens, thing, next)))
+    return choosePlace(next, claims, index + 1, places, placesFirst, tokens);
   let best: PhraseOf<'distance'> | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
   for (const place of places) {

@@ -109,6 +109,22 @@ function groupPlaces(tokens: readonly Token[], places: readonly Phrase[]): Span[
   return groups;
 }
 
+/** "can't get past the bend": things with no more than an article between them are named in one breath and share a place. */
+export const isOneBreath = (tokens: readonly Token[], first: Span, second: Span): boolean =>
+  second.from - first.to === 1 &&
+  /^(the|this|that)$/.test(tokens[first.to]?.text ?? '') &&
+  tokens.slice(first.to - 1, second.from).every((token) => token.breakAfter === 'none');
+
+function groupThings(tokens: readonly Token[], things: readonly Phrase[]): Span[] {
+  const groups: { from: number; to: number }[] = [];
+  for (const thing of things) {
+    const last = groups.at(-1);
+    if (last && isOneBreath(tokens, last, thing)) last.to = thing.to;
+    else groups.push({ from: thing.from, to: thing.to });
+  }
+  return groups;
+}
+
 /** For each thing the index of its place, or -1. */
 function arrange(
   tokens: readonly Token[],
@@ -189,7 +205,7 @@ export function softStarts(
   phrases: readonly Phrase[],
   placeFirst: boolean,
 ): number[] {
-  const things = phrases.filter(isThing).map((phrase): Span => ({ from: phrase.from, to: phrase.to }));
+  const things = groupThings(tokens, phrases.filter(isThing));
   const places = groupPlaces(tokens, phrases.filter(isPlace));
   const given = arrange(tokens, things, places, placeFirst);
   const starts = new Set<number>();

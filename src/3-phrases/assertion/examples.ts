@@ -4,6 +4,14 @@ import type { SentenceExamples } from '../example.ts';
 export const examples = {
   given: [
     {
+      text: "A little grease at 12 feet, and I can't get past the bend at 23 feet.",
+      gives: [
+        { kind: 'grease', at: 12, degree: 'light' },
+        { kind: 'stopped', at: 23 },
+        { kind: 'bend', at: 23 },
+      ],
+    },
+    {
       text: "I can't rule out a break at 46.",
       gives: { kind: 'break', at: 46, status: 'suspected' },
     },
