@@ -139,6 +139,9 @@ function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens:
 
 const pointing =
   /(^| )(there 's|there is|there are|there was|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|we have|we got|i 've got|i got|i have|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|that is|it is|looks like|found|find|comes|hit|hitting|spot|spotted|picking up|got)( |$)/;
+const reported =
+  /^(disclosure|the previous|previous|prior|earlier report|listing|report)|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
+const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
 const definites = /^(the|that|those|these|your|our|my|his|her|its|this|same)$/;
 
 export function assertClaim(
@@ -212,7 +215,10 @@ export function assertClaim(
     const isGeneralNear =
       general !== undefined &&
       Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
+    // "The disclosure says there was a collapse at thirty": told by others, however it is pointed at.
+    const isTold = past !== undefined && past.to <= claim.from && reported.test(past.rule) && !isSeenNow.test(clause);
     if (isGeneralNear && !isPointedAt) aside = 'teaching';
+    else if (isTold) aside = 'history';
     else if (
       past &&
       !isPointedAt &&

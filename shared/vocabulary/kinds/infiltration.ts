@@ -14,9 +14,9 @@ export const infiltration = {
   signs: spoken`
     groundwater|ground_water coming|running|dripping|dribbling|leaking|pouring|seeping in on|from|at|through the left|right|top|side|bottom|joint;
     water|groundwater|ground_water|drip|trickle|moisture 's|is|are coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in;
-    water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in|through;
+    water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|sweating|streaming|entering|spraying|bubbling in|through;
     groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting;
-    dripping|dribbling|weeping|seeping|trickling in; drips|dribbles|weeps|seeps|trickles in;
+    dripping|dribbling|weeping|seeping|sweating|trickling in|through; drips|dribbles|weeps|seeps|trickles in;
     mud|soil|dirt|earth|ground|silt|sand|clay|fines 's|is|are coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|entering|oozing in|inside|through;
     mud|soil|dirt|earth|silt|sand|fines coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|oozing in|inside|through|into;
     mud|soil|dirt|earth|silt|sand|ground|fines washes|comes|falls|pours|seeps|spills|sifts|come|wash|gets in|inside|through;

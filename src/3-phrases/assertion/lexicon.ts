@@ -79,7 +79,9 @@ export const assertionCues: readonly CueList[] = [
       looks like it could; looks like there might; seems; seems to be; seems like; appears; appears to be;
       want to say; want to call; can't rule out; cannot rule out; couldn't rule out; wouldn't rule out;
       unless i miss my guess; if i had to guess; i 'd guess; my guess is; conceivable; conceivably; suspect;
-      suspected; suspicious of; suspicion of; unconfirmed; questionable; may just be; may well be;
+      suspected; neither confirm nor rule out; can neither confirm nor; a hunch about; a hunch there 's; have a hunch; almost sure;
+      nearly sure; percent sure; percent certain; percent that; a coin flip; coin toss; i wonder if; i wonder whether;
+      wondering if; fair chance; good chance; better than even; suspicious of; suspicion of; unconfirmed; questionable; may just be; may well be;
       i 'm thinking; potential; potentially; not sure if; not sure whether; can't tell if; couldn't tell if;
       can't tell whether; what might be; what could be; what may be; what appears to be; likely; probable;
       probably; presumably; suspect a; wouldn't be surprised; maybe a; be a maybe; i 'd almost say;
@@ -91,7 +93,7 @@ export const assertionCues: readonly CueList[] = [
     words: spoken`
       maybe; possibly; perhaps; i think; i guess; i believe; can't tell; couldn't tell; cannot tell;
       cannot be certain; not confirmed; unconfirmed; not sure; i 'm not sure; can't swear; won't swear;
-      wouldn't swear; can't say for sure; couldn't say; hard to tell; hard to say; could be a shadow;
+      wouldn't swear; can't call; a coin flip; perhaps not; it might not be; can't make up my mind; can't say for sure; couldn't say; hard to tell; hard to say; could be a shadow;
       might be a shadow; may be a shadow; might only be; may be only; could be just; might be just; may just be;
       could just be; might just be; wouldn't bet; not positive; not certain; not a hundred percent; not 100;
       don't quote me; if that; or maybe not; maybe not; or not; still a maybe; as a maybe; a maybe;
@@ -139,7 +141,8 @@ export const assertionCues: readonly CueList[] = [
       i did one; the one i did; i saw a; i saw one; i remember; reminds me; years back; in march; the plumber;
       their plumber; my old boss; my granddad; my grandfather; my dad; my father; my uncle; my brother;
       my mother; my cousin; my daughter; my son; my wife; my husband; my neighbor; my sister; my aunt; my buddy;
-      my first;
+      my first; swears; swore; wrote that; wrote it up; report said; report says; disclosure says; disclosure said;
+      insists; insisted; promised; promises;
     `,
   },
   {
