@@ -160,5 +160,18 @@ function entry(strip: Strip, sheet: Sheet, y: (feet: number) => number): string 
   const isInside = strip.accessFeet > sheet.fromFeet && strip.accessFeet < sheet.toFeet;
   if (!isInside || strip.runs.length < 2) return '';
   const at = round(y(strip.accessFeet));
-  return `<path d="M${pipe.left - 16} ${at}H${pipe.right + 16}" stroke="#111" stroke-width="2.2"/>${text(leftColumn.labelEnd, at - 5, `access: ${strip.runs[0]!.access ?? 'not stated'}`, 'text-anchor="end" font-style="italic"')}`;
+  const lines = linesOf(
+    `access: ${strip.runs[0]!.access ?? 'not stated'}`,
+    leftColumn.labelEnd - leftColumn.roomStart,
+    fontSize,
+  );
+  const label = lines.map((line, index) =>
+    text(
+      leftColumn.labelEnd,
+      at - 5 - (lines.length - 1 - index) * (fontSize + 2),
+      line,
+      'text-anchor="end" font-style="italic"',
+    ),
+  );
+  return `<path d="M${pipe.left - 16} ${at}H${pipe.right + 16}" stroke="#111" stroke-width="2.2"/>${label.join('')}`;
 }
