@@ -96,6 +96,8 @@ function readWords(tokens: Tokens, at: number): Partial | null {
 
 function readDigits(tokens: Tokens, at: number): Partial | null {
   const word = text(tokens, at);
+  const station = /^(\d{1,2})\+(\d{2}(?:\.\d+)?)$/.exec(word);
+  if (station) return { value: Number(station[1]) * 100 + Number(station[2]), to: at + 1 };
   if (!/^\d+(\.\d+)?$/.test(word)) return null;
   // "52. 5 feet": a decimal point torn off by the recogniser.
   if (/^\d{2,}$/.test(word) && tokens[at]?.breakAfter === 'stop' && /^\d$/.test(text(tokens, at + 1))) {
@@ -187,6 +189,15 @@ function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
   return ends && whole.value % 10 !== 0 ? { value: whole.value + tenths / 10, to: whole.to + 1 } : null;
 }
 
+/** "station one plus sixty four": hundreds of feet, and feet. */
+function readStation(tokens: Tokens, at: number): Partial | null {
+  if (text(tokens, at - 1) !== 'station') return null;
+  const hundreds = readDigits(tokens, at) ?? readWords(tokens, at);
+  if (!hundreds || text(tokens, hundreds.to) !== 'plus' || !runsOn(tokens, hundreds.to)) return null;
+  const feet = readDigits(tokens, hundreds.to + 1) ?? readWords(tokens, hundreds.to + 1);
+  return feet && feet.value < 100 ? { value: hundreds.value * 100 + feet.value, to: feet.to } : null;
+}
+
 /** Reads the number that starts at token `at`, or gives null. */
 export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
   const phrase = (part: Partial, more: { isFraction?: boolean; isVague?: boolean } = {}): NumberPhrase => ({
@@ -203,6 +214,8 @@ export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
     return phrase({ value: 2, to: text(tokens, couple + 1) === 'of' ? couple + 2 : couple + 1 }, { isVague: true });
   const misheard = readMisheardTail(tokens, at);
   if (misheard) return misheard;
+  const station = readStation(tokens, at);
+  if (station) return phrase(station);
   const whole = readDigits(tokens, at) ?? readWords(tokens, at);
   const fraction = readFraction(tokens, at);
   if (fraction && (!whole || fraction.to > whole.to)) return phrase(fraction, { isFraction: true });
