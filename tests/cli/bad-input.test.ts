@@ -3,6 +3,7 @@ import { execFileSync } from 'node:child_process';
 import {
   chmodSync,
   copyFileSync,
+  cpSync,
   existsSync,
   mkdirSync,
   readdirSync,
@@ -22,6 +23,19 @@ const put = (name: string, content: string | Buffer) => {
   writeFileSync(at(name), content);
   return at(name);
 };
+
+/** The program with everything it was installed with but the ffmpeg that npm brings along. */
+function installWithoutFfmpeg(): string {
+  const installation = at('installation');
+  cpSync(join(root, 'dist'), join(installation, 'dist'), { recursive: true });
+  copyFileSync(join(root, 'package.json'), join(installation, 'package.json'));
+  symlinkSync(join(root, 'models'), join(installation, 'models'));
+  mkdirSync(join(installation, 'node_modules'));
+  for (const name of readdirSync(join(root, 'node_modules')))
+    if (name !== '@ffmpeg-installer')
+      symlinkSync(join(root, 'node_modules', name), join(installation, 'node_modules', name));
+  return installation;
+}
 
 /** The last line on stderr, after what progress there was; it must be one sentence. */
 function complaint(ran: Ran): string {
@@ -68,6 +82,17 @@ describe('a recording that cannot be used', () => {
     const picture = ['-f', 'lavfi', '-i', 'color=gray:s=64x64:d=2', '-c:v', 'mpeg4'];
     execFileSync(ffmpeg, ['-nostdin', '-v', 'error', ...picture, at('silent-film.mp4')]);
     expect(await refused('silent-film.mp4')).toMatch(/sound|audio/);
+  });
+
+  it('needs ffmpeg, and there is none at all', async () => {
+    const installation = installWithoutFfmpeg();
+    copyFileSync(sample, at('phone.m4a'));
+    const ran = await lineword(['draft', at('phone.m4a'), '--out', at('never')], {
+      installation,
+      env: { PATH: at('nowhere'), FFMPEG_PATH: '' },
+    });
+    expect(complaint(ran)).toMatch(/none was found: install ffmpeg/);
+    expect(existsSync(at('never'))).toBe(false);
   });
 
   it.each([

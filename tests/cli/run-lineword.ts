@@ -18,13 +18,15 @@ export interface Ran {
 interface RunOptions {
   readonly env?: Record<string, string>;
   readonly cwd?: string;
+  /** Where the installation lies; this checkout otherwise. */
+  readonly installation?: string;
   /** Called with stderr so far, each time something is added; may stop the process. */
   readonly watch?: (stderr: string, process: ChildProcess) => void;
 }
 
 export function lineword(args: string[], options: RunOptions = {}): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [join(root, 'dist/src/cli/main.js'), ...args], {
+    const child = spawn(process.execPath, [join(options.installation ?? root, 'dist/src/cli/main.js'), ...args], {
       cwd: options.cwd ?? root,
       // A configuration of nobody: what the person who runs the tests has taught lineword stays out of them.
       env: { ...process.env, LINEWORD_CONFIG: join(tmpdir(), 'lineword-test-no-configuration'), ...options.env },
