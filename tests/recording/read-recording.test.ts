@@ -60,14 +60,17 @@ describe('16-bit PCM wav, without ffmpeg', () => {
 });
 
 describe('other sound and video, through ffmpeg', () => {
-  test.each(['mp3', 'm4a', 'ogg', 'flac', 'mp4', 'mkv', 'mov', 'avi'])('%s', async (form) => {
-    const file = path.join(folder, `sound.${form}`);
-    ffmpeg('-i', simple, file);
-    await using([file], async (recording) => {
-      expect(Math.abs(recording.seconds - 2)).toBeLessThan(0.15);
-      expect(strength(await recording.samples(0.5, 1.5), 440)).toBeGreaterThan(0.4);
-    });
-  });
+  test.each(['mp3', 'm4a', 'ogg', 'flac', 'mp4', 'mkv', 'mov', 'avi', 'webm', 'aac', 'opus', 'mpg'])(
+    '%s',
+    async (form) => {
+      const file = path.join(folder, `sound.${form}`);
+      ffmpeg('-i', simple, file);
+      await using([file], async (recording) => {
+        expect(Math.abs(recording.seconds - 2)).toBeLessThan(0.15);
+        expect(strength(await recording.samples(0.5, 1.5), 440)).toBeGreaterThan(0.4);
+      });
+    },
+  );
 
   test('sound that starts two seconds late keeps its offset', async () => {
     const file = path.join(folder, 'late.mkv');
