@@ -29,7 +29,7 @@ export const backPitch = {
   `,
   misheard: [
     {
-      heard: 'back beach|back pit|back peach|backpage|that pitch|black pitch|back patch|bad pitch',
+      heard: 'back_beach|back_pit|back_peach|backpage|that_pitch|black_pitch|back_patch|bad_pitch',
       said: 'back pitch',
       needs: 'nothing',
     },
@@ -41,6 +41,7 @@ export const backPitch = {
       { text: 'Negative slope here at fourteen.', gives: { at: 14 } },
     ],
     unsure: [
+      { text: 'Back peach at thirty one feet.', gives: { at: 31 }, flag: 'word-unsure' },
       { text: "I think we've got back pitch at 35.", gives: { at: 35, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
@@ -49,10 +50,7 @@ export const backPitch = {
       'No back pitch.',
       'The driveway slopes back toward the house.',
     ],
-    notYet: [
-      { text: 'Runs uphill from 40 to 44.', gives: { at: 40, to: 44 } },
-      { text: 'Back peach at thirty one feet.', gives: { at: 31 }, flag: 'word-unsure' },
-    ],
+    notYet: [{ text: 'Runs uphill from 40 to 44.', gives: { at: 40, to: 44 } }],
   },
   report: {
     meaning: 'The line slopes the wrong way here, so water stands and solids settle.',

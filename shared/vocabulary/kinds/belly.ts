@@ -45,7 +45,7 @@ export const belly = {
     },
     { heard: 'sack|sacks|sac', said: 'sag', needs: 'distance' },
     { heard: 'sad', said: 'sag', needs: 'article' },
-    { heard: 'lows but|low spat|lo spot|loaf spot|slow spot', said: 'low spot', needs: 'nothing' },
+    { heard: 'lows_but|low_spat|lo_spot|loaf_spot|slow_spot', said: 'low spot', needs: 'nothing' },
   ],
   examples: {
     says: [

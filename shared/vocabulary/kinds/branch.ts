@@ -16,7 +16,7 @@ export const branch = {
   signs: spoken`
     drain|line|pipe|lateral|arm coming|comes|come|came in;
     drain|line|pipe|lateral|arm joins|joining|enters|entering;
-    drain|line|pipe|lateral|arm * coming|comes|come in; ties in; tied in; tie in; tying in;
+    drain|line|pipe|lateral|arm * coming|comes|come in; ties in; tied in; tying in;
     drain|line|pipe ties|tie|tying; drops in|into from; something coming in from; dumps|dumping in|into;
     opening on|at; opening in the liner; opening they|he|she cut; second|third|first|next opening;
     first connection; second connection; fourth connection; coming in on|from the left|right|top|side;

@@ -39,7 +39,7 @@ export const debris = {
     the stones in the concrete; the stone showing;
   `,
   misheard: [
-    { heard: 'the brie|debri|the breeze|degree|debrief|de brie|the bris|derby', said: 'debris', needs: 'distance' },
+    { heard: 'the_brie|debri|the_breeze|debrief|de_brie|the_bris', said: 'debris', needs: 'distance' },
     { heard: 'crowd', said: 'grout', needs: 'article' },
     { heard: 'travel', said: 'gravel', needs: 'distance' },
     { heard: 'seltz|saw dust', said: 'sawdust', needs: 'nothing' },
@@ -50,7 +50,14 @@ export const debris = {
       { text: "There's gravel from forty to forty three.", gives: { at: 40, to: 43 } },
       { text: 'Mortar at thirty three, about twenty percent.', gives: { at: 33, percent: 20 } },
     ],
-    unsure: [{ text: 'Could be mud at 36.', gives: { at: 36, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      {
+        text: "There's the brie on the bottom at 22 feet.",
+        gives: { at: 22, position: 'bottom' },
+        flag: 'word-unsure',
+      },
+      { text: 'Could be mud at 36.', gives: { at: 36, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'No debris.',
       'He jetted a load of gravel out of here last fall.',
@@ -58,11 +65,6 @@ export const debris = {
     ],
     notYet: [
       { text: 'Toilet paper hung up at 27.', gives: { at: 27 } },
-      {
-        text: "There's the brie on the bottom at 22 feet.",
-        gives: { at: 22, position: 'bottom' },
-        flag: 'word-unsure',
-      },
       { text: 'Let me get a paper towel for my glasses.', gives: [] },
       { text: 'Debris builds up wherever water sits.', gives: [] },
       { text: 'I tracked mud all over her kitchen.', gives: [] },

@@ -40,7 +40,7 @@ export const foreignObject = {
     ring the bell; nose ring; chain saw; chainsaw; all brick; brick row; brick two; red brick; bricks;
     brick porch; the brick; block wall; the lighter; a brick; ball and chain;
   `,
-  misheard: [{ heard: 'two before|2 before|two by for', said: 'two by four', needs: 'nothing' }],
+  misheard: [{ heard: 'two_before|2_before|two_by_for', said: 'two by four', needs: 'nothing' }],
   examples: {
     says: [
       { text: "There's a toy at twenty six feet.", gives: { at: 26 } },
@@ -48,12 +48,12 @@ export const foreignObject = {
       { text: 'Screwdriver lying on the bottom at fifteen feet.', gives: { at: 15, position: 'bottom' } },
       { text: "There's a rag at thirty three feet.", gives: { at: 33 } },
     ],
-    unsure: [{ text: 'Could be a bottle at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' }],
-    never: ['I dropped my screwdriver in the grass.', 'No foreign objects.', 'The ball went over the fence.'],
-    notYet: [
+    unsure: [
       { text: "There's a two before at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
-      { text: 'Kids put toys down there all the time.', gives: [] },
+      { text: 'Could be a bottle at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
     ],
+    never: ['I dropped my screwdriver in the grass.', 'No foreign objects.', 'The ball went over the fence.'],
+    notYet: [{ text: 'Kids put toys down there all the time.', gives: [] }],
   },
   report: {
     meaning: 'Something that does not belong there lies in the pipe and can catch paper and solids.',

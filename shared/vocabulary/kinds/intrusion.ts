@@ -19,7 +19,7 @@ export const intrusion = {
     sticking|poking|hanging|jutting * in|into|through|out|down; sticks up; sticking up; poking up;
     pipe * poking|sticking|punched; extending * into the bore|pipe; extends * into the bore|pipe; into the bore;
     extending into; gasket * hanging|rolled|sticking|pushed; rolled into the pipe; tap sticking;
-    tap is intruding; intruding; driven right through; pipe is punched; pushed in too far; shoved in too far;
+    tap is intruding; driven right through; pipe is punched; pushed in too far; shoved in too far;
   `,
   notWords: spoken`
     root intrusion; screw up; screwed up; screw it; screw the; screw cap; screwdriver; screw that;
@@ -32,7 +32,7 @@ export const intrusion = {
     stuck in my; stuck in a; nail file; nails done;
   `,
   misheard: [
-    { heard: "casket|casket's|gas kit|gasket's|gas get|basket|gaskin", said: 'gasket', needs: 'distance' },
+    { heard: "casket|casket's|gas_kit|gasket's|gas_get|basket|gaskin", said: 'gasket', needs: 'distance' },
     { heard: 'crew', said: 'screw', needs: 'article' },
     { heard: 'snail', said: 'nail', needs: 'distance' },
   ],
@@ -43,10 +43,12 @@ export const intrusion = {
       { text: 'Rolled gasket at thirty six.', gives: { at: 36 } },
       { text: "Something's poking through at twelve o'clock, 50 feet.", gives: { at: 50, clock: 12 } },
     ],
-    unsure: [{ text: 'Could be a nail at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a casket hanging down at 18 feet.", gives: { at: 18 }, flag: 'word-unsure' },
+      { text: 'Could be a nail at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: ['No intrusions.', 'We need to nail down a time with the buyer.'],
     notYet: [
-      { text: "There's a casket hanging down at 18 feet.", gives: { at: 18 }, flag: 'word-unsure' },
       { text: "I've got a screw loose on the reel.", gives: [] },
       { text: 'They hammer taps in like that all over town.', gives: [] },
     ],

@@ -27,7 +27,7 @@ export const linerDefect = {
     { heard: 'linear lifted|wrinkled|peeled', said: 'liner lifted', needs: 'nothing' },
     { heard: 'wrinkler|rinkles|wrinkly', said: 'wrinkle', needs: 'nothing' },
     {
-      heard: "linear|line are|lineup 's|is|has lifted|peeled|wrinkled|torn|loose",
+      heard: "linear|lineup 's|is|has lifted|peeled|wrinkled|torn|loose",
       said: 'liner lifted',
       needs: 'nothing',
     },
@@ -39,16 +39,16 @@ export const linerDefect = {
       { text: 'Liner is bubbled from 40 to 42.', gives: { at: 40, to: 42 } },
       { text: 'Delamination at fifty five.', gives: { at: 55 } },
     ],
-    unsure: [{ text: "I think the liner's peeling at 19.", gives: { at: 19, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: 'The linear is lifted at 37 feet.', gives: { at: 37 }, flag: 'word-unsure' },
+      { text: "I think the liner's peeling at 19.", gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'Cheap liners usually wrinkle.',
       'No wrinkles in the liner.',
       'He said the old liner tore and they redid it.',
     ],
-    notYet: [
-      { text: 'The linear is lifted at 37 feet.', gives: { at: 37 }, flag: 'word-unsure' },
-      { text: 'My shirt is all wrinkled.', gives: [] },
-    ],
+    notYet: [{ text: 'My shirt is all wrinkled.', gives: [] }],
   },
   report: {
     meaning: 'The lining of the pipe is not smooth or not tight here, which can catch solids or let water behind it.',

@@ -35,11 +35,11 @@ export const offsetJoint = {
     { heard: 'upset joint|joints', said: 'offset joint', needs: 'nothing' },
     { heard: 'enough at joint', said: 'offset joint', needs: 'nothing' },
     {
-      heard: 'nozzle joint|offsite joint|office at joint|off side joint|often joint|upset',
+      heard: 'nozzle_joint|offsite_joint|office_at_joint|off_side_joint|often_joint|upset',
       said: 'offset joint',
       needs: 'nothing',
     },
-    { heard: 'off site|of set|outset|offside|all set', said: 'offset', needs: 'distance' },
+    { heard: 'off_site|of_set|outset|offside', said: 'offset', needs: 'distance' },
     { heard: 'officer|often|offsite|off sight', said: 'offset', needs: 'article' },
   ],
   examples: {

@@ -13,7 +13,7 @@ export const patch = {
   `,
   signs: spoken`
     been patched; been repaired; been fixed; has been worked on; been worked on before;
-    cut in a new|short|fresh|newer piece; let in a; cut a new piece in; spliced in; cut out the bad;
+    cut in a new|short|fresh|newer piece; let in a; cut a new piece in; cut out the bad;
     section|piece has been replaced; new piece of pipe; somebody cut in; somebody patched; somebody replaced;
     somebody repaired; somebody did a repair; patched with; patched in;
   `,

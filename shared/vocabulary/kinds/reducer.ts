@@ -21,7 +21,7 @@ export const reducer = {
     reduces to|down; reduces from; reduced to; necks down; chokes down to; size change; change in size;
     change of size; size transition;
   `,
-  misheard: [{ heard: 'red user|re ducer|reduce her|producer|seducer', said: 'reducer', needs: 'nothing' }],
+  misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [
       { text: "There's a reducer at twenty feet.", gives: { at: 20 } },

@@ -24,7 +24,7 @@ export const voidKind = {
     down in the hollow; air pocket in the line;
   `,
   misheard: [
-    { heard: "a avoid|avoid about|a boyd|a boy'd|devoid|a voyage|a voice|a void's", said: 'void', needs: 'nothing' },
+    { heard: "a_avoid|a_boyd|devoid|a_voyage|a_void's", said: 'void', needs: 'nothing' },
     { heard: 'avoid', said: 'void', needs: 'article' },
   ],
   examples: {
