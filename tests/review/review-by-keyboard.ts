@@ -9,27 +9,13 @@ import type { Draft } from '../../shared/schemas/draft.ts';
 import type { Reviewed, ReviewedObservation } from '../../shared/schemas/reviewed.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import { attributeTitles } from '../../shared/vocabulary/attribute-titles.ts';
+import { attributeNames } from '../../shared/vocabulary/attributes.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { markTranscript, type Stretch } from '../../src/5-review/mark-transcript.ts';
 import { itemsByKey, type QueueItem } from '../../src/5-review/queue.ts';
 import type { Gold, GoldObservation } from '../../src/score/gold.ts';
 
-const fields = [
-  'at',
-  'to',
-  'status',
-  'position',
-  'clock',
-  'degree',
-  'percent',
-  'inches',
-  'material',
-  'diameterIn',
-  'fromMaterial',
-  'toMaterial',
-  'serves',
-  'angleDeg',
-] as const;
+const fields = ['at', 'to', 'status', ...attributeNames.filter((name) => name !== 'to')] as const;
 type Field = (typeof fields)[number] | 'kind' | 'run';
 
 export interface KeyboardReview {

@@ -4,7 +4,7 @@ import type { Heard } from '../../../shared/schemas/draft.ts';
 import { guessFinding } from '../guess-finding.ts';
 import { addAtSeconds, goToNextOpen, openForm, runAt } from './actions.ts';
 import { enteredFields } from './entered-fields.ts';
-import { AttributeInput, fieldsFor, KindInput, RunInput } from './field-inputs.tsx';
+import { FindingForm } from './finding-form.tsx';
 import { HeardWords } from './heard-words.tsx';
 import { decide, selected, words } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
@@ -22,7 +22,7 @@ export function AddForm() {
   const talk = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site' ? item : null;
   const heard = useMemo<Heard>(() => talk?.heard ?? talkAround(addAtSeconds.value), [talk]);
   const guess = useMemo(() => guessFinding(heard.text), [heard]);
-  const { texts, form, set, read } = useFieldForm(
+  const fields = useFieldForm(
     enteredFields({
       kind: talk?.what === 'absent' ? talk.item.kind : (guess.kind ?? ''),
       run: talk?.what === 'absent' ? talk.item.run : runAt(heard.start),
@@ -31,7 +31,7 @@ export function AddForm() {
     'kind',
   );
   const save = () => {
-    const values = read();
+    const values = fields.read();
     if (!values) return;
     openForm.value = null;
     const observation = { ...values, atBasis: null, heard } as unknown as EnteredObservation;
@@ -52,35 +52,7 @@ export function AddForm() {
       <button type="button" class="quiet" onClick={() => playStretch(heard.start, heard.end)}>
         Play it
       </button>
-      <form
-        ref={form}
-        class="fields"
-        aria-label="The new finding"
-        onSubmit={(event) => {
-          event.preventDefault();
-          save();
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter' && event.target instanceof HTMLSelectElement) {
-            event.preventDefault();
-            save();
-          }
-        }}
-      >
-        <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
-        {fieldsFor(texts.kind ?? '', texts).map((field) => (
-          <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
-        ))}
-        <RunInput value={texts.run ?? ''} onChange={set('run')} />
-        <div class="deeds">
-          <button type="submit" class="main">
-            Add it <kbd>Enter</kbd>
-          </button>
-          <button type="button" onClick={closeForm}>
-            Do not add <kbd>Esc</kbd>
-          </button>
-        </div>
-      </form>
+      <FindingForm fields={fields} label="The new finding" save={save} saveLabel="Add it" leaveLabel="Do not add" />
     </section>
   );
 }

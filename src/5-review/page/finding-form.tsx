@@ -1,0 +1,48 @@
+import type { ComponentChildren } from 'preact';
+import { AttributeInput, fieldsFor, KindInput, RunInput } from './field-inputs.tsx';
+import { closeForm } from './keys.ts';
+import type { useFieldForm } from './use-field-form.ts';
+
+/** Every field of one finding, whether it is changed, added or split off. Enter saves, also on a list, which it would else open. */
+export function FindingForm(props: {
+  fields: ReturnType<typeof useFieldForm>;
+  label: string;
+  save: () => void;
+  saveLabel: string;
+  leaveLabel: string;
+  children?: ComponentChildren;
+}) {
+  const { texts, form, set } = props.fields;
+  return (
+    <form
+      ref={form}
+      class="fields"
+      aria-label={props.label}
+      onSubmit={(event) => {
+        event.preventDefault();
+        props.save();
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter' && event.target instanceof HTMLSelectElement) {
+          event.preventDefault();
+          props.save();
+        }
+      }}
+    >
+      {props.children}
+      <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
+      {fieldsFor(texts.kind ?? '', texts).map((field) => (
+        <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
+      ))}
+      <RunInput value={texts.run ?? ''} onChange={set('run')} />
+      <div class="deeds">
+        <button type="submit" class="main">
+          {props.saveLabel} <kbd>Enter</kbd>
+        </button>
+        <button type="button" onClick={closeForm}>
+          {props.leaveLabel} <kbd>Esc</kbd>
+        </button>
+      </div>
+    </form>
+  );
+}
