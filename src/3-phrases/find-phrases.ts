@@ -68,7 +68,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
   const materialStarts = new Set(things.filter((thing) => thing.family === 'material').map((thing) => thing.from));
   const materialEnds = new Set(things.filter((thing) => thing.family === 'material').map((thing) => thing.to));
   const inThing = new Array<boolean>(tokens.length).fill(false);
-  // Numbers inside a description ("extending two inches into the bore") are read; those inside a name ("SDR 35") are not.
+  // Numbers inside a description ("standing three inches into the pipe") are read; those inside a name ("SDR 35") are not.
   for (const thing of things)
     if (thing.family !== 'thing' || thing.source === 'word') inThing.fill(true, thing.from, thing.to);
 

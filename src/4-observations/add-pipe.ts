@@ -4,7 +4,7 @@ import { addItem, newEvidence } from './items.ts';
 import type { MaterialPhrase, Pair } from './pipe-words.ts';
 import { placeClaim } from './place-claim.ts';
 import type { SentenceClaims } from './read-claims.ts';
-import { type Item, own, type Reading, type RunState } from './reading.ts';
+import { type Item, isPlaceGuessed, own, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export function placeOf(
@@ -105,7 +105,7 @@ export function addChange(
       placesInSentence: phrasesOf(sentence.phrases, 'distance').length,
       isOnWayBack: run.way === 'back',
       isRespelled: pair.phrases.some((phrase) => phrase.respelled !== undefined),
-      notes: placing.isGuess ? ['place guessed'] : [],
+      notes: placing.isGuess ? [PLACE_GUESSED] : [],
     }),
     respelled: pair.phrases.flatMap((phrase) => (phrase.respelled ? [phrase.respelled] : [])),
   });
@@ -138,7 +138,7 @@ export function addSizeOfNewPipe(
       rule: '<size> of the new pipe',
       placeRule: change.evidence.placeRule,
       placeSentences: sentence.index - change.sentence,
-      notes: change.evidence.notes.includes('place guessed') ? ['place guessed'] : [],
+      notes: isPlaceGuessed(change) ? [PLACE_GUESSED] : [],
     }),
   });
   run.diameterIn = inches;
@@ -173,7 +173,7 @@ export function addPipeItem(
       placesInSentence: phrasesOf(sentence.phrases, 'distance').length,
       isOnWayBack: run.way === 'back',
       isRespelled: material?.respelled !== undefined,
-      notes: isGuess ? ['place guessed'] : [],
+      notes: isGuess ? [PLACE_GUESSED] : [],
     }),
     respelled: material?.respelled ? [material.respelled] : [],
   });

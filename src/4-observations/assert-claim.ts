@@ -6,7 +6,7 @@
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { REACH_TOKENS } from '../3-phrases/assertion/lexicon.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -262,8 +262,5 @@ function isSameStatement(cue: Cue, claim: Claim, tokens: readonly Token[]): bool
 function clauseBefore(tokens: readonly Token[], sentence: Sentence, claim: Claim): string {
   let from = claim.from;
   while (from > sentence.from && tokens[from - 1]?.breakAfter === 'none' && claim.from - from < 12) from -= 1;
-  return tokens
-    .slice(from, claim.to)
-    .map((token) => token.text)
-    .join(' ');
+  return textOf(tokens, from, claim.to);
 }

@@ -1,6 +1,6 @@
 /** Gives each claim the place said for it in its sentence, or the way from another thing. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { isOneBreath } from './cut-stretch.ts';
 import { tokenGap } from './name-things.ts';
@@ -101,7 +101,7 @@ function chooseRelative(
   return best;
 }
 
-/** "41 feet, 43 feet and 47": several places for one thing, when only commas and "and" stand between them. */
+/** "12 feet, 15 feet and 21": several places for one thing, when only commas and "and" stand between them. */
 function placeList(
   places: readonly PhraseOf<'distance'>[],
   tokens: readonly Token[],
@@ -112,12 +112,7 @@ function placeList(
   for (const place of places) {
     const list = lists.at(-1);
     const last = list?.at(-1);
-    const between = last
-      ? tokens
-          .slice(last.to, place.from)
-          .map((token) => token.text)
-          .join(' ')
-      : null;
+    const between = last ? textOf(tokens, last.to, place.from) : null;
     if (
       list &&
       last &&

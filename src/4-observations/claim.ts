@@ -24,7 +24,7 @@ export interface Claim {
   /** How many of it are claimed in one word ("two forty fives"). */
   count: number;
   placeTokens: number | null;
-  /** Set when the same sentence says that it is not one after all ("a tee, it's not a tee, it's a wye"). */
+  /** Set when the same sentence says that it is not one after all ("a bend, no bend at all, it is a coupling"). */
   isRejected: boolean;
 }
 

@@ -5,7 +5,7 @@ import { fillFields, mentionAgain, noteConflicts, SAME_FEET } from './items.ts';
 import type { Placing } from './place-claim.ts';
 import { goesBack } from './read-corrections.ts';
 import { answersYes } from './read-questions.ts';
-import { currentRun, type Item, liveItems, type Reading } from './reading.ts';
+import { currentRun, type Item, isPlaceGuessed, liveItems, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export function knownAgain(
@@ -53,7 +53,7 @@ export function knownAgain(
     claim.place !== null &&
     placing.at !== null &&
     known.basis === 'nearby' &&
-    known.evidence.notes.includes('place guessed') &&
+    isPlaceGuessed(known) &&
     known.at !== placing.at &&
     sentence.index - known.sentence <= 3 &&
     run?.way === 'out'
@@ -93,7 +93,7 @@ export function knownAgain(
 }
 
 /**
- * "I said gravel from 15, it really starts at 14", "the offset is at 32, not 30", "the tee at 6 is on the right, not the left":
+ * "I gave you sand from 22, it really begins at 21", "the offset is at 32, not 30", "the tee at 6 is on the right, not the left":
  * a thing named again with its old value and a new one, or with words that go back.
  */
 export function correctKnown(

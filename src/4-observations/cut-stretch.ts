@@ -4,7 +4,7 @@
  * begins where the place changes. The best arrangement of all is chosen at once, not thing by thing.
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 
 const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
 const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
@@ -94,10 +94,7 @@ function cost(
 function groupPlaces(tokens: readonly Token[], places: readonly Phrase[]): Span[] {
   const groups: { from: number; to: number }[] = [];
   for (const place of places) {
-    const lead = tokens
-      .slice(Math.max(0, place.from - 3), place.from)
-      .map((token) => token.text)
-      .join(' ');
+    const lead = textOf(tokens, Math.max(0, place.from - 3), place.from);
     const last = groups.at(-1);
     const follows = last !== undefined && place.from - last.to <= 8;
     const isPart =
@@ -181,10 +178,7 @@ function backUp(tokens: readonly Token[], at: number, floor: number, leads: RegE
   let start = at;
   while (start - 1 > floor && at - start < most && leads.test(tokens[start - 1]?.text ?? '')) start -= 1;
   // "there's a …", "that's a …", "we've got a …"
-  const opening = tokens
-    .slice(Math.max(0, start - 3), start)
-    .map((token) => token.text)
-    .join(' ');
+  const opening = textOf(tokens, Math.max(0, start - 3), start);
   if (/(there|here|that|this|it) ('s|is)$/.test(opening) && start - 2 > floor) return start - 2;
   if (/(we|i) (got|have|see)$/.test(opening) && start - 2 > floor) return start - 2;
   if (/(we|i) 've got$/.test(opening) && start - 3 > floor) return start - 3;

@@ -4,7 +4,7 @@
  */
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { agrees, type NearestReading } from './read-nearest.ts';
-import type { Item, Reading } from './reading.ts';
+import { type Item, isPlaceGuessed, type Reading } from './reading.ts';
 
 const groups = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
 
@@ -31,7 +31,7 @@ export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): D
   const fieldsGiven = Object.values(item.fields).filter((value) => value !== null).length;
   return {
     'place:none': is(item.at === null && item.kind !== 'no-access'),
-    'place:guessed': is(notes.includes('place guessed')),
+    'place:guessed': is(isPlaceGuessed(item)),
     'place:said-before': is(rule.startsWith('place said before')),
     'place:sentences-back': Math.min(3, evidence.placeSentences),
     'place:said-after': is(/said (right )?after|said later|second mention/.test(rule)),

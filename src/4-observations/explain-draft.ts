@@ -1,6 +1,7 @@
 /** Says why: for each observation the words, the rules, the certainty, the doubts, and what was considered and left. */
 
 import type { Words } from '../../shared/schemas/word.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import { readWords } from './draft-words.ts';
 import { nameOfObservation } from './name-observation.ts';
 import type { Item, Reading } from './reading.ts';
@@ -62,26 +63,10 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
       seconds: tokens[sentence?.from ?? item.from]?.startSeconds ?? null,
       flags: [],
       children: used.map((phrase) =>
-        leaf(
-          reading,
-          phrase.from,
-          `${phrase.family} "${tokens
-            .slice(phrase.from, phrase.to)
-            .map((token) => token.text)
-            .join(' ')}" by ${phrase.rule}`,
-        ),
+        leaf(reading, phrase.from, `${phrase.family} "${textOf(tokens, phrase.from, phrase.to)}" by ${phrase.rule}`),
       ),
     },
-    ...item.again.map((span) =>
-      leaf(
-        reading,
-        span.from,
-        `spoken of again: "${tokens
-          .slice(span.from, span.to)
-          .map((token) => token.text)
-          .join(' ')}"`,
-      ),
-    ),
+    ...item.again.map((span) => leaf(reading, span.from, `spoken of again: "${textOf(tokens, span.from, span.to)}"`)),
   ];
   const hearing = item.certainty.hearing === null ? 'not known' : item.certainty.hearing.toFixed(2);
   return {

@@ -5,7 +5,7 @@ import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
 import type { Placing } from './place-claim.ts';
-import { currentRun, type Evidence, emptyFields, type Item, own, type Reading } from './reading.ts';
+import { currentRun, type Evidence, emptyFields, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Two mentions of one kind closer than this are one thing, in feet. */
@@ -115,10 +115,7 @@ export function findKnown(
     const near = nearestItem(same, placing.at, run.way === 'back' ? SLIP_FEET : SAME_FEET);
     if (near) return near;
     const unplaced = assertion.isDefinite
-      ? same.findLast(
-          (item) =>
-            item.at === null || (item.evidence.notes.includes('place guessed') && sentence.index - item.sentence <= 4),
-        )
+      ? same.findLast((item) => item.at === null || (isPlaceGuessed(item) && sentence.index - item.sentence <= 4))
       : undefined;
     if (unplaced) return unplaced;
     const isOneOfList =
@@ -131,7 +128,7 @@ export function findKnown(
       (item) =>
         item.kind === claim.kind &&
         !item.isWithdrawn &&
-        item.evidence.notes.includes('place guessed') &&
+        isPlaceGuessed(item) &&
         sentence.index - reading.focusSentence <= 2,
     );
     return guessed ?? null;

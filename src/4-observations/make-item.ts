@@ -5,7 +5,7 @@ import { type Claim, kindTakes } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
 import type { Placing } from './place-claim.ts';
-import { currentRun, type Item, type Reading } from './reading.ts';
+import { currentRun, type Item, PLACE_GUESSED, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export function makeItem(
@@ -32,7 +32,7 @@ export function makeItem(
     frame: claim.place?.distance.frame ?? null,
     hasExistential: assertion.isPointedAt,
     notes: [
-      ...(placing.isGuess ? ['place guessed'] : []),
+      ...(placing.isGuess ? [PLACE_GUESSED] : []),
       ...(assertion.isHedgeLoose ? ['hedge stands apart'] : []),
       ...assertion.because,
     ],

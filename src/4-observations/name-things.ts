@@ -1,7 +1,7 @@
 /** The things a sentence names: each once, without those that only say where another is. */
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import { yieldingKinds, yieldsTo } from './kind-roles.ts';
 import type { Sentence } from './sentence.ts';
@@ -129,10 +129,7 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
         .slice(Math.max(before.to, claim.from - 3), claim.from)
         .some((token) => /^(not|no|isn't|ain't|aren't|wasn't)$/.test(token.text)) &&
       /\b(that|it|this|those|they) ('s|is|are|was|isn't|ain't|aren't|wasn't)\b/.test(
-        tokens
-          .slice(Math.max(before.to, claim.from - 5), claim.from)
-          .map((token) => token.text)
-          .join(' '),
+        textOf(tokens, Math.max(before.to, claim.from - 5), claim.from),
       );
     if (before && isDeniedNow) {
       before.to = claim.to;

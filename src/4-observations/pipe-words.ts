@@ -1,6 +1,8 @@
 /** Whether talk of a material or a size says what the pipe is, or that it changes. */
+
 import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import type { Reading, RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -68,18 +70,9 @@ export function changePair(
   );
   if (materials.length >= 2) {
     const [first, second] = [materials[0]!, materials[1]!];
-    const between = tokens
-      .slice(first.to, second.from)
-      .map((token) => token.text)
-      .join(' ');
-    const after = tokens
-      .slice(second.to, Math.min(sentence.to, second.to + 6))
-      .map((token) => token.text)
-      .join(' ');
-    const before = tokens
-      .slice(sentence.from, first.from)
-      .map((token) => token.text)
-      .join(' ');
+    const between = textOf(tokens, first.to, second.from);
+    const after = textOf(tokens, second.to, Math.min(sentence.to, second.to + 6));
+    const before = textOf(tokens, sentence.from, first.from);
     const isChange =
       changeVerb.test(between) ||
       hasChangeWord ||
@@ -104,14 +97,8 @@ export function changePair(
   }
   const only = materials[0];
   if (!only || run.material === null || run.material === only.material) return null;
-  const before = tokens
-    .slice(Math.max(sentence.from, only.from - 12), only.from)
-    .map((token) => token.text)
-    .join(' ');
-  const after = tokens
-    .slice(only.to, Math.min(sentence.to, only.to + 5))
-    .map((token) => token.text)
-    .join(' ');
+  const before = textOf(tokens, Math.max(sentence.from, only.from - 12), only.from);
+  const after = textOf(tokens, only.to, Math.min(sentence.to, only.to + 5));
   const goesTo =
     /\b(goes|go|going|went|turns|turned|turning|changes|changed|changing|switches|switched|transitions|transition|converts|becomes|become|over|gives way|adapts|swaps|cut over|flips|ties|tied|tie|turn|change|switch|shifts|moves|jumps)[\w' ]{0,32}$/.test(
       before,

@@ -2,6 +2,7 @@
  * Decides what one claim comes to: a new item, more of a known one, something denied or asked, or talk of other matters.
  * The order of the questions is the method; each gives way to the next only when it has nothing to say.
  */
+import { textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
@@ -56,12 +57,7 @@ export function readClaim(
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
   if (renamed && claim.source === 'sign') claim.kind = renamed;
   const before = claims[claims.indexOf(claim) - 1];
-  const between = before
-    ? tokens
-        .slice(before.to, claim.from)
-        .map((token) => token.text)
-        .join(' ')
-    : '';
+  const between = before ? textOf(tokens, before.to, claim.from) : '';
   if (
     before &&
     claim.place === before.place &&

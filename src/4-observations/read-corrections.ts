@@ -4,7 +4,7 @@
  * second value of the same sort close by. What is replaced is always of the same sort as what replaces it.
  */
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How far apart, in tokens, a value and its replacement may stand round a weak cue. */
@@ -77,7 +77,7 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
     );
     if ((strong || weak) && !(otherThing && !strong)) {
       found.push({ old, by: standingFor(old, by), said: by, isStrong: strong });
-      // "twenty five to thirty, twenty eight, sorry, twenty five to twenty eight"
+      // "eleven to twenty, seventeen, wait, eleven to seventeen"
       const earlier =
         by.family === 'distance' && by.distance.toFeet !== null
           ? values.find(
@@ -155,10 +155,7 @@ export const isWithdrawing = (sentence: Sentence): PhraseOf<'correction'> | null
 export function findDeniedValues(sentence: Sentence, tokens: readonly Token[]): Phrase[] {
   const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
   return values.filter((value) => {
-    const lead = tokens
-      .slice(Math.max(sentence.from, value.from - 4), value.from)
-      .map((token) => token.text)
-      .join(' ');
+    const lead = textOf(tokens, Math.max(sentence.from, value.from - 4), value.from);
     const isDenied =
       /\b(not|isn't|wasn't|instead of|rather than)( on| at| the| a| an| from| to| for| in| of| about)*$/.test(lead);
     return isDenied && values.some((other) => other !== value && sameSort(other, value) && !sameValue(other, value));

@@ -5,7 +5,7 @@ import { type Claim, kindTakes } from './claim.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
-/** "No roots so far. … 27, there they are": what was looked for is found. */
+/** "No scale yet. … 41, there it is": what was looked for is found. */
 export function pointedAgain(
   reading: Reading,
   sentence: Sentence,

@@ -4,7 +4,16 @@ import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
-import { currentRun, type FieldName, type Item, own, type Reading, type RunState, reviveTentative } from './reading.ts';
+import {
+  currentRun,
+  type FieldName,
+  type Item,
+  isPlaceGuessed,
+  own,
+  type Reading,
+  type RunState,
+  reviveTentative,
+} from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How many sentences an attribute may stand after the thing it is said of. */
@@ -101,8 +110,6 @@ function isNothingElse(reading: Reading, sentence: Sentence): boolean {
   return rest.length === 0;
 }
 
-const isGuessed = (item: Item): boolean => item.evidence.notes.includes('place guessed');
-
 /** Whether the next thing named has no place of its own: then a place standing alone is its place. */
 function nextNeedsPlace(reading: Reading, index: number): boolean {
   const next = reading.sentences
@@ -151,21 +158,21 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const isForNext = nextNeedsPlace(reading, sentence.index);
   const says = saysThat.test(sentence.text);
   const isUnsure =
-    isGuessed(item) ||
+    isPlaceGuessed(item) ||
     (item.evidence.frame === 'bare' && place.distance.frame === 'unit' && sentence.index - item.sentence <= 1);
   // "Offset joint here. That's at sixteen."
   if (item.at === null && (says || !isForNext))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
-  if (isGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
+  if (isPlaceGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
   // "It's a toy. Eighteen and a half feet."
   const isForward = feet > (item.at ?? 0) && run.way === 'out';
   if (isUnsure && isForward && !isForNext && isNothingElse(reading, sentence)) {
     const first = kindTakes(item.kind, 'to') ? (whole[0]?.distance.feet ?? feet) : feet;
     return setPlace(reading, sentence, run, item, first, toFeet, 'place said right after');
   }
-  // "Back pitch here. Eighteen to twenty two."
+  // "A sag here. Forty to forty six."
   const takesStretch = toFeet !== null && kindTakes(item.kind, 'to') && item.fields.to === null;
-  if (takesStretch && (isGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
+  if (takesStretch && (isPlaceGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'stretch said after');
   return false;
 }

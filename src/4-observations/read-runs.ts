@@ -1,6 +1,8 @@
 /** Follows the camera: where a run starts and which way it goes, when the counter starts again, when it is pulled back. */
+
 import type { Direction } from '../../shared/vocabulary/attributes.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import { currentRun, own, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -261,10 +263,7 @@ function accessWords(reading: Reading, sentence: Sentence): string | null {
       break;
     to += 1;
   }
-  return tokens
-    .slice(from, to)
-    .map((token) => token.text)
-    .join(' ');
+  return textOf(tokens, from, to);
 }
 
 export function ownRunTalk(reading: Reading, sentence: Sentence): void {

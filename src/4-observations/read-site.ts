@@ -2,8 +2,10 @@
  * What the talk says of the place: address, year built, age, weather, whether it is lived in. Read from the talk before and at the
  * first run, and only where it is said in plain words; nothing is guessed.
  */
+
 import type { Draft } from '../../shared/schemas/draft.ts';
 import type { Word } from '../../shared/schemas/word.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import { heardBetween } from './account.ts';
 import { own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -74,12 +76,7 @@ function readAddress(reading: Reading, words: readonly Word[], sentence: Sentenc
         streetTypes.test(tokens[last + 1]?.text ?? '')
       )
         last += 1;
-      const street = titled(
-        tokens
-          .slice(number.to, last + 1)
-          .map((token) => token.text)
-          .join(' '),
-      );
+      const street = titled(textOf(tokens, number.to, last + 1));
       const isPrinted = tokens.slice(number.to, at).some((token) => token.isCapitalised);
       put(reading, words, sentence, site, 'address', `${number.value} ${street}`, isPrinted ? 0.9 : 0.6);
       return;
@@ -91,14 +88,8 @@ function readYears(reading: Reading, words: readonly Word[], sentence: Sentence,
   const { tokens, numbers } = reading.phrases;
   for (const number of numbers) {
     if (number.from < sentence.from || number.to > sentence.to) continue;
-    const before = tokens
-      .slice(Math.max(sentence.from, number.from - 4), number.from)
-      .map((token) => token.text)
-      .join(' ');
-    const after = tokens
-      .slice(number.to, number.to + 2)
-      .map((token) => token.text)
-      .join(' ');
+    const before = textOf(tokens, Math.max(sentence.from, number.from - 4), number.from);
+    const after = textOf(tokens, number.to, number.to + 2);
     const isYear = number.value >= 1800 && number.value <= 2040 && number.value % 1 === 0;
     if (isYear && /\b(built( in)?|constructed( in)?|from|year of construction|house is|a|ranch|bungalow)$/.test(before))
       put(reading, words, sentence, site, 'year_built', number.value, 0.9);

@@ -185,6 +185,10 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[]): 
 
 export const currentRun = (reading: Reading): RunState | null => reading.runs.at(-1) ?? null;
 
+/** The note of an item whose place was taken from what stood near, not said for it. */
+export const PLACE_GUESSED = 'place guessed';
+export const isPlaceGuessed = (item: Item): boolean => item.evidence.notes.includes(PLACE_GUESSED);
+
 /** Gives tokens an owner; what has one keeps it. */
 export function own(reading: Reading, from: number, to: number, owner: Owner): void {
   for (let at = from; at < to; at += 1) reading.owners[at] ??= owner;

@@ -5,7 +5,7 @@
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { saysPlaceFirst, softStarts } from './cut-stretch.ts';
 
 export interface Sentence {
@@ -35,7 +35,7 @@ function asks(tokens: readonly Token[], from: number, to: number): boolean {
   let start = from;
   for (let at = from; at < to - 1; at += 1) {
     if (tokens[at]?.breakAfter !== 'comma') continue;
-    // "Steam on the lens, did somebody shower?" states first; "Denny, is that a crack?" only calls.
+    // "Soap coming down, is somebody washing?" states first; "Ruth, is that a crack?" only calls.
     if (at + 1 - start > 2)
       return (
         interrogatives.test(tokens[start]?.text ?? '') &&
@@ -104,9 +104,6 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
     ...bound,
     phrases: sliceOf(phrases, bound.from, bound.to),
     isQuestion: tokens[bound.to - 1]?.breakAfter === 'question' && asks(tokens, bound.from, bound.to),
-    text: tokens
-      .slice(bound.from, bound.to)
-      .map((token) => token.text)
-      .join(' '),
+    text: textOf(tokens, bound.from, bound.to),
   }));
 }

@@ -1,5 +1,7 @@
-/** What is taken back: "scratch that", "that's not roots, that's paper", "no, that was just a wide joint". */
+/** What is taken back: "scratch that", "that's not roots, that's paper", "no, that was only a shadow". */
+
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { mentionAgain, withdrawItem } from './items.ts';
@@ -7,7 +9,7 @@ import { isWithdrawing } from './read-corrections.ts';
 import { currentRun, type Item, liveItems, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
-/** "No, hold on, that was just a wide joint": what was said before was a mistake. */
+/** "No, wait, that was only a shadow": what was said before was a mistake. */
 const mistaken =
   /^(no|nope|oh no|wait|hang on|hold on|well no)\b.*\b(that was|that 's|it was|it 's|those were) (just|only|nothing but)\b/;
 
@@ -23,10 +25,7 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
     mistake &&
     named &&
     mistake.index > 0 &&
-    reading.phrases.tokens
-      .slice(sentence.from, named.to)
-      .map((token) => token.text)
-      .join(' ').length <= mistake.index
+    textOf(reading.phrases.tokens, sentence.from, named.to).length <= mistake.index
   ) {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
     return true;
@@ -140,16 +139,11 @@ const renames = /\b(it 's|it is|that 's|that is|should be|should have been|reall
 /** "I said tee, it's a wye": the thing already listed is the other one named in the same breath. */
 export function isNamedAnew(reading: Reading, sentence: Sentence, claim: Claim, claims: readonly Claim[]): boolean {
   const { tokens } = reading.phrases;
-  const textOf = (from: number, to: number): string =>
-    tokens
-      .slice(from, to)
-      .map((token) => token.text)
-      .join(' ');
   const next = claims[claims.indexOf(claim) + 1];
   return (
     next !== undefined &&
     next.kind !== claim.kind &&
-    recalls.test(textOf(Math.max(sentence.from, claim.from - 6), claim.from)) &&
-    renames.test(textOf(claim.to, next.from))
+    recalls.test(textOf(tokens, Math.max(sentence.from, claim.from - 6), claim.from)) &&
+    renames.test(textOf(tokens, claim.to, next.from))
   );
 }

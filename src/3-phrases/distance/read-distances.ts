@@ -1,4 +1,4 @@
-/** Joins places into stretches and lists: "31 to 38 feet", "starts at 19 and goes to 27", "41 feet, 43 feet and 47". */
+/** Joins places into stretches and lists: "31 to 38 feet", "starts at 19 and goes to 27", "12 feet, 15 feet and 21". */
 import { phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';

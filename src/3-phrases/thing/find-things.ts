@@ -8,7 +8,7 @@ import { type Material, type MaterialName, materials } from '../../../shared/voc
 import { type ServiceName, services } from '../../../shared/vocabulary/services.ts';
 import { buildLexicon, type LexiconEntry, type LexiconMatch, matchAll, matchAt } from '../lexicon/pattern.ts';
 import type { PhraseOf, Respelling } from '../phrase.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
 
 type Source = 'word' | 'sign' | 'weak';
 
@@ -132,10 +132,7 @@ export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thin
   for (const match of candidates) {
     if (isTaken.slice(match.from, match.to).some(Boolean)) continue;
     isTaken.fill(true, match.from, match.to);
-    const heard = tokens
-      .slice(match.from, match.to)
-      .map((token) => token.text)
-      .join(' ');
+    const heard = textOf(tokens, match.from, match.to);
     const respelling = (misheard: Misheard | undefined): { respelled?: Respelling } =>
       misheard ? { respelled: { heard, taken: misheard.said } } : {};
     const place = { from: match.from, to: match.to, rule: match.pattern };

@@ -29,6 +29,13 @@ export interface Token {
 
 const clitic = /^(.+)('s|'re|'ve|'ll|'d|'m)$/;
 
+/** The words of a stretch, one blank between two. */
+export const textOf = (tokens: readonly Token[], from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map((token) => token.text)
+    .join(' ');
+
 /** Lower-cases a printed piece, straightens apostrophes and cuts it into the forms that patterns use. */
 export function normalizePiece(piece: string): string[] {
   let text = piece
