@@ -1,6 +1,6 @@
 /** Finds cue words of a family; stretches listed as looking like a cue and being none switch off what they hold. */
 import type { Token } from '../token/token.ts';
-import { buildLexicon, type Lexicon, type LexiconEntry, matchAll, matchAt } from './pattern.ts';
+import { buildLexicon, type Lexicon, type LexiconEntry, type LexiconMatch, matchAll, matchAt } from './pattern.ts';
 
 export interface CueMatch<Cue> {
   readonly from: number;
@@ -32,26 +32,20 @@ const NEAR_MATCHES = 24;
 /** Every cue; one that lies inside a longer one is dropped. */
 export function findCues<Cue>(finder: CueFinder<Cue>, tokens: readonly Token[]): CueMatch<Cue>[] {
   const hiding = matchAll(finder.hidden, tokens);
-  const isHidden = new Array<boolean>(tokens.length).fill(false);
-  for (const match of hiding) isHidden.fill(true, match.from, match.to);
+  const hiderAt = new Map<number, LexiconMatch<null>>();
+  for (const match of hiding) for (let at = match.from; at < match.to; at += 1) hiderAt.set(at, match);
   const found: CueMatch<Cue>[] = [];
   for (let at = 0; at < tokens.length; at += 1) {
     const matches = matchAt(finder.cues, tokens, at);
     const longest = matches[0];
     if (!longest) continue;
+    // Hidden stretches do not overlap, so the one at the first token is the only one that can hide.
+    const hider = hiderAt.get(at);
+    if (hider && (hider.from < at || hider.to >= longest.to)) continue;
+    const cues = new Set<Cue>();
     for (const match of matches) {
-      if (match.to !== longest.to && match.value !== longest.value) continue;
-      if (match.to !== longest.to) continue;
-      const hider = hiding.find((other) => other.from <= match.from && other.to >= match.to);
-      if (
-        hider &&
-        !(hider.from === match.from && hider.to === match.to && hider.to - hider.from < match.to - match.from)
-      )
-        continue;
-      if (!hider && isHidden[match.from] && hiding.some((other) => other.from < match.from && other.to > match.from))
-        continue;
-      if (found.some((other) => other.from === match.from && other.to === match.to && other.cue === match.value))
-        continue;
+      if (match.to !== longest.to || cues.has(match.value)) continue;
+      cues.add(match.value);
       found.push({ from: match.from, to: match.to, rule: match.pattern, cue: match.value });
     }
   }

@@ -85,6 +85,9 @@ export function matchAt<Value>(
   numberLengthAt: (index: number) => number = (index) => (numberShape.test(tokens[index]?.text ?? '') ? 1 : 0),
 ): LexiconMatch<Value>[] {
   const matches: LexiconMatch<Value>[] = [];
+  const opening = tokens[from]?.text ?? '';
+  // Nearly every token opens no pattern at all.
+  if (!lexicon.next.has(opening) && !lexicon.next.has('#') && !lexicon.next.has('*')) return matches;
   const walk = (node: Node<Value>, index: number, isAfterBreak: boolean): void => {
     if (index > from)
       for (const entry of node.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });

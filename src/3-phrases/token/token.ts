@@ -1,8 +1,8 @@
 /**
  * Words come in as the recogniser printed them; tokens go out in the one form the rules read.
- * The library compromise cuts the text; each cut is mapped back to its word by character offset, so times never
- * drift. Here "there's" becomes "there 's", "4-inch" becomes "4 inch", "10%" becomes "10 %", "31-38" becomes
- * "31 to 38", and letters spelled one by one ("P V C") or words torn apart ("clean out") are joined.
+ * The library compromise cuts each word, so times never drift. Here "there's" becomes "there 's", "4-inch" becomes
+ * "4 inch", "10%" becomes "10 %", "31-38" becomes "31 to 38", and letters spelled one by one ("P V C") or words torn
+ * apart ("clean out") are joined.
  */
 import nlp from 'compromise/one';
 import type { Word } from '../../../shared/schemas/word.ts';
@@ -83,59 +83,50 @@ const STOP_PAUSE_SECONDS = 1.2;
 
 interface Piece {
   readonly text: string;
-  readonly offset: number;
   readonly post: string;
 }
 
-function cutText(text: string): Piece[] {
-  const pieces: Piece[] = [];
-  let offset = 0;
-  for (const sentence of nlp(text).document) {
-    for (const term of sentence) {
-      offset += term.pre.length;
-      if (term.text.trim() !== '') pieces.push({ text: `${term.text}`, offset, post: term.post });
-      else if (pieces.length > 0 && term.post.trim() !== '') {
-        const last = pieces.at(-1)!;
-        pieces[pieces.length - 1] = { ...last, post: last.post + term.post };
-      }
-      offset += term.text.length + term.post.length;
-    }
-  }
-  return pieces;
+/** Cuts one printed word. A dash that stands alone gives no text, only what comes after the word before it. */
+function cutWord(text: string): Piece[] {
+  const terms = nlp.tokenize(`${text} `).document.flat();
+  const pieces = terms.map((term) => ({ text: term.text.trim(), post: term.post }));
+  return pieces.some((piece) => /[^-–—\s]/.test(piece.text)) ? pieces : [{ text: '', post: ` ${text} ` }];
 }
 
 /** Cuts words into tokens. Word indexes and times come along; nothing is dropped but bare punctuation. */
 export function cutTokens(words: readonly Word[]): Token[] {
-  const starts: number[] = [];
-  let text = '';
-  for (const word of words) {
-    starts.push(text.length);
-    text += `${word.text} `;
-  }
+  // People use few different words, and cutting is slow: each is cut once.
+  const cut = new Map<string, readonly Piece[]>();
   const tokens: Token[] = [];
-  let wordIndex = 0;
   let lastEndSeconds = words[0]?.startSeconds ?? 0;
-  for (const piece of cutText(text)) {
-    while (wordIndex + 1 < words.length && (starts[wordIndex + 1] ?? 0) <= piece.offset) wordIndex += 1;
-    const word = words[wordIndex]!;
-    const ending = text.slice(piece.offset + piece.text.length).match(/^\S*/)?.[0] ?? '';
-    const forms = normalizePiece(piece.text + (/^['"%]/.test(ending) ? (/^['"%]+/.exec(ending)?.[0] ?? '') : ''));
-    forms.forEach((form, index) => {
-      const isLast = index === forms.length - 1;
-      const pause = Math.max(0, word.startSeconds - lastEndSeconds);
-      tokens.push({
-        text: form,
-        firstWord: wordIndex,
-        lastWord: wordIndex,
-        startSeconds: word.startSeconds,
-        endSeconds: word.endSeconds,
-        probability: word.probability,
-        breakAfter: isLast ? breakOf(piece.post) : 'none',
-        pauseBeforeSeconds: index === 0 ? pause : 0,
-        isCapitalised: /^\p{Lu}/u.test(piece.text),
-      });
-    });
-    lastEndSeconds = word.endSeconds;
+  for (const [wordIndex, word] of words.entries()) {
+    let pieces = cut.get(word.text);
+    if (!pieces) {
+      pieces = cutWord(word.text);
+      cut.set(word.text, pieces);
+    }
+    for (const piece of pieces) {
+      const last = tokens.at(-1);
+      if (piece.text === '') {
+        if (last?.breakAfter === 'none') tokens[tokens.length - 1] = { ...last, breakAfter: breakOf(piece.post) };
+        continue;
+      }
+      const forms = normalizePiece(piece.text + (/^['"%]+/.exec(piece.post)?.[0] ?? ''));
+      for (const [index, form] of forms.entries()) {
+        tokens.push({
+          text: form,
+          firstWord: wordIndex,
+          lastWord: wordIndex,
+          startSeconds: word.startSeconds,
+          endSeconds: word.endSeconds,
+          probability: word.probability,
+          breakAfter: index === forms.length - 1 ? breakOf(piece.post) : 'none',
+          pauseBeforeSeconds: index === 0 ? Math.max(0, word.startSeconds - lastEndSeconds) : 0,
+          isCapitalised: /^\p{Lu}/u.test(piece.text),
+        });
+      }
+      lastEndSeconds = word.endSeconds;
+    }
   }
   return joinTokens(endSentencesAtPauses(readDictatedPunctuation(tokens)));
 }
