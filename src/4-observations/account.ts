@@ -41,8 +41,11 @@ export function readStretches(reading: Reading): Stretch[] {
   for (const sentence of reading.sentences) {
     const owned = reading.owners.slice(sentence.from, sentence.to);
     const only = owned.find((owner) => owner !== null) ?? null;
+    // Where several things are denied, what follows each of them goes with it.
+    const isDenying = only?.sort === 'absent';
     for (let at = sentence.from; at < sentence.to; at += 1) {
-      reading.owners[at] ??= only ?? { sort: 'aside', why: reasonAside(reading, sentence) };
+      const before = isDenying && at > sentence.from ? (reading.owners[at - 1] ?? null) : null;
+      reading.owners[at] ??= before ?? only ?? { sort: 'aside', why: reasonAside(reading, sentence) };
     }
   }
   const stretches: Stretch[] = [];

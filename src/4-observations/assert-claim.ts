@@ -12,6 +12,8 @@ import type { Sentence } from './sentence.ts';
 
 export interface Assertion {
   isDenied: boolean;
+  /** "That's not a crack": what is denied is this one, not every one in the run. */
+  isOfThisOne: boolean;
   isHedged: boolean;
   /** The hedge stands after the thing or far from it: its scope is not certain. */
   isHedgeLoose: boolean;
@@ -50,6 +52,9 @@ function reachesForward(
         (other) => other !== claim && other.from >= cue.to && other.to <= at && at - other.to <= 3,
       );
       if (!isList) return false;
+      // "No roots, belly at thirty": what has a place of its own is no further item of the list.
+      const joins = /^(and|or|nor)$/.test(tokens[at]?.text ?? '');
+      if (stopsAtPlace && !joins && claim.place !== null && claim.place.from >= claim.to) return false;
       spent = 0;
     }
     const inside = claims.find((other) => other !== claim && at >= other.from && at < other.to);
@@ -88,6 +93,7 @@ function reachesBackward(
 ): boolean {
   const end = Math.max(...claim.things.map((thing) => thing.to).filter((to) => to <= cue.from), -1);
   if (end < 0) return false;
+  if (cue.cue.axis === 'denied' && standsBefore(cue, claim, claims, tokens)) return true;
   if (claims.some((other) => other !== claim && other.from >= end && other.to <= cue.from)) return false;
   const gap = tokens.slice(end, cue.from);
   if (gap.some((token) => stoppers.test(token.text) && token.text !== 'but')) return false;
@@ -98,6 +104,44 @@ function reachesBackward(
   // "Looks like a break at 22, but it isn't" speaks of the thing itself, whatever stands between.
   const turnsBack = cue.rule.startsWith('but ');
   return gap.length <= reach && !(cue.cue.axis === 'denied' && isPlaceBetween && !turnsBack);
+}
+
+const closing =
+  /^(also|either|here|there|anywhere|at|all|in|on|through|this|that|side|run|section|line|one|today|so|far|yet|any|none|of|it|them|these|see|seeing|seen|saw|find|finding|found|notice|noticing|noticed|observe|observed)$/;
+const betweenThingAndNo =
+  /^(and|or|nor|go|goes|concerned|i|we|you|there|'ve|'m|'re|am|are|is|was|were|do|did|have|has|had|also|really|just|still|simply|one|some|any|joints?|pipes?|portion|section)$/;
+
+/** "Cracks I am not seeing", "collapse there is not": nothing is left after the denial for it to reach. */
+function closesDenial(cue: Cue, claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): boolean {
+  for (let at = cue.to; at < sentence.to && tokens[at - 1]?.breakAfter === 'none'; at += 1)
+    if (!closing.test(tokens[at]?.text ?? '') || claims.some((claim) => claim.from === at)) return false;
+  return true;
+}
+
+/** A thing, or a list of things, with no more than a pronoun and a verb between it and the denial. */
+function standsBefore(cue: Cue, claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean {
+  if (claim.to > cue.from) return false;
+  let small = 0;
+  for (let at = claim.to; at < cue.from; at += 1) {
+    const other = claims.find((candidate) => candidate !== claim && at >= candidate.from && at < candidate.to);
+    if (other) {
+      at = other.to - 1;
+      small = 0;
+    } else if (!betweenThingAndNo.test(tokens[at]?.text ?? '')) return false;
+    else small += 1;
+    if (small > 4) return false;
+  }
+  // "the crack I didn't see" is there.
+  const lead = tokens[claim.from - 1]?.text ?? '';
+  return !(definites.test(lead) && claim.to + 1 < cue.from);
+}
+
+/** "That's not a crack": said of the thing at hand. */
+function isOfThisOne(cue: Cue, sentence: Sentence, tokens: readonly Token[]): boolean {
+  const said = textOf(tokens, Math.max(sentence.from, cue.from - 3), cue.to);
+  return /\b(that|it|this|they|those|these|them)( (joint|one|line|mark))?( (is|'s|are|'re|was|were))?( (not|isn't|ain't|aren't|wasn't|weren't|no|neither))?( (a|an|any|one|really))*$/.test(
+    said,
+  );
 }
 
 /** A hedge that belongs to a number, an owner or a cause beside it, not to the thing. */
@@ -144,12 +188,14 @@ const reported =
 const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
 const definites = /^(the|that|those|these|your|our|my|his|her|its|this|same)$/;
 
+const nothingDenied = { wasDenied: false, isListedAbsent: false };
+
 export function assertClaim(
   claim: Claim,
   claims: readonly Claim[],
   sentence: Sentence,
   tokens: readonly Token[],
-  wasDenied = false,
+  before: { readonly wasDenied: boolean; readonly isListedAbsent: boolean } = nothingDenied,
 ): Assertion {
   const cues = sentence.phrases.filter((phrase) => phrase.family === 'assertion');
   const because: string[] = [];
@@ -166,9 +212,14 @@ export function assertClaim(
     ? []
     : hits('denied').filter((cue) =>
         cue.cue.reaches === 'forward'
-          ? reachesForward(cue, claim, claims, sentence, tokens, true)
-          : reachesBackward(cue, claim, claims, sentence, tokens),
+          ? reachesForward(cue, claim, claims, sentence, tokens, true) ||
+            (closesDenial(cue, claims, sentence, tokens) && standsBefore(cue, claim, claims, tokens))
+          : reachesBackward(cue, claim, claims, sentence, tokens) ||
+            (/ (any|one)$/.test(cue.rule) && reachesForward(cue, claim, claims, sentence, tokens, true)),
       );
+  // "There isn't a joint without roots": twice denied is claimed.
+  const isTwice = denying.some((cue) => cue.rule === 'without' && isDeniedBefore(cue, cues));
+  const isFreeOf = tokens[claim.to]?.text === 'free' && tokens[claim.to - 1]?.breakAfter === 'none';
   const hedging = hits('hedged').filter(
     (cue) =>
       !hedgesSomethingElse(cue, claim, sentence, tokens) &&
@@ -236,9 +287,11 @@ export function assertClaim(
     const cue = past ?? elsewhere ?? planned ?? general;
     if (aside && cue) because.push(`${aside}: "${cue.rule}"`);
   }
-  const followsDenial = /^(or|nor) /.test(sentence.text) && claim === claims[0] && wasDenied;
+  const followsDenial = /^(or|nor) /.test(sentence.text) && claim === claims[0] && before.wasDenied;
+  const isListed = before.isListedAbsent && !hasPlace && !isPointedAt;
   return {
-    isDenied: denying.length > 0 || followsDenial,
+    isDenied: (denying.length > 0 && !isTwice) || isFreeOf || followsDenial || isListed,
+    isOfThisOne: denying.length > 0 && denying.every((cue) => isOfThisOne(cue, sentence, tokens)),
     isHedged: (hedging.length > 0 || hedgedInside.length > 0) && sure.length === 0,
     isHedgeLoose: hedging.length > 0 && hedgedInside.length === 0 && hedging.every((cue) => cue.from >= claim.to),
     isSure: sure.length > 0,
@@ -248,6 +301,9 @@ export function assertClaim(
     because,
   };
 }
+
+const isDeniedBefore = (cue: Cue, cues: readonly Cue[]): boolean =>
+  cues.some((other) => other.cue.axis === 'denied' && other.to <= cue.from && cue.from - other.to <= 4);
 
 /** A cue for the whole statement reaches this far, in tokens, where no stop was printed. */
 const STATEMENT_TOKENS = 14;

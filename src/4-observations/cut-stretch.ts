@@ -12,7 +12,8 @@ const existentials = /^(there|here)$/;
 const denials = /^(no|didn't|don't)$/;
 /** Small words that lead into a place or a thing and go with it. */
 const placeLeads = /^(at|from|to|about|around|say|then|and|so|between|station|another|on|until|till|up|also)$/;
-const thingLeads = /^(a|an|the|some|and|then|another|more|big|little|small|heavy|light|old|so|also|with)$/;
+const thingLeads =
+  /^(a|an|the|some|and|then|another|more|big|little|small|heavy|light|old|so|also|with|no|not|any|or|nor)$/;
 
 export const isThing = (phrase: Phrase): boolean =>
   phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun);
@@ -35,6 +36,10 @@ export function saysPlaceFirst(phrases: readonly Phrase[]): boolean {
   });
   return before >= after;
 }
+
+/** "i didn't see any" belongs to the thing it denies. */
+const denialLead =
+  /((^| )(i|we))? ?\b(don't|didn't|haven't|do not|did not|have not|never|not) (see|saw|seen|seeing|find|found|have|got|notice)( any| no| a)?$/;
 
 interface Span {
   readonly from: number;
@@ -182,7 +187,9 @@ function backUp(tokens: readonly Token[], at: number, floor: number, leads: RegE
   if (/(there|here|that|this|it) ('s|is)$/.test(opening) && start - 2 > floor) return start - 2;
   if (/(we|i) (got|have|see)$/.test(opening) && start - 2 > floor) return start - 2;
   if (/(we|i) 've got$/.test(opening) && start - 3 > floor) return start - 3;
-  return start;
+  const denial = denialLead.exec(textOf(tokens, Math.max(0, start - 5), start))?.[0];
+  const back = denial === undefined ? start : start - denial.trim().split(' ').length;
+  return back > floor ? back : start;
 }
 
 /** The last token after a pause between two tokens, or null. */

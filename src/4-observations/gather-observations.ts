@@ -14,6 +14,7 @@ import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
+import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
@@ -56,6 +57,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     replacements.some((pair) => pair.old.family === 'distance') &&
     !whole.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material');
   const correcting = openingCorrection(sentence, tokens) ?? reading.isCorrecting ?? (isReread ? 'weak' : null);
+  if (!answersWithNone(reading, sentence) && isDenyingHeading(sentence)) reading.denialHeading = sentence.index;
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);
@@ -99,6 +101,9 @@ function readSentence(reading: Reading, whole: Sentence): void {
     isFollowUp,
     isPlaceUsed ? claims.length : 0,
   );
+  // "Absent: roots. Grease. Offsets." goes on while things are only named.
+  const isListing = reading.denialHeading === sentence.index - 1 && touched.length === 0 && claims.length > 0;
+  if (isListing && sentence.to - sentence.from <= 4) reading.denialHeading = sentence.index;
   reading.isCorrecting = isOnlyCorrection(sentence) ? (correcting ?? 'weak') : null;
   if (isRunTalk) ownRunTalk(reading, sentence);
   ownRest(reading, sentence, touched, isPipeTalk);

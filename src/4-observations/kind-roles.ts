@@ -44,3 +44,8 @@ export const downstreamNames: ReadonlyMap<string, KindName> = new Map(
 export const yieldsTo: ReadonlyMap<string, KindName> = new Map(
   all.flatMap((kind) => (kind.yieldsTo ? [[kind.name, kind.yieldsTo as KindName] as const] : [])),
 );
+
+/** Pipe and fittings, which are seldom said not to be there: "it's no repair" is about the thing at hand. */
+export const fittingKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.group === 'fitting').map((kind) => kind.name),
+);

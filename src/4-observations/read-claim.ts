@@ -6,9 +6,10 @@ import { textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
+import { denyKind } from './deny-kind.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
-import { downstreamNames, yieldsTo } from './kind-roles.ts';
+import { downstreamNames, fittingKinds, yieldsTo } from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
 import { placeClaim } from './place-claim.ts';
 import type { Replacement } from './read-corrections.ts';
@@ -32,7 +33,10 @@ export function readClaim(
     reading.absent.at(-1) !== undefined &&
     reading.sentences[sentence.index - 1] !== undefined &&
     reading.absent.at(-1)!.from >= reading.sentences[sentence.index - 1]!.from;
-  const assertion = assertClaim(claim, claims, sentence, tokens, wasDenied);
+  const assertion = assertClaim(claim, claims, sentence, tokens, {
+    wasDenied,
+    isListedAbsent: reading.denialHeading === sentence.index - 1,
+  });
   const placing = placeClaim(reading, claim, sentence);
   const consider = (because: string): null => {
     reading.considered.push({
@@ -87,8 +91,11 @@ export function readClaim(
   }
   if (assertion.isDenied) {
     if (known && assertion.isDefinite) return consider('denies something of a known thing');
-    reading.absent.push({ run: run?.n ?? 1, kind: claim.kind, from: claim.from, to: claim.to });
-    own(reading, sentence.from, sentence.to, { sort: 'absent', kind: claim.kind, run: run?.n ?? 1 });
+    if (fittingKinds.has(claim.kind) && (assertion.isOfThisOne || assertion.isDefinite)) {
+      own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+      return consider('a guess taken back');
+    }
+    denyKind(reading, sentence, claim);
     return consider(`said not to be there (${assertion.because.join(', ')})`);
   }
   if (sentence.isQuestion && !(claim.place !== null && assertion.isPointedAt)) {

@@ -144,6 +144,8 @@ export interface Reading {
   withdrawnSentence: number;
   /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
   isCorrecting: 'strong' | 'weak' | null;
+  /** The sentence that announced a list of what is not there ("Absent from this survey."). */
+  denialHeading: number;
 }
 
 export const emptyFields = (): Fields => ({
@@ -180,6 +182,7 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[]): 
     tentative: null,
     withdrawnSentence: -2,
     isCorrecting: null,
+    denialHeading: -2,
   };
 }
 

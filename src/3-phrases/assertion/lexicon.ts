@@ -55,7 +55,12 @@ export const assertionCues: readonly CueList[] = [
       no more; nowhere; didn't spot any; nor a; void of; devoid of; not observed were; was gonna say;
       was going to say; was about to say; almost said; almost called; thought i had; thought i saw;
       thought that was; thought it was; thought there was; would have sworn; not seen were; not found were;
-      absent were; not noted were; not present were;
+      absent were; not noted were; not present were; at no point; at no time; free from; not found a|an|any;
+      've not found; 've not seen; have not come across; 've not come across; didn't run into; never ran into;
+      haven't run into; never came across; haven't come across; never run across; don't|didn't think|believe there 's|is|are|was|were;
+      don't|didn't think|believe it|that|this|they 's|is|are|was|were|'re; wouldn't call it|that|this|them;
+      would not call it|that|this|them; 'd not call it|that|this|them; wouldn't say there|it|that 's|is; doubt there|it|that 's|is|are;
+      nobody * laid; no visible; no obvious; no real; no significant; no major; no active; no apparent;
     `,
   },
   {
@@ -67,7 +72,7 @@ export const assertionCues: readonly CueList[] = [
       isn't any; ruled out; there weren't; no; nil; didn't see any; didn't see one; don't see any;
       don't see one; not one; not any; not a one; haven't seen any; nope; don't find a one; zip; nada;
       couldn't find any; none whatsoever; but it isn't; but it ain't; but it 's not; but it is not; but it wasn't;
-      but they aren't; but it was not;
+      but they aren't; but it was not; isn't|aren't a|an problem|issue|concern; is|are not a|an problem|issue|concern;
     `,
   },
   {
@@ -192,7 +197,7 @@ export const pseudoCues: readonly string[] = spoken`
   can't say i don't see; can't tell me that isn't; tell me that isn't; not as if there 's no; as if there 's no;
   it 's not as if; isn't merely; not merely; no mere; never thought; never expected; nobody could call;
   nobody disputes; nobody could say; not like there 's no; won't deny; can't deny; no denying; don't tell me;
-  not without; not for nothing; not nothing; isn't nothing; ain't nothing but; no doubt; no question;
+  not for nothing; not nothing; isn't nothing; ain't nothing but; no doubt; no question;
   no problem; no problem ,; no kidding; no joke; no surprise; no wonder; no lie; not gonna lie;
   not going to lie; i 'm not gonna lie; not kidding; no wait; no , wait; wait , no; no hang on; no , hang on;
   no hold on; no , hold on; no sorry; no , sorry; no mistaking; no mistake; no two ways; no hub; no hub band;
@@ -206,7 +211,10 @@ export const pseudoCues: readonly string[] = spoken`
   not a big; not a huge; not a bad; not a terrible; not the worst; not the end; not the prettiest; not a deal;
   not deep; not level; not same; not the same; not lined up; not going anywhere; not going to; not gonna;
   not far; not long; not quite; not yet; not heavy; not reached; not accessible; not live; not a hundred;
-  not 100; not that there isn't; not that there aren't; not draining; not seated; not supposed; not touching;
+  not 100; not that there isn't; not that there aren't; no end of; no small; no missing; no hiding; no mistaking; no way that|it|this 's|is not;
+  no way that|it|this isn't; can't say there 's|is|are no; can't say there isn't|aren't; won't|wouldn't say there 's|is|are no;
+  not say there 's|is|are no; can't|don't tell me that|it|this|there 's|is not|no; nobody told; nobody mentioned; nobody said; nobody knew; nobody noticed;
+  no two; no different; no exception; no stranger; no secret; no thank; no name; not draining; not seated; not supposed; not touching;
   not holding; not straight; not round; not getting; not able; not connected; can't miss; can't get past;
   can't get by; can't get through; can't get around; can't see; can't go; can't push; can't pass; can't tell;
   can't say; can't swear; can't help; can't believe; can't make; couldn't get; couldn't go;
