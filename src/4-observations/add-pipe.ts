@@ -7,6 +7,18 @@ import type { SentenceClaims } from './read-claims.ts';
 import { type Item, isPlaceGuessed, own, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
+/** A place said earlier than this, in sentences, is not that of a pipe named without one. */
+const PLACED_SENTENCES = 3;
+
+/** Whether the talk gives a place for what the sentence says of the pipe. */
+export function isPlaced(reading: Reading, sentence: Sentence): boolean {
+  return (
+    phrasesOf(sentence.phrases, 'distance').some((place) => place.distance.feet > 0) ||
+    phrasesOf(sentence.phrases, 'relative').some((place) => place.relative.feet !== null) ||
+    (reading.pending !== null && sentence.index - reading.pending.sentence <= PLACED_SENTENCES)
+  );
+}
+
 export function placeOf(
   reading: Reading,
   sentence: Sentence,

@@ -28,11 +28,29 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
       claims.push({ ...newClaim('bend', 'word', phrase.rule, phrase, []), count: phrase.count });
     }
   }
-  return mergeSameThings(
-    claims.filter((claim) => !givesWay(claim, claims, tokens)),
-    sentence,
-    tokens,
-  );
+  const kept = claims.filter((claim) => !givesWay(claim, claims, tokens));
+  return mergeSameThings(withoutLandmarks(kept, sentence, tokens), sentence, tokens);
+}
+
+const landmarkLead =
+  /\b(past|after|beyond|below|above|before|behind|beside|alongside|underneath|opposite|outside|near|next to|close to|off|(?:upstream|downstream|ahead|short|outside|front|back|shy|side) of) (the|that|this|your|our|my|his|her|their|its|those)( (first|second|third|last|next|other|old|big|little|same|\w+ing))*$/;
+/** How far before a thing the words stand that make it a landmark, in tokens. */
+const LANDMARK_TOKENS = 6;
+
+/** "Just past the wye there's a crack": where something else stands in the sentence, the wye only says where. */
+function withoutLandmarks(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
+  const places = phrasesOf(sentence.phrases, 'distance');
+  // "Grease at 12, and I can't get past the bend at 23": with a place of its own it is seen, not only named.
+  const hasOwnPlace = (claim: Claim): boolean =>
+    places.length > 1 && places.some((place) => place.from >= claim.to && place.from - claim.to <= 2);
+  const isLandmark = (claim: Claim): boolean =>
+    claim.source === 'word' &&
+    !hasOwnPlace(claim) &&
+    landmarkLead.test(textOf(tokens, Math.max(sentence.from, claim.from - LANDMARK_TOKENS), claim.from)) &&
+    !isBreakBetween(tokens, Math.max(sentence.from, claim.from - 2), claim.from);
+  const findings = claims.filter((claim) => !isLandmark(claim));
+  const saysPipe = sentence.phrases.some((phrase) => phrase.family === 'material');
+  return findings.length > 0 || saysPipe ? findings : [...claims];
 }
 
 /** The things that only say where another thing is: "past the wye", "between the wye and the main". */

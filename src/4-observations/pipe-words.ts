@@ -3,31 +3,38 @@
 import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
+import {
+  beginsAfter,
+  beginsBefore,
+  changesAround,
+  changesBetween,
+  comparesBetween,
+  leadsInto,
+} from './change-words.ts';
 import type { Reading, RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
-const changeVerb =
-  /\b(goes|go|going|went|turns|turn|turned|becomes|become|changes|change|changed|changing|switches|switch|switched|transitions|transition|transitioned|transitioning|converts|converted|gives way|gave way|over|meets|tied|ties|tie|quits|quit|stops|stop|ends|end|left off|starts|start|finish|leaves|hands off|swaps|swapped|spliced|drops into|picks up|begins|begin|turning|adapts|adapted|jumps|moves|runs out|takes over|comes off|trades|shifts|flips|cut over|hits|connects|joins|connected|joined|leave|leaving|butts|into|to)\b/;
-const firmChange =
-  /\b(goes|go|going|went|turns|turned|turning|becomes|become|changes|change|changed|changing|switches|switched|transitions|transition|transitioned|transitioning|converts|gives way|gave way|takes over|quits|quit|swaps|swapped|adapts|hands off|flips|trades|picks up|meets|tied|ties|over to|cut over|runs out|stops|ends|begins|starts|start|where)\b/;
-export const fromHere =
-  /\b(from here|from there|from that point|from this point|from then on|here on|there on|after that|from now on|now we 're|now it 's|and now|again|we 're in|i 'm in|we are in|in here|back in|back to|back into|after it|the rest|rest of the way|on out|past that|onward|beyond)\b/;
 const definite = /^(the|this|that|your|our|these|those|of|in|any|like|with|no|not|for|than|or|was|were)$/;
 const notPipes =
-  /^(cleanout|cap|plug|stack|vent|riser|fitting|guy|days|one|line was|ever|everywhere|was|came|always|never|lasts|lasted|tends|usually|doesn't|does|don't|house|houses|pipe ever|couplings|coupling|tee|wye|elbow|bend|sleeve|band|trap|tap|patch|repair|splice|insert|cover|lid|shards|pieces|chunks|dust|shavings|soil|ground|dirt|rusts|scales|cracks|breaks|rots|joint|joints|flange)$/;
+  /^(cleanout|cap|plug|stack|vent|riser|fitting|guy|days|one|line was|ever|everywhere|was|came|always|never|lasts|lasted|tends|usually|doesn't|does|don't|house|houses|pipe ever|couplings|coupling|tee|wye|elbow|bend|sleeve|band|trap|tap|saddle|fitting|fittings|patch|repair|splice|insert|cover|lid|grate|shard|shards|piece|pieces|chunk|chunks|dust|shavings|soil|ground|dirt|rusts|scales|cracks|breaks|rots|corrodes|joint|joints|hub|hubs|bell|flange|valve|reducer|bushing|strap|screw|screws|nail|bolt|wire|ones|guys|people|only|itself)$/;
 
 /** How near a cue must stand to bear on a material, in tokens. */
 export const NEAR_TOKENS = 12;
 
 export type MaterialPhrase = PhraseOf<'material'>;
 
+/** Whether a material is the pipe's and not that of a fitting or of pieces of it. */
+export function namesPipe(reading: Reading, phrase: MaterialPhrase): boolean {
+  const { tokens } = reading.phrases;
+  return (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none' || !notPipes.test(tokens[phrase.to]?.text ?? '');
+}
+
 export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const { tokens } = reading.phrases;
+  if (!namesPipe(reading, phrase)) return false;
   const before = tokens[phrase.from - 1];
   const two = tokens[phrase.from - 2];
   const isJoinedBefore = before !== undefined && before.breakAfter === 'none';
-  const after = (tokens[phrase.to - 1]?.breakAfter ?? 'stop') === 'none' ? (tokens[phrase.to]?.text ?? '') : '';
-  if (notPipes.test(after)) return false;
   if (!isJoinedBefore) return true;
   if (before.text === 'in' || before.text === 'of')
     return /^('re|'m|are|am|is|here|now|back|start|off|length|piece|run)$/.test(two?.text ?? '');
@@ -63,6 +70,7 @@ export function changePair(
   run: RunState,
   materials: readonly MaterialPhrase[],
   all: readonly MaterialPhrase[],
+  hasPlace: boolean,
 ): Pair | null {
   const { tokens } = reading.phrases;
   const hasChangeWord = sentence.phrases.some(
@@ -73,14 +81,21 @@ export function changePair(
     const between = textOf(tokens, first.to, second.from);
     const after = textOf(tokens, second.to, Math.min(sentence.to, second.to + 6));
     const before = textOf(tokens, sentence.from, first.from);
-    const isChange =
-      changeVerb.test(between) ||
+    const known = run.material;
+    const isSaidToChange =
+      changesBetween.test(between) ||
       hasChangeWord ||
-      firmChange.test(before) ||
-      (/\band\b/.test(between) && firmChange.test(after));
-    if (isChange && !/\b(not|isn't|instead of|rather than|or)\b/.test(between)) {
+      changesAround.test(before) ||
+      (/\band\b/.test(between) && changesAround.test(after));
+    // "The copper's thin at six, and behind it there's iron": what the pipe was and what it is, with a place for the second.
+    const fresh = first.material === known ? second : second.material === known ? first : null;
+    const isToldApart = fresh !== null && hasPlace && isStated(reading, fresh);
+    if (
+      (isSaidToChange || isToldApart) &&
+      !comparesBetween.test(between) &&
+      materials.every((phrase) => namesPipe(reading, phrase))
+    ) {
       // "plastic, and before that clay", "tied to the old clay with PVC": order of words is the order of the pipe.
-      const known = run.material;
       const isTold = reading.items.some(
         (item) =>
           item.run === run.n &&
@@ -96,17 +111,11 @@ export function changePair(
     return null;
   }
   const only = materials[0];
-  if (!only || run.material === null || run.material === only.material) return null;
+  if (!only || run.material === null || run.material === only.material || !namesPipe(reading, only)) return null;
   const before = textOf(tokens, Math.max(sentence.from, only.from - 12), only.from);
   const after = textOf(tokens, only.to, Math.min(sentence.to, only.to + 5));
-  const goesTo =
-    /\b(goes|go|going|went|turns|turned|turning|changes|changed|changing|switches|switched|transitions|transition|converts|becomes|become|over|gives way|adapts|swaps|cut over|flips|ties|tied|tie|turn|change|switch|shifts|moves|jumps)[\w' ]{0,32}$/.test(
-      before,
-    ) && !/\bgoing (up|down|out)$/.test(before);
-  const startsHere =
-    /^(starts|begins|picks up|takes over|start|begin|now starts)\b/.test(after) ||
-    /\b(start|starts|begins)$/.test(before);
-  if (goesTo || hasChangeWord || (startsHere && all.length === 1))
+  const startsHere = beginsAfter.test(after) || beginsBefore.test(before);
+  if (leadsInto(before) || hasChangeWord || (startsHere && all.length === 1))
     return { fromMaterial: run.material, toMaterial: only.material, phrases: [only] };
   return null;
 }

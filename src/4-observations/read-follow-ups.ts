@@ -178,7 +178,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
 }
 
 const saysThat =
-  /\b(that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/;
+  /\b((?:put|mark|log|call|make) (?:that|it|this)|i make (?:that|it)|that 's|that was|that one|those were|that is|this is|it 's at|it was at|so that 's|that open|that would be|for that|there we go|and that 's)\b/;
 
 /** "City main, sixty two. It reads sixty two point eight, to be exact.", and "Eight? Nine." */
 function refinesLast(reading: Reading, sentence: Sentence, place: PhraseOf<'distance'>): boolean {

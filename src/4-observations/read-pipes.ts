@@ -3,8 +3,10 @@
  * "Goes to clay at 16" is a material change; "it's clay from here on" and "we're in clay now" say what the pipe is.
  */
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { addChange } from './add-pipe.ts';
-import { changePair, deniedMaterials, distinct, fromHere, isStated, lastStated, NEAR_TOKENS } from './pipe-words.ts';
+import { addChange, isPlaced } from './add-pipe.ts';
+import { addPipeAfterLiner } from './after-liner.ts';
+import { fromHere } from './change-words.ts';
+import { changePair, deniedMaterials, distinct, isStated, lastStated, NEAR_TOKENS } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -32,10 +34,12 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   if (run.way === 'back' && places.length === 0) return false;
   const denied = deniedMaterials(sentence, all);
   const materials = distinct(all.filter((phrase) => !denied.has(phrase)));
-  const pair = changePair(reading, sentence, run, materials, all);
-  if (pair) return addChange(reading, sentence, run, pair, diameters, found);
   const stated = materials.filter((phrase) => isStated(reading, phrase));
   const material = lastStated(stated);
+  if (addPipeAfterLiner(reading, sentence, run, materials, diameters, found)) return true;
+  const hasPlace = isPlaced(reading, sentence);
+  const pair = changePair(reading, sentence, run, materials, all, hasPlace);
+  if (pair) return addChange(reading, sentence, run, pair, diameters, found);
   if (material) return addPipe(reading, sentence, run, material, diameters, found, isRunTalk);
   if (diameters.length > 0 && materials.length === 0) return addDiameter(reading, sentence, run, diameters, found);
   return false;

@@ -1,10 +1,16 @@
 /** A material or a size stated of the pipe: the first of the run, a correction of what was said, or a new pipe. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import { addPipeItem, addSizeOfNewPipe, fillDiameter, placeOf } from './add-pipe.ts';
-import { fromHere, type MaterialPhrase } from './pipe-words.ts';
+import { textOf } from '../3-phrases/token/token.ts';
+import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf } from './add-pipe.ts';
+import { endsAfter, fromHere } from './change-words.ts';
+import type { MaterialPhrase } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
 import { own, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
+
+const saysWhatItIs =
+  / (it 's|it is|that 's|we 're|becomes|now|here|must be|is|we 've got|you 've got|you got|we have|you have|there 's|then|after|below|past|beyond|behind|outside) /;
+const isShort = (sentence: Sentence): boolean => sentence.to - sentence.from <= SHORT_TOKENS;
 
 /** A statement of a pipe and its place alone is no longer than this. */
 const SHORT_TOKENS = 8;
@@ -37,12 +43,23 @@ export function addPipe(
     sentence.to - sentence.from <= SHORT_TOKENS &&
     starts.length > 0 &&
     !/\b(first|for|no|sorry|actually)\b/.test(sentence.text);
+  // "Forty one. The clay is done. It's PVC.": a place was said since, so this is no correction of the first pipe.
+  const isEnding = endsAfter.test(textOf(reading.phrases.tokens, material.to, Math.min(sentence.to, material.to + 4)));
+  if (isEnding && run.material === material.material) return false;
+  const isBesidePlace =
+    run.material !== null &&
+    run.material !== material.material &&
+    reading.isCorrecting === null &&
+    reading.pending !== null &&
+    reading.pending.feet > 0 &&
+    reading.pending.sentence > reading.focusSentence;
   // A correction or a repeat of what was just said of the pipe.
   if (
     isFresh &&
     focused.kind === 'pipe' &&
     (places.length === 0 || focused.at === 0) &&
     !isPlacedAnew &&
+    !isBesidePlace &&
     !/\b(now|from here|from there|from that)\b/.test(sentence.text) &&
     (focused.fields.material === null ||
       focused.fields.material === material.material ||
@@ -97,16 +114,24 @@ export function addPipe(
     );
     return true;
   }
-  const isSame = run.material === material.material && (size === null || size === run.diameterIn);
+  if (run.material === material.material && (size === null || size === run.diameterIn || run.diameterIn === null))
+    return run.diameterIn === null && size !== null && fillDiameter(reading, run, size);
+  const saysFromHere = fromHere.test(sentence.text);
+  const hasPlace = isPlaced(reading, sentence);
+  const isPatched = found.claims.some((claim) => claim.kind === 'patch') || (isFresh && focused.kind === 'patch');
   const saysNew =
-    isPlacedAnew ||
-    fromHere.test(sentence.text) ||
-    /\b(it 's|it is|we 're|becomes|now|here|must be|and it 's|is)\b/.test(sentence.text);
-  if (isSame || !saysNew) {
-    if (run.material === material.material && size !== null && run.diameterIn === null)
-      return fillDiameter(reading, run, size);
-    return false;
-  }
+    isPlacedAnew || saysFromHere || (hasPlace && isShort(sentence)) || saysWhatItIs.test(` ${sentence.text} `);
+  if (!saysNew || (isPatched && !saysFromHere)) return false;
+  // Another pipe, with a place and no "from here on", is where it changes.
+  if (!saysFromHere && run.material !== null && run.material !== material.material)
+    return addChange(
+      reading,
+      sentence,
+      run,
+      { fromMaterial: run.material, toMaterial: material.material, phrases: [material] },
+      diameters,
+      found,
+    );
   const placing = placeOf(reading, sentence, found, { from: material.from, to: material.to });
   addPipeItem(
     reading,

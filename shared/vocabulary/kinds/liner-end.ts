@@ -25,19 +25,17 @@ export const linerEnd = {
       { text: 'Liner ends at sixty three.', gives: { at: 63 } },
       { text: 'End of the liner, fifty one feet.', gives: { at: 51 } },
       { text: 'At forty the lining stops.', gives: { at: 40 } },
+      {
+        text: "We're out of the liner at 48.5, back in clay.",
+        gives: [{ at: 48.5 }, { kind: 'pipe', at: 48.5, material: 'clay' }],
+      },
     ],
     never: [
       'The end of a liner is usually where it fails.',
       "I haven't found the end of the liner yet.",
       "I'd want the liner to end past the tree.",
     ],
-    notYet: [
-      {
-        text: "We're out of the liner at 48.5, back in clay.",
-        gives: [{ at: 48.5 }, { kind: 'pipe', at: 48.5, material: 'clay' }],
-      },
-      { text: 'The linear ends at fifty feet.', gives: { at: 50 }, flag: 'word-unsure' },
-    ],
+    notYet: [{ text: 'The linear ends at fifty feet.', gives: { at: 50 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The lining of the old pipe ends here; what lies beyond is the older pipe or another one.',
