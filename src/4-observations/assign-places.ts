@@ -20,7 +20,9 @@ export function assignPlaces(claims: readonly Claim[], sentence: Sentence, token
     const place = choosePlace(claim, claims, index, places, placesFirst, tokens);
     const relative = chooseRelative(claim, claims, relatives);
     const isRelativeNearer =
-      relative !== null && (place === null || tokenGap(relative, claim) < tokenGap(place, claim));
+      relative !== null &&
+      (place === null ||
+        (!isBesideOnly(relative, claim, claims, place) && tokenGap(relative, claim) < tokenGap(place, claim)));
     claim.relative = relative;
     claim.place = place;
     claim.isRelativeNearer = isRelativeNearer;
@@ -34,6 +36,19 @@ export function assignPlaces(claims: readonly Claim[], sentence: Sentence, token
     else placed.push(claim);
   }
   return placed;
+}
+
+/** "Behind it there's gravel, at ten": beside something, and placed by its own number all the same. */
+function isBesideOnly(
+  relative: PhraseOf<'relative'>,
+  claim: Claim,
+  claims: readonly Claim[],
+  place: PhraseOf<'distance'>,
+): boolean {
+  if (relative.relative.shape !== 'same' || !/ (it|that)$/.test(relative.rule)) return false;
+  const from = Math.min(claim.to, place.to);
+  const to = Math.max(claim.from, place.from);
+  return claims.every((other) => other === claim || other.from >= to || other.to <= from);
 }
 
 function choosePlace(
@@ -85,6 +100,8 @@ function chooseRelative(
 ): PhraseOf<'relative'> | null {
   let best: PhraseOf<'relative'> | null = null;
   for (const relative of relatives) {
+    // "That's the main, right there": it points at the picture and says nothing of where.
+    if (/^(right|just) (there|here)$/.test(relative.rule)) continue;
     const anchor = relative.relative.anchor;
     // The thing that names the anchor is not placed by it.
     if (anchor && claim.from >= anchor.from && claim.to <= anchor.to) continue;

@@ -14,9 +14,11 @@ import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
+import { saysPlaceFirst } from './cut-stretch.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
+import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
 import { readClaims } from './read-claims.ts';
@@ -33,7 +35,9 @@ import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
 export function gatherObservations(phrases: Phrases): Reading {
-  const reading = startReading(phrases, cutSentences(phrases));
+  const sentences = cutSentences(phrases);
+  const plan = planPlaces(sentences, phrases, saysPlaceFirst(phrases.phrases));
+  const reading = startReading(phrases, sentences, plan);
   for (const sentence of reading.sentences) readSentence(reading, sentence);
   return reading;
 }

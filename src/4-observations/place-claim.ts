@@ -5,7 +5,7 @@
 import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
-import { currentRun, type Item, liveItems, type Reading, type RunState } from './reading.ts';
+import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Placing {
@@ -32,7 +32,7 @@ const nowhere = (rule: string): Placing => ({
 });
 
 /** Words that spread a thing over the whole line, or say that its place is not known. */
-const spread =
+export const spread =
   /\b(whole way|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|somewhere|missed the footage|didn t get a number|didn't get|can't tell you where|by the way)\b/;
 
 const travelling =
@@ -54,6 +54,19 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
     if (relative) return relative;
   }
   if (spread.test(sentence.text)) return nowhere('spread over the line');
+  const planned = reading.plan.after.get(sentence.index);
+  if (planned) {
+    const { feet, toFeet } = planned.place.distance;
+    const apart = planned.sentence - sentence.index;
+    return {
+      at: feet,
+      to: toFeet,
+      basis: 'nearby',
+      rule: PLACE_AFTER,
+      sentencesBack: apart,
+      isGuess: apart > 2,
+    };
+  }
   const { pending } = reading;
   if (pending && sentence.index - pending.sentence <= CARRY_SENTENCES) {
     return {
@@ -125,6 +138,9 @@ export function resolveRelative(
     isGuess,
   });
   if (relative.shape === 'same') {
+    // "Thirty four, a hole, and a void behind it": the place said in the same breath.
+    if (claim?.place && claim.place.from < phrase.from)
+      return { ...make(claim.place.distance.feet, false), basis: 'spoken', rule: claim.place.rule };
     const feet = reading.pending?.feet ?? reading.focus.at(-1)?.at ?? null;
     return feet === null ? null : { ...make(feet, false), basis: 'nearby' };
   }

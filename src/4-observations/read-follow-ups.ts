@@ -10,11 +10,13 @@ import {
   type Item,
   isPlaceGuessed,
   own,
+  PLACE_AFTER,
   type Reading,
   type RunState,
   reviveTentative,
 } from './reading.ts';
 import type { Sentence } from './sentence.ts';
+import { tellsEnd } from './tell-ends.ts';
 
 /** How many sentences an attribute may stand after the thing it is said of. */
 const ATTRIBUTE_SENTENCES = 3;
@@ -138,9 +140,6 @@ function setPlace(
   return true;
 }
 
-const endingWords =
-  /\b(out of it|out the other|clears|cleared|ends|ending|quits|stops|lets go|lets up|until|till|tapers|peters|gone by|done by|over by|dry again|carries on|carry on|continues|runs to|runs out|goes to|goes out to|goes on to|all the way to|come up|comes up|levels out|terminat|far end|end of it|back out|surface|it 's back|picture 's back|view 's back|can see again|clear again|clean again|lens clears)\b/;
-
 /** A sentence that gives a place and names nothing. */
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
   const run = currentRun(reading);
@@ -151,19 +150,27 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
   if (endTentative(reading, sentence, run, place)) return true;
+  const belongs = reading.plan.lone.get(sentence.index);
   const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
+  if (belongs === 'before' && item && item.at === place.distance.feet && item.evidence.placeRule === PLACE_AFTER) {
+    ownFor(reading, sentence, item);
+    reading.lastValue = { item, field: 'at', sentence: sentence.index };
+    reading.focusSentence = sentence.index;
+    return true;
+  }
   const isNear = item !== undefined && sentence.index - reading.focusSentence <= 2;
   if (!item || !isNear || (item.kind === 'pipe' && item.at === 0) || placelessKinds.has(item.kind)) return false;
   const { feet, toFeet } = place.distance;
-  const isForNext = nextNeedsPlace(reading, sentence.index);
+  const isForNext =
+    belongs === 'next' || belongs === 'both' || (belongs === undefined && nextNeedsPlace(reading, sentence.index));
   const says = saysThat.test(sentence.text);
   const isUnsure =
-    isPlaceGuessed(item) ||
+    (isPlaceGuessed(item) && item.evidence.placeRule !== PLACE_AFTER) ||
     (item.evidence.frame === 'bare' && place.distance.frame === 'unit' && sentence.index - item.sentence <= 1);
   // "Offset joint here. That's at sixteen."
   if (item.at === null && (says || !isForNext))
-    return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
-  if (isPlaceGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, 'place said after');
+    return setPlace(reading, sentence, run, item, feet, toFeet, PLACE_AFTER);
+  if (isPlaceGuessed(item) && says) return setPlace(reading, sentence, run, item, feet, toFeet, PLACE_AFTER);
   // "It's a toy. Eighteen and a half feet."
   const isForward = feet > (item.at ?? 0) && run.way === 'out';
   if (isUnsure && isForward && !isForNext && isNothingElse(reading, sentence)) {
@@ -234,7 +241,7 @@ function endOpenStretch(reading: Reading, sentence: Sentence, run: RunState, pla
   const { feet, toFeet, isEnd } = place.distance;
   const open = openStretch(reading, run.n, feet);
   const isLandmark = run.landmarks.some((landmark) => landmark.sentence === sentence.index);
-  const says = isEnd === true || (endingWords.test(sentence.text) && toFeet === null);
+  const says = isEnd === true || (tellsEnd(reading.sentences, sentence) && toFeet === null);
   if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
   open.fields.to = feet;
   reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
@@ -255,7 +262,7 @@ function endTentative(reading: Reading, sentence: Sentence, run: RunState, place
     tentative.item.at === null
   )
     return false;
-  const says = place.distance.isEnd === true || endingWords.test(sentence.text);
+  const says = tellsEnd(reading.sentences, sentence);
   if (!says || place.distance.feet <= tentative.item.at) return false;
   reviveTentative(reading, sentence.index);
   tentative.item.fields.to = place.distance.feet;

@@ -14,6 +14,7 @@ import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { DistanceFrame } from '../3-phrases/phrase.ts';
+import type { PlacePlan } from './plan-places.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Fields {
@@ -122,6 +123,8 @@ export interface PendingPlace {
 export interface Reading {
   readonly phrases: Phrases;
   readonly sentences: readonly Sentence[];
+  /** Which lone place belongs to which thing. */
+  readonly plan: PlacePlan;
   runs: RunState[];
   items: Item[];
   /** Who owns each token; null until given. */
@@ -164,10 +167,11 @@ export const emptyFields = (): Fields => ({
   angleDeg: null,
 });
 
-export function startReading(phrases: Phrases, sentences: readonly Sentence[]): Reading {
+export function startReading(phrases: Phrases, sentences: readonly Sentence[], plan: PlacePlan): Reading {
   return {
     phrases,
     sentences,
+    plan,
     runs: [],
     items: [],
     owners: phrases.tokens.map(() => null),
@@ -191,6 +195,9 @@ export const currentRun = (reading: Reading): RunState | null => reading.runs.at
 /** The note of an item whose place was taken from what stood near, not said for it. */
 export const PLACE_GUESSED = 'place guessed';
 export const isPlaceGuessed = (item: Item): boolean => item.evidence.notes.includes(PLACE_GUESSED);
+
+/** How an item was placed whose number came in a sentence of its own after it. */
+export const PLACE_AFTER = 'place said after';
 
 /** Gives tokens an owner; what has one keeps it. */
 export function own(reading: Reading, from: number, to: number, owner: Owner): void {

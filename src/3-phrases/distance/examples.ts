@@ -75,7 +75,10 @@ export const examples = {
     },
     { value: { further: 2, shape: 'offset' }, ways: ['a couple feet past the wye', 'two feet past it'] },
     { value: { further: 1, shape: 'offset' }, ways: ['a foot past it', 'one foot past the tee'] },
-    { value: { further: 0, shape: 'same' }, ways: ['same spot'] },
+    {
+      value: { further: 0, shape: 'same' },
+      ways: ['same spot', 'same spot, a crack', 'in that same joint', 'right there, a crack', 'a void, same place.'],
+    },
     {
       value: { further: null, shape: 'between' },
       ways: ['halfway between the wye and the main', 'midway between those two couplings'],
@@ -105,10 +108,6 @@ export const examples = {
     'one of those days',
   ],
   notYet: [
-    {
-      value: { further: 0, shape: 'same' },
-      ways: ['same spot, a crack', 'in that same joint', 'right there, a crack'],
-    },
     {
       value: { feet: 40, toFeet: 44 },
       ways: ['from forty four back to forty'],

@@ -1,5 +1,5 @@
 /** Joins places into stretches and lists: "31 to 38 feet", "starts at 19 and goes to 27", "12 feet, 15 feet and 21". */
-import { phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
+import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { middlePlace, rangeBetween, samePlace } from './lexicon.ts';
@@ -106,42 +106,27 @@ const middle = phraseSet(middlePlace);
 /** "same spot", "halfway between …", found by their words alone. */
 export function readWordPlaces(tokens: readonly Token[]): PhraseOf<'relative'>[] {
   const found: PhraseOf<'relative'>[] = [];
-  for (let at = 1; at <= tokens.length; at += 1) {
-    const halfway = phraseBefore(tokens, at, middle);
-    if (halfway) {
+  let from = 0;
+  while (from < tokens.length) {
+    const halfway = phraseAt(tokens, from, middle);
+    const here = phraseAt(tokens, from, same);
+    const to = Math.max(halfway?.to ?? 0, here?.to ?? 0);
+    if (halfway && halfway.to === to) {
+      const anchor = { from: to, to: anchorEnd(tokens, to) };
+      const shape = halfway.text.includes('between') ? 'between' : 'middle';
+      found.push({ family: 'relative', from, to, rule: halfway.text, relative: { feet: null, anchor, shape } });
+    } else if (here) {
       found.push({
         family: 'relative',
-        from: halfway.from,
-        to: at,
-        rule: halfway.text,
-        relative: {
-          feet: null,
-          anchor: { from: at, to: anchorEnd(tokens, at) },
-          shape: halfway.text.includes('between') ? 'between' : 'middle',
-        },
-      });
-      continue;
-    }
-    const here = phraseBefore(tokens, at, same);
-    if (here)
-      found.push({
-        family: 'relative',
-        from: here.from,
-        to: at,
+        from,
+        to,
         rule: here.text,
         relative: { feet: 0, anchor: null, shape: 'same' },
       });
+    }
+    from = Math.max(to, from + 1);
   }
-  return found.filter(
-    (phrase, index) =>
-      !found.some(
-        (other, otherIndex) =>
-          otherIndex !== index &&
-          other.from <= phrase.from &&
-          other.to >= phrase.to &&
-          other.to - other.from > phrase.to - phrase.from,
-      ),
-  );
+  return found;
 }
 
 /** Counters are read to a tenth; feet and inches give finer values. */

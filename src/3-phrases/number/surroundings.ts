@@ -47,6 +47,19 @@ export function phraseAfter(tokens: readonly Token[], at: number, set: PhraseSet
   return best;
 }
 
+/** The longest phrase of the set that starts at `at`, whatever stands before and after it, with the token after it, or null. */
+export function phraseAt(tokens: readonly Token[], at: number, set: PhraseSet): { text: string; to: number } | null {
+  let text = '';
+  let best: { text: string; to: number } | null = null;
+  for (let to = at; to < tokens.length && to < at + LONGEST_PHRASE; to += 1) {
+    const token = tokens[to]!;
+    text = text === '' ? token.text : `${text} ${token.text}`;
+    if (set.has(text)) best = { text, to: to + 1 };
+    if (token.breakAfter !== 'none') break;
+  }
+  return best;
+}
+
 /** The words between two tokens, commas included; null when a sentence ends between them. */
 export function wordsBetween(tokens: readonly Token[], from: number, to: number): string | null {
   const parts: string[] = [];

@@ -1,0 +1,120 @@
+/** What each sentence is in the order of places and things: a thing without a place, a place without a thing, or both at once. */
+import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
+import type { Phrases } from '../3-phrases/find-phrases.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
+import { assertClaim } from './assert-claim.ts';
+import { kindTakes } from './claim.ts';
+import { placelessKinds } from './kind-roles.ts';
+import { spread } from './place-claim.ts';
+import { readClaims } from './read-claims.ts';
+import type { Sentence } from './sentence.ts';
+import { tellsEnd } from './tell-ends.ts';
+
+/** What a sentence is in the order of places and things. */
+export type Mark =
+  /** Names a thing and gives no place. */
+  | {
+      readonly sort: 'thing';
+      readonly sentence: Sentence;
+      readonly isWanting: boolean;
+      readonly kinds: readonly KindName[];
+    }
+  /** Gives a place and names nothing. */
+  | {
+      readonly sort: 'place';
+      readonly sentence: Sentence;
+      readonly place: PhraseOf<'distance'>;
+      readonly isLone: boolean;
+    }
+  /** Names a thing with its place, or ends a stretch. */
+  | { readonly sort: 'whole'; readonly sentence: Sentence };
+
+/** "That's at sixteen", "it starts at nine", "the counter says forty", "nine, for the record": about what was just named. */
+const leadsBack =
+  /\b((that|that one|those|it|they|this|these|which) ('s|is|are|was|were|starts?|begins?|began|started|would be|runs?|goes)|counter|footage|number|reads|call it|there we go)( \S+){0,3}$/;
+const followsBack = /^(for the record|on the counter|there|for that( one)?)\b/;
+
+export function looksBack(
+  { sentence, place }: { sentence: Sentence; place: PhraseOf<'distance'> },
+  phrases: Phrases,
+): boolean {
+  return (
+    leadsBack.test(textOf(phrases.tokens, sentence.from, Math.max(sentence.from, place.from))) ||
+    followsBack.test(textOf(phrases.tokens, place.to, sentence.to))
+  );
+}
+
+/** "Same place.": what was just named stands where the thing before stood. */
+const isSamePlace = (sentence: Sentence | undefined): boolean =>
+  sentence !== undefined &&
+  sentence.to - sentence.from <= 5 &&
+  phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'same');
+const tellsChange =
+  /\b(now|from here|after this|after that|becomes?|turns?|changes?|done|ends?|begins?|starts?|gives way|to)\b/;
+const SHORT_TOKENS = 8;
+
+export function markOf(
+  sentences: readonly Sentence[],
+  sentence: Sentence,
+  phrases: Phrases,
+  isFirst: boolean,
+): Mark | null {
+  const { tokens } = phrases;
+  const places = phrasesOf(sentence.phrases, 'distance');
+  const hasThing = sentence.phrases.some(
+    (phrase) =>
+      phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun),
+  );
+  if (!hasThing) {
+    if (places.length === 0) return null;
+    const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
+    if (isTalk || tellsEnd(sentences, sentence)) return { sort: 'whole', sentence };
+    return { sort: 'place', sentence, place: places.at(-1)!, isLone: isLone(sentence, places.at(-1)!, phrases) };
+  }
+  if (places.length > 0) return { sort: 'whole', sentence };
+  const { claims } = readClaims(sentence, tokens);
+  const open = claims.filter((claim) => {
+    if (placelessKinds.has(claim.kind) || claim.relative !== null) return false;
+    if (claim.source === 'weak' && sentence.to - sentence.from > SHORT_TOKENS) return false;
+    const assertion = assertClaim(claim, claims, sentence, tokens);
+    return !assertion.isDenied && assertion.aside === null && !assertion.isDefinite;
+  });
+  const isChange =
+    !isFirst &&
+    claims.length === 0 &&
+    phrasesOf(sentence.phrases, 'material').length > 0 &&
+    (sentence.to - sentence.from <= SHORT_TOKENS / 2 || tellsChange.test(sentence.text));
+  if (
+    sentence.isQuestion ||
+    spread.test(sentence.text) ||
+    isSamePlace(sentences[sentence.index + 1]) ||
+    (open.length === 0 && !isChange)
+  )
+    return null;
+  const kinds = open.map((claim) => claim.kind);
+  const isWanting = open.some((claim) => claim.source === 'word' || kindTakes(claim.kind, 'degree'));
+  return { sort: 'thing', sentence, isWanting, kinds };
+}
+
+const smallWords =
+  /^(um|uh|okay|so|that|'s|at|about|it|is|was|be|yeah|yep|got|and|there|we|are|'re|now|the|a|an|on|in|i|'m|for|of|record|here|this|say|call|reads|says|number|counter|location|footage|station|feet|foot|right|just|or|even|then|well|like|ladies|gentlemen|sir|please|exactly|almost|nearly|starts|start|begins|began|started|runs|from|to|out|up|joint|mark)$/;
+/** Free words a sentence may hold beside its place and still be nothing but a place. */
+const FREE_WORDS = 1;
+
+/** Whether a sentence gives a place, and perhaps a size or a side, and says nothing else. */
+function isLone(sentence: Sentence, place: PhraseOf<'distance'>, phrases: Phrases): boolean {
+  const { tokens } = phrases;
+  if (looksBack({ sentence, place }, phrases)) return true;
+  let free = 0;
+  for (let at = sentence.from; at < sentence.to; at += 1) {
+    const isRead = sentence.phrases.some(
+      (phrase) =>
+        at >= phrase.from &&
+        at < phrase.to &&
+        /^(distance|position|clock|degree|share|inches|correction)$/.test(phrase.family),
+    );
+    if (!isRead && !smallWords.test(tokens[at]?.text ?? '')) free += 1;
+  }
+  return free <= FREE_WORDS;
+}
