@@ -11,7 +11,7 @@ import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { readAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
-import { cameraCues, headings, notCameraCues } from './camera/lexicon.ts';
+import { cameraCues, headings, notCameraCues, notHeadings } from './camera/lexicon.ts';
 import { readClock } from './clock/read-clock.ts';
 import { correctionCues } from './correction/lexicon.ts';
 import { readCount, readLength } from './count/read-count.ts';
@@ -48,7 +48,7 @@ const correctionFinder = buildCueFinder(correctionCues, []);
 const cameraFinder = buildCueFinder(cameraCues, notCameraCues);
 const headingFinder = buildCueFinder(
   headings.map((heading) => ({ cue: heading, words: heading.words })),
-  [],
+  notHeadings,
 );
 
 /** Reads all phrases of a talk, in order of their first token. Never throws on any words. */
@@ -133,10 +133,16 @@ export function findPhrases(words: readonly Word[]): Phrases {
       !whole.some((place) => place.from <= phrase.from && place.to >= phrase.to),
   );
 
+  const camera = findCues(cameraFinder, tokens);
+  // The number of a run ("survey two") is no place.
+  const announced = camera.filter((match) => match.cue === 'next-run');
+  const isAnnounced = (phrase: Phrase): boolean =>
+    phrase.family === 'distance' && announced.some((match) => match.from <= phrase.from && match.to >= phrase.to);
+
   const phrases: Phrase[] = [
     ...named,
     ...free,
-    ...joinPlaces(tokens, whole),
+    ...joinPlaces(tokens, whole).filter((place) => !isAnnounced(place)),
     ...readWordPlaces(tokens),
     ...findCues(headingFinder, tokens).map(
       (match): Phrase => ({
@@ -159,7 +165,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     ...findCues(correctionFinder, tokens).map(
       (match): Phrase => ({ family: 'correction', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
     ),
-    ...findCues(cameraFinder, tokens).map(
+    ...camera.map(
       (match): Phrase => ({ family: 'camera', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
     ),
   ];

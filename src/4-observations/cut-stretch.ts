@@ -5,6 +5,7 @@
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
+import { runTalk } from './cut-run-talk.ts';
 
 const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
 const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
@@ -246,6 +247,11 @@ export function softStarts(
       hasThing = false;
     }
     if (thingStarts.has(at)) hasThing = true;
+  }
+  // Where a run is announced the announcement is one statement.
+  for (const stretch of runTalk(tokens, from, to, phrases)) {
+    for (const start of [...starts]) if (start > stretch.from && start < stretch.to) starts.delete(start);
+    starts.add(stretch.from).add(stretch.to);
   }
   return [...starts].filter((start) => start > from && start < to).sort((a, b) => a - b);
 }

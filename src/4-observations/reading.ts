@@ -86,6 +86,8 @@ export interface RunState {
   access: string | null;
   direction: Direction | null;
   isDirectionPlain: boolean;
+  /** True when it was only said to be the other way than before. */
+  isDirectionImplied: boolean;
   /** True when the direction was not said and had to be assumed. */
   isDirectionAssumed: boolean;
   sentence: number;

@@ -19,6 +19,19 @@ export type CameraCue =
   /** Everything is gone over once more. */
   | 'summary';
 
+const counter =
+  'counter|counters|footage|meter|reel|reading|distance|odometer|count|readout|number|numbers|display|encoder|station|tape';
+const nought = 'zero|0|nought|naught|nothing|zeros|zeroes|triple_zero|zero_zero';
+const cleared = 'zeroed|reset|cleared|rezeroed|re_zeroed|restarted|clear|zeroed_out|nulled|wiped';
+const clear =
+  'zero|zeroing|zeroed|reset|resetting|clear|clearing|cleared|rezero|rezeroing|re_zero|re_zeroing|restart|restarting|null';
+
+/** How another look at the line is counted. */
+const another = 'second|third|fourth|fifth|next|last|final|another|other|new|different|2nd|3rd|4th';
+const lookWord =
+  'run|look|pass|shot|push|survey|traverse|trip|inspection|leg|segment|direction|test|round|video|camera_run|exercise|part|attempt|stage|recording';
+const turn = 'turn|turning|flip|flipping|spin|spinning|swing|swinging|swap|rotate|rotating|reverse|reversing|twist';
+
 export const cameraCues: readonly { readonly cue: CameraCue; readonly words: readonly string[] }[] = [
   {
     cue: 'pull-back',
@@ -40,50 +53,50 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
   },
   {
     cue: 'zero',
-    words: spoken`
-      zero it; zeroed; zero the counter; counter zeroed; counter back to zero; counter back to 0;
-      counter 's back to zero; counter 's back to 0; counter 's back at zero; counter 's back at 0;
-      counter at zero; counters at zero; counters at 0; 0 it; it 's zero; counters on zero; counter at 0;
-      counter to zero; counter to 0; counter is at 0; counter is at zero; counter set to zero; counter set to 0;
-      counter is set to zero; counter 's at zero; counter 's at 0; counter 's zeroed; counter is zeroed;
-      counter is zero; counter reset; reset the counter; resetting the counter; resetting to zero;
-      resetting to 0; reset to zero; reset to 0; reset the footage; reset it to zero; station zero; station 0;
-      zero again; 0 again; back to zero; back to 0; back at zero; back at 0; starting from zero; zero once more;
-      zero on the; counter reads nothing; nothing on the counter; counter on nothing; zero once again;
-      counter reads nought; back on zero; counter goes to zero; counter to nought; reading zero; reads zero;
-      double zero; all zeros; counter at all zeros; counter cleared; clear the counter; cleared the counter;
-      start the count over; counter on zero; counter on 0; counter again at; starting the count;
-      starting at zero; start from zero; starts over; start over at; zeroing; zero out; zeroed out; zeroing out;
-      re zero; re zeroed; rezero; rezeroed; set to zero; set to 0; set the counter; counter reads zero;
-      counter says zero; counter reads 0; footage reset; footage zeroed; footage back to zero; fresh count;
-      new count; at zero; zero on the counter; 0 on the counter; camera to zero; clock it at zero; i zero;
-      zero here; from zero; counter , zero; counter zero; counter 's 0; counter 's zero; counter at nothing;
-      counter starts at zero; counter starts at 0; counter 0; counter clear; counter cleared;
-    `,
+    words: [
+      `${counter} 's|is|was|back|now|again|on|at|to|reads|says|reading|set|starts|goes|shows|been? back|set|now|again? at|to|on? ${nought}`,
+      `${counter} 's|is|was|has|has_been|'s_been|'s_been_set|got|now|just|back? ${cleared}`,
+      `${clear} the|this|that|my|our|it|her|me ${counter}|out|here|again|now|at|back`,
+      `${clear} ${counter}`,
+      `${nought} on|at|again|here|once|feet_to_start|at_the|it|that|the|out|me_out`,
+      `back|set|reset|starting|start|starts|wound|down|counting|count|from|at|again|begin|beginning|reads|reading|says|go|goes|going to|at|on|from? ${nought}`,
+      `${cleared} it|here|again|out|now|the|at|back|and|that`,
+      ...spoken`
+        zero|zeroed it|her|out|that; zeroed; zeroing; rezero; rezeroed; re zero; re zeroed; station zero|0; double zero;
+        all zeros; fresh|new count|counter|zero; start|starting|starts the? count|counting|measuring over?; starts|start|started over at?; count|counting|measured|measuring from here|nought|zero|nothing|this;
+        nothing on the; i zero; clock it at zero; camera to zero; reset it to zero; reset to|the; resetting to;
+        wound|wind|rolled|roll|set|put the? counter|numbers|footage|it back; i 've reset; i reset; and reset; been reset; was reset; is reset; 's reset;
+      `,
+    ],
   },
   {
     cue: 'next-run',
-    words: spoken`
-      other way; the other one; the second one; do the other; other direction; opposite direction; opposite way;
-      turning it around; turn it around; turn around; turned around; turning around; turning her around;
-      turn her around; turned it around; spin it around; spin her around; spinning it around; flip it around;
-      flipping around; flip around; swing it around; swinging around; second run; second traverse;
-      third traverse; second opening; third opening; second hole; third hole; second trip; third trip;
-      second push; third push; opening b; opening c; opening d; next opening; next hole; next line up;
-      go again from; on to the next; onto the next; other leg; the upstream leg; the upstream half;
-      the upstream side now; the downstream half; other half; the other half; third run; fourth run; run two;
-      run three; run four; run 2; run 3; run 4; run number two; run number three; run number 2; run number 3;
-      next run; last run; final run; second line; third line; next line; second one; third one; last one;
-      next one up; next one is; second entry; second access; third access; other side now; second leg;
-      third leg; second shot; third shot; second pass; new run; another run; one more run; one more and;
-      and now the other; switching; switch to; switching to; now i 'm going; now going; now we 're going;
-      now the other; now upstream; now downstream; now the house side; house side now; street side now;
-      now the street side; i 've moved; i moved; moved over to; moving over to; moving to the; moved to the;
-      set up again; setting up again; part two; part three; number two; now up; okay reverse; second 1;
-      reverse going; now i turn it; second direction; the reverse direction; next up; next access;
-      now for the other; starting over; start over from; start fresh from; try it from; try from; try the;
-      trying the; trying it from; go at it from; come at it from;
-    `,
+    words: [
+      `${another} ${lookWord}`,
+      `${another} cleanout|opening|hole|access|entry|entry_point|line|one|1|unit|drain|vent|port|toilet|location|spot|up`,
+      `${lookWord} number? two|three|four|five|2|3|4|5|second`,
+      `other|opposite|reverse|second way|direction|side|half|leg|end|one`,
+      `${turn} it|her|him|her_head|the_camera|the_head|this|that|ourselves|myself? around|round`,
+      `spun|turned|flipped|swung|swapped|swapping|switched|reversed it|her|the_camera|the_head? around|ends|directions|sides`,
+      `upstream|downstream|house|street|up|down|inside|outside|road|city|main|tank side|half|leg|end|direction|way now|next|then`,
+      `now|next|then|and_now the|for_the|to_the|do_the|let's_do_the other|upstream|downstream|house|street|up|down|inside|outside|road|city|main|tank|garage|kitchen|laundry|back|front|basement|yard|roof|second|third|last`,
+      `the upstream|downstream half|leg|side`,
+      ...spoken`
+        do the other; go again from; on|onto|on_to to? the next; next line|one|hole|opening up|is;
+        opening b|c|d; cleanout|unit|access|entry|opening number? two|three|four|2|3|4|b|c; one more and;
+        one|a more|last|final run|look|pass|shot|push|one|time; another run|look|pass|push|shot|access|opening;
+        now|next|then i|we|i_'m|we_'re|i_'ll|we_'ll going|go; now|next|then up|upstream|down|downstream|against|with;
+        now i|we 'm|'re|'ll? in|at|on|up|pushing|heading|looking|running|dropping|sending|feeding|going|indoors|outside|outdoors|out;
+        switching|switch|switched to|over|directions|sides|ends; swapping directions|ends|sides; reverse going;
+        i|i_'ve|we|we_'ve|i_'m|we_'re moved|moving over|to|around|inside|outside|upstairs|downstairs; moved|moving over|on|to to? the;
+        set|setting|setup up? again|at; let's|let_me|i_'ll|we_'ll|i|going_to do|try|get|look_at|run|shoot|see|check|push|take the other|upstream|house|downstream|street|yard|laundry|kitchen|roof|up|garage|back|front;
+        and one more; one more up|down|from|out|in|to; number two; number three; and? third|second and|then last|final; last|third|second is|one_'s|one_is; part|round two|three|2|3; starting over|again|fresh;
+        start|started over|fresh|again from|at|here|on; trying it from; try|come|go it|at_it from; try from; try the; trying the; for|on|to|do the other; now i turn|flip;
+        the|my|our third|second|fourth|last way|place|point in|of; brings us to; now up; okay reverse; new access|run|opening|entry|line|hole|setup;
+        different cleanout|access|opening|hole|line|entry; up|down from the? same; next up; different direction;
+        climbing|climbed|going|up on|onto|to the roof; up on the roof; in through the; back in at; i|we measured|measuring from here;
+      `,
+    ],
   },
   {
     cue: 'same-access',
@@ -97,9 +110,12 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
     words: spoken`
       cleanout; cleanouts; roof vent; the vent; vent stack; the stack; main vent; plumbing vent; vent pipe;
       big vent; pulled toilet; pulled the toilet;
-      yanked|pulled|lifted|removed|popped|took the|that|a * toilet|commode; toilet|commode off|out;
-      shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a; opening b;
-      opening c; opening d; access port; sink drain; tub drain; toilet pulled; toilet 's pulled; toilet 's off;
+      yanked|pulled|lifted|removed|popped|took|take|pull|lift|remove|removing|pulling * toilet|commode|stool; toilet|commode off|out;
+      shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a|b|c|d; rodding eye; rodding point; inspection eye; inspection chamber; area drain; gully;
+      catch basin; trench drain; grate; grating; washer box; utility sink; laundry sink; kitchen sink drain; shower; bidet;
+      two way fitting; double cleanout; test plug; plug 's|is|came off|out; cap 's|is|came off; lid 's|is|came off;
+      unscrewed|removed|opened|popped|pulled|took|lifted|dug|uncovered the|a|this|that|up * cap|plug|lid|cover|grate|trap|manhole;
+      access port; sink drain; tub drain; toilet pulled; toilet 's pulled; toilet 's off;
       toilet is off; take off the toilet; took off the toilet; took the toilet off; the toilet off;
       toilet flange; the flange; closet flange; flange; riser; the manhole; city manhole; access point;
       access port; house trap; the trap; floor drain; brass plug; the plug; cap by the; a cap; caps out front;
@@ -142,6 +158,12 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
 
 /** Stretches that hold a cue of the camera and are none. */
 export const notCameraCues: readonly string[] = spoken`
+  from|at|toward|on the other end|side; zero in on; zero defects|roots|cracks|problems|issues|offsets|leaks|fall|slope|pitch|doubt|chance|visibility|picture|view|reason|point|complaints;
+  point zero; zero point; clear the|that|this|it line|drain|blockage|stoppage|roots|up|out|debris; reset the|that toilet|pipe;
+  next one|up is|are? light|heavy|roots|fine|good|clean|open|same|joint; reading nothing; nothing on the bottom|top|left|right|wall|sides;
+  number nothing; nothing to; run over; run one|two|three|four|1|2|3|4 over|done|finished|complete|completed|ended|ends;
+  in through the joint|joints|wall|crown|top|bottom|hole|crack|side|bell|hub|break|gap; coming in through the;
+  up on the left|right|top|side;
   come back and; coming back to; come back to; comes back up; backing up on; backed up; back up on them;
   backs up; it comes back; coming out of it; coming out of the; coming out of that; comes out of; come out of;
   came out; coming out here; come back later; i will come back; i 'll come back; we 'll come back;
@@ -154,6 +176,23 @@ export const notCameraCues: readonly string[] = spoken`
   the list price; drop in the; a drop in;
 `;
 
+/** What lies down the line, and what lies up it: a way toward either says where the camera goes. */
+const below =
+  'street|road|curb|kerb|main|sewer|city|tank|septic|alley|sidewalk|manhole|lake|easement|lane|highway|avenue|right_of_way|property_line|back_fence';
+const above =
+  'house|building|home|kitchen|bath|bathroom|bathrooms|stack|foundation|addition|garage|unit|residence|dwelling|shop|store|slab|laundry|cottage|barn|apartment|apartments|structure|restaurant|church|clubhouse';
+const going = 'go|going|goes|head|heading|headed|push|pushing|run|running|work|working|send|sending|shoot|shooting';
+const looking = 'looking|look|facing|face|faced|pointing|point|pointed|aiming|aim|aimed|turned|turn';
+const sides = 'side|half|direction|end|leg|section|portion|ward|way';
+
+/** Stretches that hold a way and say nothing of where the camera goes. */
+export const notHeadings: readonly string[] = spoken`
+  up the ladder|stairs|steps; up on|to the roof; setting|set|setup|end|ended|ends|show|shows|sum|summing up; coming up on;
+  toward|towards|to|into the? main stack|vent|drain|bath|floor|cleanout|level|house|building; up front;
+  heading|go|going out of town; going|go|run|running out of|on; going|go up|down a bit|size; look out; looking up|down at me; point out;
+  from|off the upstream|downstream|house|street|road|city|main|tank side|half|end|direction; on|at|of the upstream|downstream|house|street|road|city|main|tank|building side|half|end;
+`;
+
 /** Where the camera is going, said plainly or by what lies that way. */
 export const headings: readonly {
   readonly direction: Direction;
@@ -163,45 +202,52 @@ export const headings: readonly {
   {
     direction: 'downstream',
     isPlain: true,
-    words: [
-      'downstream',
-      'with the flow',
-      'going with the flow',
-      'in the direction of flow',
-      'direction of flow',
-      'with flow',
-      'down stream',
-    ],
-  },
-  { direction: 'upstream', isPlain: true, words: ['upstream', 'against the flow', 'against flow'] },
-  {
-    direction: 'downstream',
-    isPlain: false,
     words: spoken`
-      toward|towards the street|road|curb|main|city|tank|septic|alley|sidewalk|lake|manhole|public|sewer;
-      to the street|road|curb|main|tank|septic|alley|city;
-      out to the street|road|curb|main|tank|septic|alley|city; for the street|road|curb|main|tank|septic|city;
-      down to the street|road|curb|main|tank|septic|city; out the front; out under the * yard;
-      out toward * street; direction of street; direction of the street; street side; out front; going down;
-      heading down; headed down; going out; heading out; headed out; pushing out; pushing down; running down;
-      down the vent; down the roof; down the stack; down the flange; down the line; down and out;
-      out to the septic; toward the public; to the city; out to sea; to the public sewer; toward the back fence;
-      to the main; toward our main; toward the city 's; down through the; down toward; down towards;
-      to the septic tank; roadside; toward the right of way; out into the yard; toward the easement;
-      to the easement; toward the property line; to the property line;
+      downstream; down stream; with|along_with the? flow|current; in? direction|way of|the flow|water_goes|water_flows;
+      with gravity; outbound; outward bound;
     `,
   },
   {
     direction: 'upstream',
-    isPlain: false,
+    isPlain: true,
     words: spoken`
-      toward|towards the house|building|kitchen|bath|stack|foundation|home|addition|garage; up to the house;
-      to the house; up toward|towards the house; into the house; under the house; up under the house;
-      back to the house; back toward the house; back into the house; going up; heading up; headed up;
-      pushing up; working up; running up; up the line; house side; back under the house; up into the house;
-      under the slab; up under; toward the building; toward the bathroom; back toward the building;
-      back up toward; up towards; up toward; look up toward; to the building; toward the unit;
-      into the building; uphill to the house; toward the residence;
+      upstream; up stream; against the? flow|current; against gravity; inbound; counter flow; upstreaming;
     `,
+  },
+  {
+    direction: 'downstream',
+    isPlain: false,
+    words: [
+      `toward|towards the|our|your|that|this * ${below}`,
+      `toward|towards city|public|town`,
+      `to|into|for|out_to|down_to|on_to|onto|out_into the|our|your|that city|public|street|septic|city_'s|county|town? ${below}`,
+      `${looking} at|to|toward|towards|down|out? the|our|your ${below}`,
+      `${below} ${sides}`,
+      `${going} it|her|the_camera|the_head|this|him|on? down|out|downhill|away`,
+      ...spoken`
+        out the front; out under the * yard; direction|way of|to the street|road|main|sewer|tank; roadside;
+        out toward * street; streetward; out front; down|out i|we|she|it go|goes; down and out;
+        down the vent|roof|stack|flange|line|lateral|main_vent|standpipe; to the city; out to sea; downhill;
+        down through the|that|this; down toward|towards; out into the yard; away from the house|building;
+        out of the house; out of the building; into|feeding|feed|drop|dropping|lowering|lower * down;
+        out through the wall; out the wall; outside side;
+      `,
+    ],
+  },
+  {
+    direction: 'upstream',
+    isPlain: false,
+    words: [
+      `toward|towards the|our|your|that|this * ${above}`,
+      `to|into|under|beneath|up_to|up_into|up_under|inside|back_in|up_in|up_at the|our|your|that main|pool|guest|old|new|hall|left|right? ${above}`,
+      `${looking} at|to|toward|towards|up|back|back_to|back_at|up_at|back_up_at|up_to? the|our|your ${above}`,
+      `house|building|home|inside|unit|shop|uphill ${sides}`,
+      `${going} it|her|the_camera|the_head|this|him|on|back? up|uphill`,
+      ...spoken`
+        up|in i|we|she go|goes; up the line|lateral|pipe|drain; under the house|slab|building|floor; up under;
+        up toward|towards the; uphill; look|looking up|back_up; houseward; homeward; in under the; back under;
+        back into; back up toward|into|under|at|to; up inside; up from the same;
+      `,
+    ],
   },
 ];

@@ -1,0 +1,35 @@
+/** The words that name the opening a run is begun from, as said. */
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
+import type { Reading } from './reading.ts';
+import type { Sentence } from './sentence.ts';
+
+const ACCESS_WORDS = 8;
+
+const leadsIn =
+  /^(the|a|an|at|in|from|through|by|via|my|this|is|'s|and|are|into|up|down|on|off|to|with|have|had|got|we|i|'ve|'m|'re)$/;
+const leadsOn =
+  /^(and|so|heading|headed|going|which|that|we|i|running|is|'s|came|pushing|then|downstream|upstream|toward|towards|out|down|up|to|where|open|opened)$/;
+
+/** An opening that could not be used is not the one gone in by. */
+const isUnusable = (sentence: Sentence): boolean =>
+  phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
+
+export function accessWords(reading: Reading, sentence: Sentence): string | null {
+  if (isUnusable(sentence)) return null;
+  const access = phrasesOf(sentence.phrases, 'camera').find((phrase) => phrase.cue === 'access');
+  if (!access) return null;
+  const { tokens } = reading.phrases;
+  let from = access.from;
+  while (from > sentence.from && access.from - from < ACCESS_WORDS && tokens[from - 1]?.breakAfter === 'none') {
+    if (leadsIn.test(tokens[from - 1]?.text ?? '')) break;
+    from -= 1;
+  }
+  let to = access.to;
+  while (to < sentence.to && to - access.to < ACCESS_WORDS && tokens[to - 1]?.breakAfter === 'none') {
+    if (leadsOn.test(tokens[to]?.text ?? '')) break;
+    to += 1;
+  }
+  while (to > access.to && leadsIn.test(tokens[to - 1]?.text ?? '')) to -= 1;
+  return textOf(tokens, from, to);
+}
