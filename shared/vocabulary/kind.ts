@@ -60,6 +60,8 @@ export interface Kind {
   readonly signsYield?: boolean;
   /** The kind that a description of this one belongs to when both are named in one sentence. */
   readonly yieldsTo?: string;
+  /** Kinds it begins as: one of them named in the same breath is the same thing ("cracked, and a piece is gone"). */
+  readonly outgrows?: readonly string[];
   /** What an everyday word of it needs to be believed: a size or share, or being pointed at. */
   readonly weakNeeds?: 'measure' | 'pointing';
   /** True when only left and right are said of it. */

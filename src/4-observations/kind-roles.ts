@@ -25,6 +25,11 @@ export const yieldingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.signsYield).map((kind) => kind.name),
 );
 
+/** The milder kinds each kind begins as. */
+export const milderKinds: ReadonlyMap<string, readonly string[]> = new Map(
+  all.flatMap((kind) => (kind.outgrows ? [[kind.name, kind.outgrows] as const] : [])),
+);
+
 /** Kinds of which only left and right are said. */
 export const sidewaysKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.isSideways).map((kind) => kind.name),

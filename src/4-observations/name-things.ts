@@ -4,6 +4,7 @@ import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import { yieldingKinds, yieldsTo } from './kind-roles.ts';
+import { isOutgrown } from './outgrow.ts';
 import type { Sentence } from './sentence.ts';
 
 export const isBreakBetween = (tokens: readonly Token[], from: number, to: number): boolean =>
@@ -28,7 +29,9 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
       claims.push({ ...newClaim('bend', 'word', phrase.rule, phrase, []), count: phrase.count });
     }
   }
-  const kept = claims.filter((claim) => !givesWay(claim, claims, tokens));
+  const kept = claims.filter(
+    (claim) => !givesWay(claim, claims, tokens) && !isOutgrown(claim, claims, sentence, tokens),
+  );
   return mergeSameThings(withoutLandmarks(kept, sentence, tokens), sentence, tokens);
 }
 

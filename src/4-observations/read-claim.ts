@@ -11,6 +11,7 @@ import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
 import { downstreamNames, fittingKinds, yieldsTo } from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
+import { growWorse } from './outgrow.ts';
 import { placeClaim } from './place-claim.ts';
 import type { Replacement } from './read-corrections.ts';
 import { ask, asksDoubtfully } from './read-questions.ts';
@@ -82,6 +83,8 @@ export function readClaim(
     reading.focus.some((item) => item.kind === upper && !item.isWithdrawn)
   )
     return consider(`part of the ${upper}`);
+  const worse = run?.way === 'out' ? growWorse(reading, sentence, claim, assertion) : null;
+  if (worse) return worse;
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
   if (corrected) return corrected;
   const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;

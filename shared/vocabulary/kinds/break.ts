@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { is, parts } from '../word-groups.ts';
 
 export const breakKind = {
   name: 'break',
@@ -8,17 +9,23 @@ export const breakKind = {
   plural: 'breaks',
   takes: ['to', 'position', 'clock', 'inches'],
   signsYield: true,
+  outgrows: ['crack', 'fracture'],
   words: spoken`
-    break; broken; broke; busted; broken pipe; broken section; bust; shattered; broken out; snapped; busted out;
+    break; broken; broke; busted; broken pipe; broken section; bust; shattered; broken out; snapped; busted out; smashed; smashed up;
+    broken up; broken off; broken away;
   `,
   signs: spoken`
-    piece|pieces|chunk|chunks|section|hunk|shard|wedge|slab|bit 's|is|are missing|gone;
-    piece|pieces|chunk|chunks|section|hunk|shard|wedge|slab * missing|gone;
-    piece|chunk|section|hunk|shard|wedge missing|gone|out; missing piece|pieces|chunk|section;
-    piece|chunk|hunk out of|outta the; piece out of the; missing a piece|chunk|section;
-    side|top|bottom|crown|wall|invert 's|is missing; side|top|crown is blown out; wall of the pipe is missing;
-    wall is missing; sheared off; sheared; blown out; bell is broken; bell 's broken; snapped off; in pieces;
-    broke off;
+    ${parts}|bit|part|half|corner * missing|gone; missing a? ${parts}|bit|part|pipe|wall|crown|bell; ${parts}|part|half of the|this pipe|wall|bell|hub|crown|top ${is}? missing|gone|out;
+    bell|hub|rim|lip|edge|spigot ${is} chipped|broken_off|cracked_off;
+    ${parts}|bit|part * dropped|fallen|fell|dropping|falling|falls|come|came|knocked|popped|busted|broke|broken|blown out|away|off;
+    ${parts} * out_of the|it|this|that; ${parts} out; is missing a|one ${parts};
+    side|top|roof|crown|wall|bell|hub|spigot|rim|corner 's|is|are|has|was|been gone|missing|blown_out|broken;
+    side|bottom|invert|crown|top|wall 's|is missing; no top|bottom|crown|roof|wall to|left; wall of the pipe is missing;
+    sheared off; sheared; blown out; snapped off; in pieces; broke off; come to pieces; fallen to pieces;
+    lost * of the|its wall|crown|top|pipe|bell;
+  `,
+  weakWords: spoken`
+    chipped; chip out of; jagged;
   `,
   notWords: spoken`
     break for lunch; lunch break; coffee break; take a break; took a break; give me a break; gimme a break;
@@ -30,15 +37,19 @@ export const breakKind = {
     break the cap; lucky break; break the ice; the break of; break ground; break a; bust a; broke off work;
     bathroom break; break time; broken clock; record broken; broken record; breaks the; busted knee; broken cap;
     cap is broken; break loose; breaks loose; broke loose; brake on; broken the; break out of; broke through;
-    break through; water break; no pieces missing in;
+    break through; water break; pieces|piece * gone and; jagged crack|hole|edge; joint|joints|seam * gone; no pieces missing in;
   `,
-  misheard: [{ heard: 'brakes|brake|breaks|brick|bricks', said: 'breaks', needs: 'distance' }],
+  misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {
     says: [
       { text: 'Broken pipe at twenty nine feet, on the bottom.', gives: { at: 29, position: 'bottom' } },
       { text: "There's a piece missing out of the crown at forty two.", gives: { at: 42, position: 'top' } },
       { text: 'Bell is broken at sixteen.', gives: { at: 16 } },
       { text: 'The pipe is busted from 50 to 52.', gives: { at: 50, to: 52 } },
+      { text: 'A piece has dropped out of the crown at 47.', gives: { at: 47, position: 'top' } },
+      { text: 'Cracked at 38, and a chunk is gone.', gives: { at: 38 } },
+      { text: "There's no top to the pipe at 21.", gives: { at: 21, position: 'top' } },
+      { text: 'A chip out of the bell at 12.', gives: { at: 12 } },
     ],
     unsure: [
       { text: "There's a brake at thirty seven feet.", gives: { at: 37 }, flag: 'word-unsure' },
@@ -49,6 +60,8 @@ export const breakKind = {
       'No breaks through here.',
       "It'll break if they drive on it.",
       'My other reel broke last week.',
+      'I lost a piece of tape somewhere.',
+      'The brick at the bottom of the steps is loose.',
       'He said it was broken once and they fixed it.',
     ],
   },

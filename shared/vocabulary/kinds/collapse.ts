@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { is, roof } from '../word-groups.ts';
 
 export const collapse = {
   name: 'collapse',
@@ -7,13 +8,16 @@ export const collapse = {
   title: 'Collapse',
   plural: 'collapses',
   takes: ['to', 'position', 'clock', 'percent'],
+  outgrows: ['crack', 'fracture', 'break', 'deformation'],
   words: spoken`
     collapse; collapsed; collapsing; cavein; caved in; cave in; caving in; fallen in; fell in; falling in;
     crushed; pancaked; folded in; fall down;
   `,
   signs: spoken`
-    folded right down; folded down; roof 's|has|is come|fallen|down; top of the pipe lying;
-    top 's|has fallen|come in|down; caved; flat as a; fallen down; smashed flat; mashed flat; squashed flat;
+    folded right down; folded down; top of the pipe lying; caved; flat as a; given way; gave way; imploded;
+    ${roof}|it_all|whole_thing|everything|walls ${is}? come|came|fallen|fell|dropped|dropping|gone|coming|falling right? down|in;
+    smashed|mashed|squashed|crushed|flattened|pinched|squeezed completely|all_the_way|totally? flat|shut|closed;
+    roof down; fallen down;
     top of the pipe is lying; nothing left of the pipe; there is no pipe left; no pipe left; is fall down;
   `,
   notWords: spoken`
@@ -35,6 +39,8 @@ export const collapse = {
       { text: 'Caved in at 31.5.', gives: { at: 31.5 } },
       { text: 'Total collapse from sixty to sixty four.', gives: { at: 60, to: 64 } },
       { text: "The roof's come down at 25, maybe eighty percent.", gives: { at: 25, percent: 80 } },
+      { text: 'The pipe has given way at 51.', gives: { at: 51 } },
+      { text: "It's out of round at 29 and then it's squashed completely shut.", gives: { at: 29 } },
     ],
     unsure: [{ text: 'Could be a collapse at 51.', gives: { at: 51, status: 'suspected' }, flag: 'suspected' }],
     never: [

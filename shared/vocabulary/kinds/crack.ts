@@ -9,13 +9,14 @@ export const crack = {
   takes: ['to', 'position', 'clock', 'degree', 'inches'],
   words: spoken`
     crack; cracked; cracking; hairline; hairline crack; fissure; longitudinal crack; spider crack;
-    circumferential crack; split;
+    circumferential crack; split; hairline fracture; crazing; crazed; stress crack; craze cracking; spider cracking;
+    spiderwebbed; spiderwebbing; seam split; split seam;
   `,
   signs: ['split in the', 'is split', 'has split', 'hairline split', 'split along', 'split down'],
   notWords: spoken`
     crack at it; crack of dawn; crack up; cracked up; crack me up; cracks me up; crack open; cracked open;
     crack a; crack the cap; crack the plug; crack the cleanout; crack the lid; crack it open; cracking me up;
-    crack team; split level; split ranch; split the; split difference; banana split; split up; split foyer;
+    crack team; split level; split ranch; split the bill|difference|cost|price|tab|check; split difference; banana split; split up; split foyer;
     screen 's got a crack; my screen; cracked screen; cracking jokes; take a crack; wise crack; cracked the cap;
     cracked my; cracks jokes; lickety split; split second; split entry; cracked cap; cracked lid;
     cracked sidewalk; crack in the sidewalk; cracks in the driveway; cracked driveway; first crack at;
@@ -28,6 +29,8 @@ export const crack = {
       { text: "There's a crack at nine o'clock, twenty six feet.", gives: { at: 26, clock: 9 } },
       { text: 'Bottom of the pipe is split at 37.', gives: { at: 37, position: 'bottom' } },
       { text: 'Forty eight feet, cracked all the way around.', gives: { at: 48, position: 'all-around' } },
+      { text: 'The wall is crazed all around at 21.', gives: { at: 21, position: 'all-around' } },
+      { text: 'Hairline fracture at 14, left side.', gives: { at: 14, position: 'left' } },
     ],
     unsure: [
       {

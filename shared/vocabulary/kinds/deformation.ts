@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { is, roof } from '../word-groups.ts';
 
 export const deformation = {
   name: 'deformation',
@@ -16,7 +17,11 @@ export const deformation = {
   signs: spoken`
     going out of round; gone out of round; lost its shape; losing its shape; not round anymore; no longer round;
     height gone; shaped like an egg; shape of an egg; football shaped; shaped like a football;
-    looks like a football; looks like an egg; wants to go egg; like an egg;
+    looks like a football; looks like an egg; wants to go egg; like an egg; more of an egg; isn't round;
+    not|isn't|ain't|no_longer round anymore|any_more|at_all|now?; round any more; shape 's|is going|gone; losing shape;
+    ${roof}|side|sides|wall|walls|it|haunch ${is} pushed|pressed|squeezed|bowed|bowing|bent|mashed|pinched|pushing|flattened|squashed in|down|inward;
+    sides|side|haunches ${is} come|coming|came|moved|closing in; gone flat; flat on top; flat from the top; went oval; goes oval;
+    d shaped; pear shaped; kidney shaped; heart shaped; blistering; blisters; bubbled up; been squeezed;
   `,
   notWords: spoken`
     crushed; pinched nerve; eggs for; egg salad; dozen eggs; fried egg; eggs and; chicken eggs; oval office;
@@ -24,6 +29,8 @@ export const deformation = {
     buckled up; warped sense; my pinched; liner bulge; dented my; bacon and eggs; seat belt buckled;
   `,
   misheard: [
+    { heard: 'out_a_round|outer_round|auto_round|out_the_round', said: 'out of round', needs: 'nothing' },
+    { heard: 'out_around', said: 'out of round', needs: 'distance' },
     { heard: 'edged out of round', said: 'egged out of round', needs: 'nothing' },
     { heard: 'edged', said: 'egged', needs: 'distance' },
     { heard: 'aged out of round', said: 'egged out of round', needs: 'nothing' },
@@ -34,6 +41,12 @@ export const deformation = {
       { text: 'Egg shaped at thirty three, lost about ten percent.', gives: { at: 33, percent: 10 } },
       { text: "It's squashed at 41, moderate.", gives: { at: 41, degree: 'moderate' } },
       { text: "It's lost its shape here at eighteen.", gives: { at: 18 } },
+      { text: 'The crown has been pushed down at twenty seven.', gives: { at: 27, position: 'top' } },
+      {
+        text: 'Both sides have come in at 31, about fifteen percent.',
+        gives: { at: 31, position: 'side', percent: 15 },
+      },
+      { text: 'It has gone flat on top from nine to twelve feet.', gives: { at: 9, to: 12, position: 'top' } },
     ],
     unsure: [
       {

@@ -7,20 +7,28 @@ export const fracture = {
   title: 'Fracture',
   plural: 'fractures',
   takes: ['to', 'position', 'clock', 'inches'],
+  outgrows: ['crack', 'break'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: spoken`
-    pieces|piece|wall has|have|'ve|'s shifted|moved; pieces shifted; pieces moved; pieces displaced;
-    pieces out of place; broken but in place; broken but still there; broken , but all the pieces;
-    pieces are still there; shifted out of line; wall looks stepped;
+    piece|pieces|wall|edges|edge|halves|clay|crack * shifted|moved|displaced|stepped|slid|out_of_place|out_of_line;
+    broken but in place; broken but still there; broken , but all the pieces;
+    pieces|everything|parts * still|all there|in_place|together|holding; pieces are still there;
+    cracked|split and|then shifted|displaced|moved|stepped|dropped|pushed_out|pushed_in;
+    halves|edges|pieces|two_sides don't|doesn't|do_not|no_longer line|match|meet up?; shifted out of line;
+    wall looks stepped; piece|pieces * pushed|pushing in|inward|out;
   `,
   notWords: ['fractured my', 'fracture clinic'],
-  misheard: [{ heard: 'fracker|fractur|factor', said: 'fracture', needs: 'distance' }],
+  misheard: [{ heard: 'fracker|fractur|factor|fractor|fraction', said: 'fracture', needs: 'distance' }],
   examples: {
     says: [
       { text: 'Fracture at thirty two feet, on the left.', gives: { at: 32, position: 'left' } },
       { text: 'Pieces have shifted at forty one.', gives: { at: 41 } },
       { text: 'Fractured at the crown, 19 feet.', gives: { at: 19, position: 'top' } },
       { text: "Fifty four, it's broken but still there, nothing fallen out.", gives: { at: 54 } },
+      { text: 'Cracked at 24 and the pieces have moved.', gives: { at: 24 } },
+      { text: "The pipe's cracked at 33. The two halves don't line up.", gives: { at: 33 } },
+      { text: "It's broken at 41 but everything is still in place.", gives: { at: 41 } },
+      { text: "At fifty it's past a crack, that's a fracture.", gives: { at: 50 } },
     ],
     unsure: [{ text: 'Might be a fracture at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' }],
     never: ['A fracture is worse than a crack.', 'No fractures.', 'My brother fractured his wrist on a ladder.'],

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { earth, flowing } from '../word-groups.ts';
 
 export const infiltration = {
   name: 'infiltration',
@@ -13,23 +14,26 @@ export const infiltration = {
   `,
   signs: spoken`
     groundwater|ground_water coming|running|dripping|dribbling|leaking|pouring|seeping in on|from|at|through the left|right|top|side|bottom|joint;
-    water|groundwater|ground_water|drip|trickle|moisture 's|is|are coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|streaming|entering|spraying|bubbling in;
-    water|groundwater|ground_water coming|running|dripping|dribbling|leaking|getting|pouring|trickling|seeping|weeping|sweating|streaming|entering|spraying|bubbling in|through;
-    groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting;
-    dripping|dribbling|weeping|seeping|sweating|trickling in|through; drips|dribbles|weeps|seeps|trickles in;
-    mud|soil|dirt|earth|ground|silt|sand|clay|fines 's|is|are coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|entering|oozing in|inside|through;
-    mud|soil|dirt|earth|silt|sand|fines coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|oozing in|inside|through|into;
+    water|groundwater|ground_water|drip|trickle|stream|moisture 's|is|are|of_water|of_groundwater? ${flowing} in|through;
+    water|groundwater|drip|drops|trickle ${flowing} from|out_of|at|down_from the crown|joint|roof|wall|seam|crack|top|ceiling;
+    groundwater dribbling|weeping|seeping|dripping|coming|leaking|getting|trickling|running; ground water ${flowing};
+    dripping|dribbling|weeping|seeping|sweating|trickling|squirting|gushing|spurting|oozing in|through;
+    joint|joints|crack|seam|wall|crown|hub|bell 's|is|are|was leaking|dripping|wet|sweating|crying; leak at|in the joint|crown|seam|wall; drips|dribbles|weeps|seeps|trickles in;
+    ${earth}|clay 's|is|are coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|entering|oozing|squeezing|pushing|dropping|running|sliding in|inside|through|into;
+    mud|soil|dirt|earth|silt|sand|fines coming|washing|falling|pouring|leaking|getting|seeping|spilling|sifting|flowing|oozing|squeezing|pushing|dropping|running|sliding in|inside|through|into;
     mud|soil|dirt|earth|silt|sand|ground|fines washes|comes|falls|pours|seeps|spills|sifts|come|wash|gets in|inside|through;
     soil|water|groundwater entering; water enters; that 's|is groundwater; groundwater weeping; soil 's coming;
     mud * coming in; dirt * coming in; water getting in; water gets in; wet hub; still dribbling; a wet streak;
     groundwater getting; ground come inside; the ground come; water running in; soil in; soil washing;
-    soil intrusion; mud in the joint; mud squeezing in; mud pushing in; dirt pushing in; dirt sifting;
-    dirt falling;
+    soil intrusion; mud in the joint; dirt sifting; dirt falling; beads of water; water beading;
   `,
+  weakWords: ['drip', 'trickle', 'leak', 'leaking', 'dripping', 'steady drip', 'active leak'],
   notWords: spoken`
     if there 's groundwater; weeping willow; weep hole; weeping eyes; groundwater today; if groundwater;
     high groundwater; groundwater is high; water coming in from the kitchen; washing machine water coming in;
-    water coming in from the; tub water coming in; water running in the kitchen;
+    water coming in from the; tub water coming in; water running in the kitchen; water ${flowing} from the kitchen|tub|shower|laundry|washer|sink|toilet|house|hose|dishwasher;
+    leaky faucet; leaking faucet; faucet 's|is dripping|leaking; water_heater 's drip; dripping faucet; roof leak;
+    faucet drip; hose is leaking; toilet 's|is leaking|running; leaking toilet; roof is|'s leaking; gas leak;
   `,
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
@@ -38,12 +42,16 @@ export const infiltration = {
       { text: 'Water dripping in at the joint at twenty five feet.', gives: { at: 25 } },
       { text: "It's weeping at nine o'clock, 30 feet.", gives: { at: 30, clock: 9 } },
       { text: 'Mud washing in at fifty two from the bottom.', gives: { at: 52, position: 'bottom' } },
+      { text: "Water's squirting in at 39.", gives: { at: 39 } },
+      { text: 'Clear water dripping from the crown at 39.', gives: { at: 39, position: 'top' } },
+      { text: "There's a leak at 28 on the right.", gives: { at: 28, position: 'right' } },
     ],
     unsure: [{ text: 'Maybe some infiltration at 17.', gives: { at: 17, status: 'suspected' }, flag: 'suspected' }],
     never: [
       'She has water running in the kitchen.',
       'Clay lets groundwater in.',
       'No infiltration.',
+      'The kitchen faucet is dripping.',
       'The basement leaks when it rains, she says.',
     ],
     notYet: [{ text: "There's inflation at twenty seven feet.", gives: { at: 27 }, flag: 'word-unsure' }],

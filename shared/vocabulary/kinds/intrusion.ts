@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { is } from '../word-groups.ts';
 
 export const intrusion = {
   name: 'intrusion',
@@ -12,14 +13,20 @@ export const intrusion = {
     intrusion; intruding; intrudes; intruded; intruding tap; protruding; protrudes; protrusion; break in tap;
     hammer tap; protruding tap; screw; drywall screw; deck screw; nail; rolled gasket; gasket; bolt; rebar;
     metal stake; form stake; wooden stake; ground rod; wood screw; roofing nail; staple; lag bolt;
-    concrete nail; lag screw; anchor bolt; sheet metal screw; strap screw; finish nail;
+    concrete nail; lag screw; anchor bolt; sheet metal screw; strap screw; finish nail; rubber ring; sealing ring;
+    o ring; crossbore; cross bore; rubber seal; joint seal; seal ring; protruding lateral; sticking in;
   `,
   signs: spoken`
     sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;
-    sticking|poking|hanging|jutting * in|into|through|out|down; sticks up; sticking up; poking up;
+    sticking|poking|hanging|jutting * in|into|through|out|down; drooping|droops|dangling|dangles from|down|into|in|off; sticks up; sticking up; poking up;
     pipe * poking|sticking|punched; extending * into the bore|pipe; extends * into the bore|pipe; into the bore;
     extending into; gasket * hanging|rolled|sticking|pushed; rolled into the pipe; tap sticking;
     tap is intruding; driven right through; pipe is punched; pushed in too far; shoved in too far;
+    gas|water|electric|electrical|power|phone|fiber|cable|irrigation|sprinkler|utility line|pipe|main|service|wire * through|across;
+    stake|post|rod|bar|pole|spike|tap|conduit|cable|wire|bolt|tubing|tube|line driven|run|pushed|punched|poked|bored|drilled|hammered|pounded|going|coming|running|passing|passes|runs|comes|goes|come|right|straight|clean * through|across;
+    drove|driven|put|ran|run|shot|drilled|bored * stake|post|rod|bar|pole|spike|conduit|cable|wire|bolt|screw|nail|line * through|into|across;
+    bored|drilled|punched right|straight|clean? through|across the|our|this pipe|line|sewer|lateral|drain; seal|gasket|ring * out_of_its|come_out|dropped|loose|displaced;
+    seal|ring ${is}? hanging|drooping|dangling|dropped|sticking|pushed down|out|in|into|through|from;
   `,
   notWords: spoken`
     root intrusion; screw up; screwed up; screw it; screw the; screw cap; screwdriver; screw that;
@@ -29,7 +36,8 @@ export const intrusion = {
     gasket seated; gasket is seated; gasket 's seated; gaskets are; gaskets; hanging in there; tongue hanging;
     hanging on by; hanging down the; hanging over the; blow a gasket; blew a gasket; staple gun; loose screw;
     screws in the wall of; tap water; screws loose; nail biter; wall hanging; hang in there; stuck in the;
-    stuck in my; stuck in a; nail file; nails done;
+    stuck in my; stuck in a; nail file; nails done; hanging in the air; sticking in the mud; seal 's good; ran|run a|the cable|camera|snake|line through;
+    cable going through; cable through; sticking in my;
   `,
   misheard: [
     { heard: "casket|casket's|gas_kit|gasket's|gas_get|basket|gaskin", said: 'gasket', needs: 'distance' },
@@ -42,6 +50,9 @@ export const intrusion = {
       { text: 'Tap sticking in about an inch at 44 on the left.', gives: { at: 44, position: 'left', inches: 1 } },
       { text: 'Rolled gasket at thirty six.', gives: { at: 36 } },
       { text: "Something's poking through at twelve o'clock, 50 feet.", gives: { at: 50, clock: 12 } },
+      { text: "There's a gas line running straight through the pipe at 27.", gives: { at: 27 } },
+      { text: 'Somebody drove a stake through the top of it at 33.', gives: { at: 33, position: 'top' } },
+      { text: 'The seal is hanging down at 41.', gives: { at: 41 } },
     ],
     unsure: [
       { text: "There's a casket hanging down at 18 feet.", gives: { at: 18 }, flag: 'word-unsure' },

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { is, joints } from '../word-groups.ts';
 
 export const offsetJoint = {
   name: 'offset-joint',
@@ -9,19 +10,24 @@ export const offsetJoint = {
   takes: ['position', 'clock', 'degree', 'inches'],
   words: spoken`
     offset; offset joint; joint offset; offsetting; misaligned; misalignment; displaced joint; displaced;
-    displacement; dropped joint; shifted joint; joint displacement; lip; step; ledge; mismatch; mismatched;
+    displacement; dropped joint; slipped joint; shifted joint; joint displacement; mismatch; mismatched;
     out of line; out of alignment; bad alignment; alignment issue; joint separation offset;
   `,
   signs: spoken`
     don't line up; doesn't line up; didn't line up; do not line up; not lined up; not line up; not lining up;
     don't meet up; don't meet; sits|sitting|sat|set|sets low|lower|high|higher|proud;
     sits|sitting|set * low|lower|high|higher|proud|below than|than_its; sits a * low|high;
-    joint|joints|bell|hub|spigot|pipe 's|is|has|have dropped|slipped|shifted|stepped|kicked|jumped;
-    joint * dropped|slipped|shifted|stepped|kicked; one up , one down; not same level; not the same level;
+    ${joints}|pipe|pipes|length ${is} dropped|slipped|shifted|stepped|kicked|jumped|slid|moved|crooked; ${joints} ${is} out of line|place|alignment|true;
+    settled|sunk|sagged at the joint|hub|bell; ${joints}|next_pipe|next_length|other_pipe|downstream_pipe|upstream_pipe ${is} settled|sunk|sunken|sagged|gone_down;
+    joint * dropped|slipped|shifted|stepped|kicked; one up , one down; bell|hub|joint went down;
+    joint|pipe|pipes|they|it 's|is|are a_little|a_bit|a_little_bit|a_hair|a_touch|slightly|way|badly off;
+    joint|pipe|pipes|they 's|is|are off by|about|maybe|half|an|a|quarter; ends|halves * miss each_other; not same level; not the same level;
     not level with; out of step; jumps down|up; steps down|up; stepped down; dropped at the joint; stands proud;
     slid down; pipe sits low; downstream pipe sits; shelf at; little shelf; kicked over; kicked out; off center;
-    off line; not lined; lower than its; lower than the;
+    off line; not lined; lower than its; lower than the; lip|step|ledge|shelf at|in the joint; step at the;
+    bumps|bump over|up_over|up|down a|the lip|ledge|step|shelf;
   `,
+  weakWords: ['lip', 'step', 'ledge', 'half moon', 'crescent', 'hump'],
   notWords: spoken`
     offset the cost; to offset; offset by; watch your step; watch the step; step by; front step; front steps;
     by the steps; step back; next step; step down from; step up to; steps up; step on; stepped; steps up to a;
@@ -29,7 +35,10 @@ export const offsetJoint = {
     fat lip; my lip; chapped lips; ledge of; stepped in; step in; steps down to the; loose lips; on my lips;
     stepped away; step ladder; stepladder; step over; step away; steps to the; basement step; side step;
     step it up; back step; porch step; step outside; every step; lip service; zip your lip; stiff upper lip;
-    step aside; concrete step; back steps; cellar step; cellar steps; baby step; steps;
+    step aside; concrete step; back steps; cellar step; cellar steps; baby step; steps; lip of it; lip of the liner|sleeve|lining|cleanout|tub|shower|basin|manhole;
+    liner 's lip; diameter|size steps|step up|down; steps|stepping|stepped|step up|down in|for|to * inch|size|diameter;
+    steps|stepped|step up|down to a|the|two|three|four|five|six|eight; mind your|the step; step by step; pour lip;
+    over the hump; take it off; half moon cleanout;
   `,
   misheard: [
     { heard: 'upset joint|joints', said: 'offset joint', needs: 'nothing' },
@@ -49,12 +58,20 @@ export const offsetJoint = {
       { text: 'Slight offset at 36, to the left.', gives: { at: 36, degree: 'light', position: 'left' } },
       { text: "There's a lip at fifty one, a quarter inch.", gives: { at: 51, inches: 0.25 } },
       { text: "The pipes don't line up at nine and a half.", gives: { at: 9.5 } },
+      { text: 'The joint has settled at 23, about half an inch.', gives: { at: 23, inches: 0.5 } },
+      { text: "The joint's a little bit off at 23.", gives: { at: 23, degree: 'light' } },
+      { text: 'A ledge at 61 on the bottom.', gives: { at: 61, position: 'bottom' } },
     ],
     unsure: [
       { text: "There's an upset joint at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
       { text: "I believe that's an offset at 44.", gives: { at: 44, status: 'suspected' }, flag: 'suspected' },
     ],
-    never: ['An offset is when one pipe sits lower than the next.', 'No offsets.', 'Watch your step by the tank lid.'],
+    never: [
+      'An offset is when one pipe sits lower than the next.',
+      'No offsets.',
+      'Watch your step by the tank lid.',
+      'The pipe steps down to three inch at sixteen.',
+    ],
     notYet: [{ text: "If the ground moves you'll get an offset.", gives: [] }],
   },
   report: {

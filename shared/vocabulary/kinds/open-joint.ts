@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { earth, joints } from '../word-groups.ts';
 
 export const openJoint = {
   name: 'open-joint',
@@ -13,15 +14,18 @@ export const openJoint = {
     unseated joint;
   `,
   signs: spoken`
-    joint|joints|hub|bell 's|is|are|has|might_be|may_be|could_be open;
-    joint|joints|hub|bell * open|opened|apart|gapped|separated;
-    joint * pulled|come|came|spread|opened open|apart|out|up; pulled open; pulled out; come apart; coming apart;
-    came apart; opened up; it 's|is open , a|an|half|about|maybe|by; it 's|is open a|an|half|about|maybe|by;
+    ${joints} 's|is|are|has|might_be|may_be|could_be open; ${joints} * open|opened|apart|gapped|separated|parted|let_go;
+    joint|joints|pipe|pipes|hub|bell|spigot * pulled|come|came|drawn|spread|opened|backed|worked|slid open|apart|out|up|loose|away;
+    joint|joints|bell|hub|pipes|they|it 's|has|have|is parted|let_go|drawn|gapped; let go at the joint; pulled open;
+    ${joints}|it|they|seam 's|has|have|is opened up; joint|pipe|pipes|it|coupling pulled out; come|came|coming apart at;
+    it 's|has|have come|pulled apart; it 's|is open , a|an|half|about|maybe|by; it 's|is open a|an|half|about|maybe|by;
     open about; opened about; open up at; joint * open; could be open; not seated; not fully seated;
-    not pushed home; not home; never pushed home; not all the way in; isn t seated; isn't seated; wide joint;
-    joint is wide open; wide open joint; backed out of the hub; out of the hub; backed out; stick my pinky;
-    open joints; joint pulled; wide gap; spigot|pipe pulled|backed out; joint that 's open|pulled|come|apart;
-    joint there is open; see dirt between; daylight in the joint; open seam;
+    not|isn't|wasn't|never|ain't|aren't|weren't * pushed|shoved|driven|seated|knocked|slid home|all_the_way_in|in_all_the_way|all_the_way_home|together;
+    joint|spigot|pipe|bell * not home; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
+    joint is wide open; wide open joint; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
+    open joints; joint pulled; wide gap; joint that 's open|pulled|come|apart;
+    joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; open seam;
+    space between the pipes|joints|two|ends; ends don't touch;
   `,
   notWords: spoken`
     minding the gap; mind the gap; age gap; open house; keep it open; open the; opened the; the gap year;
@@ -37,12 +41,17 @@ export const openJoint = {
       { text: 'Half inch gap at 33.', gives: { at: 33, inches: 0.5 } },
       { text: "Joint's pulled apart at forty seven, on the top.", gives: { at: 47, position: 'top' } },
       { text: 'Fifty eight, that bell is not fully seated.', gives: { at: 58 } },
+      { text: 'The joint has let go at 30.', gives: { at: 30 } },
+      { text: "The spigot isn't pushed home at 35.", gives: { at: 35 } },
+      { text: 'You can see soil between the pipes at 18.', gives: { at: 18 } },
     ],
     unsure: [
       { text: "Maybe an open joint at 40, can't be sure.", gives: { at: 40, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
       'No gaps.',
+      "Nobody's home, so the water is off.",
+      'They opened up a second one on the right.',
       'An open joint lets the roots in.',
       "The joint is tight, it's not open at all.",
       "There's a gap in the fence we can walk through.",

@@ -10,15 +10,19 @@ export const roots = {
   words: spoken`
     root; roots; root ball; root mass; rootlet; root hair; tree root; feeder root; root intrusion; hair roots;
     root curtain; root growth; root infestation; rooty; root mat; root tendril; root tips; root clump;
-    root fibers; root wad; root beard;
+    root fibers; root wad; root beard; rootball; taproot; tap root; root ingress; root penetration; root activity;
+    root bound; rootbound; root nest; root bundle; root plug; root system; root strand; root fibre;
   `,
   signs: spoken`
-    whiskers; horse tail; horsetail; stringy stuff; tree hair; little hairs; hairy; root coming; tendrils;
-    beard; fuzz; bird nest; fox tail; foxtail; spiderweb of; hairs coming in; hair coming in; hair in the joint;
-    hairs in the joint;
+    stringy stuff; tree hair; little hairs; root coming; tendrils; fox tail; foxtail; hairs coming in;
+    hair coming in; hair in the joint; hairs in the joint; rooted up|over|in; all rooted;
+    tree 's|has|have found|got|gotten|grown|worked|pushed * in|into|through|way|pipe;
+  `,
+  weakWords: spoken`
+    whiskers; horse tail; horsetail; hairy; beard; fuzz; fuzzy; bird nest; bird 's nest; spiderweb of; tendril;
   `,
   notWords: spoken`
-    root cause; root of the problem; root beer; root for; rooting for; rooted; root canal; en route;
+    root cause; root of the problem; root beer; root for; rooting for; rooted in the community; deeply rooted; rooted out; root canal; en route;
     scenic route; square root; grass roots; root of it; whisker away; beard on; his beard; my beard;
     cat whiskers; roots here in; roots run deep; put down roots;
   `,
@@ -38,6 +42,9 @@ export const roots = {
       { text: "At 17.5 I've got a root ball.", gives: { at: 17.5 } },
       { text: 'Tendrils coming in at eleven feet, left side.', gives: { at: 11, position: 'left' } },
       { text: 'Fine roots all the way around the joint, 46 feet.', gives: { at: 46, position: 'all-around' } },
+      { text: "Thirty eight feet, it's all rooted up in here.", gives: { at: 38 } },
+      { text: 'At nineteen the tree has found its way in.', gives: { at: 19 } },
+      { text: 'A beard hanging from the crown at 46.', gives: { at: 46, position: 'top' } },
     ],
     unsure: [
       { text: "There's routes at the joint at twenty eight feet.", gives: { at: 28 }, flag: 'word-unsure' },
@@ -48,6 +55,8 @@ export const roots = {
       'No roots in this section.',
       'He had roots cut out two years ago.',
       "Let's get to the root cause of this.",
+      'This is getting hairy.',
+      'A little fuzz on the lens, hang on.',
       "I'd have the roots cut every spring.",
     ],
     notYet: [],

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { earth, is } from '../word-groups.ts';
 
 export const voidKind = {
   name: 'void',
@@ -8,23 +9,29 @@ export const voidKind = {
   plural: 'voids',
   takes: ['to', 'position', 'clock', 'inches'],
   words: spoken`
-    void; voids; cavity; hollow; cavern; washout behind; empty space; empty pocket; open space behind;
-    air pocket; dark space; black space; pocket outside the pipe; cave;
+    void; voids; cavity; cavern; washout behind; empty space; empty pocket; open space behind; air pocket;
+    pocket outside the pipe; dark space; black space;
   `,
   signs: spoken`
-    dirt|soil|ground 's|is|has|has_been washed|eroded|gone off|away|out; soil has washed; dirt washed;
+    ${earth} ${is} washed|eroded|gone|missing|hollowed|scoured off|away|out|behind|from?; ${earth} * washed|eroded|carried away|out|off;
+    soil has washed; dirt washed; ${earth} * gone behind|outside|from_behind|around|under|above;
     nothing behind; empty behind; hollow behind; space outside; pocket outside; space behind;
     hole in the ground behind; see way back in; no dirt behind; no soil behind; missing soil; missing dirt;
-    undermined; hollowed out; scooped out; ground is gone; dirt is gone; ground has washed;
+    undermined; hollowed out; scooped out; ground has washed; hollow|empty|cave|cavern|open|space|dark|black behind|outside|out_there|back_there|beyond;
+    a hollow; like a cave; behind it? 's|is empty|hollow|nothing; hollow|cave underneath|under|below|around|there; see out into the ground;
   `,
+  weakWords: ['hollow', 'cave', 'open space'],
   notWords: spoken`
     void the; null and void; voided; void of; hollow core; hollow eyed; the hollow; up the hollow;
     sleepy hollow; cavity in my tooth; a cavity filled; dentist; cave in; man cave; hollow road; cavities;
-    cave man; hollow lane; hollow way; hollow drive; hollow street; hollow court; in the hollow;
+    cave man; hollow lane; hollow way; hollow drive; hollow street; hollow court; hollow pike; hollow circle; hollow place; hollow trail; hollow loop;
+    empty house; empty lot; empty bucket; house is empty; tank is empty; in the hollow;
     down in the hollow; air pocket in the line;
   `,
   misheard: [
     { heard: "a_avoid|a_boyd|devoid|a_voyage|a_void's", said: 'void', needs: 'nothing' },
+    { heard: "be|maybe|possibly|there_'s|there_is|see|got avoid", said: 'void', needs: 'nothing' },
+    { heard: 'avoid behind|under|above|there|outside|beside|next', said: 'void', needs: 'nothing' },
     { heard: 'avoid', said: 'void', needs: 'article' },
   ],
   examples: {
@@ -33,6 +40,8 @@ export const voidKind = {
       { text: "Dirt's washed out on the left at 45.", gives: { at: 45, position: 'left' } },
       { text: 'Cavity on top at 22.5.', gives: { at: 22.5, position: 'top' } },
       { text: 'Fifty two, the soil has washed away behind it.', gives: { at: 52 } },
+      { text: "It's hollow behind there at 44.", gives: { at: 44 } },
+      { text: 'A cave on the right at 17.', gives: { at: 17, position: 'right' } },
     ],
     unsure: [{ text: 'Might be a void at 38.', gives: { at: 38, status: 'suspected' }, flag: 'suspected' }],
     never: ["That'd void the warranty.", 'No voids.', 'They live down in the hollow.'],

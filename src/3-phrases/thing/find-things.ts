@@ -103,6 +103,9 @@ const nameOf = (value: Named): string =>
         ? value.service
         : '';
 
+/** The kind or material a match names, or hides the words of. */
+const ownerOf = (value: Named): string => (value.sort === 'not' ? value.of : nameOf(value));
+
 /** Of the longest matches at one token: the name of something, unless the words are listed as none of it. */
 function chooseMatch(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Named> | null {
   const longest = matches.filter((match) => match.to === matches[0]?.to);
@@ -129,8 +132,15 @@ export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thin
   candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || isNot(a) - isNot(b) || a.from - b.from);
   const isTaken = new Array<boolean>(tokens.length).fill(false);
   const found: Thing[] = [];
+  const hidden = new Set<string>();
   for (const match of candidates) {
     if (isTaken.slice(match.from, match.to).some(Boolean)) continue;
+    const keys = tokens.slice(match.from, match.to).map((_, index) => `${match.from + index} ${ownerOf(match.value)}`);
+    if (match.value.sort === 'not') {
+      for (const key of keys) hidden.add(key);
+      continue;
+    }
+    if (keys.some((key) => hidden.has(key))) continue;
     isTaken.fill(true, match.from, match.to);
     const heard = textOf(tokens, match.from, match.to);
     const respelling = (misheard: Misheard | undefined): { respelled?: Respelling } =>
