@@ -43,7 +43,7 @@ export interface ReportWording {
 
 /**
  * Notation of `words`: space-separated words; `a|b` either; a word ending in `?` may be left out;
- * `*` stands for up to three words of any sort; `<material>` for a word of that list.
+ * `*` stands for up to three words of any sort; `<service>` or `<liner>` for any name of a service or of that material.
  */
 export interface Kind {
   readonly name: string;
@@ -54,6 +54,10 @@ export interface Kind {
   readonly takes: readonly AttributeName[];
   /** "opening": the thing is also a way in, or what the camera heads for, and then no finding. */
   readonly role?: 'opening';
+  /** True when it is also what is done about a pipe: "you'll need a patch at thirty" finds none. */
+  readonly isRemedy?: boolean;
+  /** What is found at the far end of a stretch of it ("liner from twelve to fifty"). */
+  readonly endsAs?: string;
   /** True when it has no place in the pipe. */
   readonly isPlaceless?: boolean;
   /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */
@@ -62,8 +66,11 @@ export interface Kind {
   readonly yieldsTo?: string;
   /** Kinds it begins as: one of them named in the same breath is the same thing ("cracked, and a piece is gone"). */
   readonly outgrows?: readonly string[];
-  /** What an everyday word of it needs to be believed: a size or share, or being pointed at. */
-  readonly weakNeeds?: 'measure' | 'pointing';
+  /**
+   * What an everyday word of it needs to be believed: a size or share; being pointed at; or any sign that it was noticed here
+   * (a place, a size, being pointed at, standing alone).
+   */
+  readonly weakNeeds?: 'measure' | 'pointing' | 'notice';
   /** True when only left and right are said of it. */
   readonly isSideways?: boolean;
   /** What it is called when the camera goes with the flow. */

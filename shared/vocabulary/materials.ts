@@ -147,7 +147,19 @@ export const materials = [
   {
     name: 'liner',
     title: 'liner',
-    words: ['liner', 'lining', 'lined', 'cipp'],
+    words: [
+      'liner',
+      'lining',
+      'lined',
+      'cipp',
+      'epoxy',
+      'cured in place',
+      'cured in place liner',
+      'cured in place lining',
+      'cured in place pipe',
+      'epoxy liner',
+      'epoxy lining',
+    ],
     glossary: 'Liner: a resin sleeve cured inside the old pipe.',
   },
 ] as const satisfies readonly Material[];

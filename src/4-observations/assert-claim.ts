@@ -8,6 +8,7 @@ import { REACH_TOKENS } from '../3-phrases/assertion/lexicon.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
+import { remedyKinds } from './kind-roles.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Assertion {
@@ -279,6 +280,7 @@ export function assertClaim(
     )
       aside = 'history';
     else if (elsewhere && !isPointedAt) aside = 'chat';
+    else if (planned && planned.to <= claim.from && remedyKinds.has(claim.kind) && !isPointedAt) aside = 'plan';
   } else {
     if (past) aside = 'history';
     else if (elsewhere) aside = 'chat';

@@ -51,10 +51,25 @@ export function reviveFor(reading: Reading, sentence: Sentence, claim: Claim, as
   return reviveTentative(reading, sentence.index);
 }
 
-export function isWeakBelieved(reading: Reading, claim: Claim, assertion: Assertion): boolean {
+/** A sentence of so few tokens holds little beside the thing. */
+const ALONE_TOKENS = 4;
+
+/** Whether an everyday thing is spoken of as seen here: "dirt on the bottom", "there's paper", "Mud." */
+function isNoticed(claim: Claim, assertion: Assertion, sentence: Sentence): boolean {
+  if (claim.place !== null && !assertion.isDefinite) return true;
+  const { degree, percent, inches, position } = claim.fields;
+  return (
+    assertion.isPointedAt ||
+    (degree ?? percent ?? inches ?? position ?? null) !== null ||
+    (claim.from - sentence.from <= 1 && sentence.to - sentence.from <= ALONE_TOKENS)
+  );
+}
+
+export function isWeakBelieved(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): boolean {
+  const needs = weakNeeds.get(claim.kind);
+  if (needs === 'notice') return isNoticed(claim, assertion, sentence);
   const hasPlace = claim.place !== null || reading.pending !== null;
   if (!hasPlace) return false;
-  const needs = weakNeeds.get(claim.kind);
   if (needs === 'measure') {
     const { fields, place } = claim;
     return (fields.percent ?? fields.inches ?? place?.distance.toFeet ?? null) !== null || fields.to !== undefined;

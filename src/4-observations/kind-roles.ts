@@ -36,7 +36,7 @@ export const sidewaysKinds: ReadonlySet<string> = new Set(
 );
 
 /** What everyday words of a kind need to be believed. */
-export const weakNeeds: ReadonlyMap<string, 'measure' | 'pointing'> = new Map(
+export const weakNeeds: ReadonlyMap<string, NonNullable<Kind['weakNeeds']>> = new Map(
   all.flatMap((kind) => (kind.weakNeeds ? [[kind.name, kind.weakNeeds] as const] : [])),
 );
 
@@ -53,4 +53,12 @@ export const yieldsTo: ReadonlyMap<string, KindName> = new Map(
 /** Pipe and fittings, which are seldom said not to be there: "it's no repair" is about the thing at hand. */
 export const fittingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.group === 'fitting').map((kind) => kind.name),
+);
+
+/** Kinds that are also what is done about a pipe. */
+export const remedyKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isRemedy).map((kind) => kind.name));
+
+/** What is found at the far end of a stretch of some kinds. */
+export const farEnds: ReadonlyMap<string, KindName> = new Map(
+  all.flatMap((kind) => (kind.endsAs ? [[kind.name, kind.endsAs as KindName] as const] : [])),
 );

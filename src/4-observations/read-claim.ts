@@ -49,7 +49,7 @@ export function readClaim(
     return null;
   };
   if (claim.kind === 'material-change') return null;
-  if (claim.source === 'weak' && !isWeakBelieved(reading, claim, assertion)) {
+  if (claim.source === 'weak' && !isWeakBelieved(reading, sentence, claim, assertion)) {
     holdTentative(reading, sentence, claim, claims, assertion, placing);
     return consider('an everyday word without what it needs');
   }

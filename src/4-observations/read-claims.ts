@@ -4,6 +4,7 @@ import type { Token } from '../3-phrases/token/token.ts';
 import { assignAttributes } from './assign-attributes.ts';
 import { assignPlaces } from './assign-places.ts';
 import { type Claim, kindTakes } from './claim.ts';
+import { farEnds } from './kind-roles.ts';
 import { namedThings } from './name-things.ts';
 import type { Fields } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -26,6 +27,24 @@ function dropRejected(claims: readonly Claim[]): Claim[] {
     kept.push(claim);
   }
   return kept;
+}
+
+/** "Liner from twelve to fifty": where it starts and where it ends are two things. */
+function splitEnds(claim: Claim): Claim[] {
+  const kind = farEnds.get(claim.kind);
+  const { place } = claim;
+  if (kind === undefined || place === null || place.distance.toFeet === null) return [claim];
+  const { toFeet } = place.distance;
+  const end: Claim = {
+    ...claim,
+    kind,
+    things: [...claim.things],
+    respelled: [...claim.respelled],
+    fields: {},
+    place: { ...place, distance: { ...place.distance, feet: toFeet, toFeet: null } },
+  };
+  claim.place = { ...place, distance: { ...place.distance, toFeet: null } };
+  return [claim, end];
 }
 
 export interface SentenceClaims {
@@ -51,5 +70,5 @@ export function readClaims(sentence: Sentence, tokens: readonly Token[]): Senten
     if (claim.place?.distance.toFeet !== null && claim.place && kindTakes(claim.kind, 'to'))
       claim.fields.to = claim.place.distance.toFeet;
   }
-  return { claims: kept, loose };
+  return { claims: kept.flatMap(splitEnds), loose };
 }

@@ -7,36 +7,79 @@ export const debris = {
   title: 'Debris',
   plural: 'debris',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
+  weakNeeds: 'notice',
   words: spoken`
-    debris; gravel; mortar; grout; paint; paper; toilet paper; toilet tissue; tissue; paper towel; lint;
-    dryer lint; sand; silt; sediment; wipes; baby wipes; wet wipes; sludge; sawdust; drywall dust; drywall mud;
-    drywall compound; thinset; thin set; construction debris; construction junk; leaves; muck; solids;
-    settled solids; rubble; pebbles; little stones; concrete slurry; slurry; dirt; mud; rocks; stones; plaster;
-    joint compound; cement; stucco; tile chips; chips; wood chips; shavings; pvc shavings; plastic shavings;
-    mulch; pea gravel; landscape rock; dust; junk; crumbs; kitty litter; cat litter; litter; coffee grounds;
-    food waste; eggshells; waste; sewage; stool; scraps; wad of hair; hair clog; wad of paper; roofing grit;
-    shingle grit; grit; rock; ash; sediments; clod; dirt clod; concrete chunks; chunks of concrete;
-    concrete washout; washout; hardened concrete; trash; garbage; spoils; broken tile; acorns; pine needles;
-    twigs; rust flakes in the bottom; feminine products; tampons; flushable wipes; rags;
+    debris; mortar; grout; toilet paper; toilet tissue; tissue; paper towel; lint; dryer lint; silt; sediment;
+    wipes; baby wipes; wet wipes; sludge; sawdust; drywall dust; drywall mud; drywall compound; thinset; thin set;
+    construction debris; construction junk; muck; solids; settled solids; rubble; pebbles; little stones;
+    concrete slurry; slurry; joint compound; stucco; tile chips; wood chips; shavings; pvc shavings;
+    plastic shavings; pea gravel; landscape rock; kitty litter; cat litter; coffee grounds; food waste; eggshells;
+    scraps; wad of hair; hair clog; wad of paper; roofing grit; shingle grit; grit; ash; sediments; clod; dirt clod;
+    concrete chunks; chunks of concrete; concrete washout; washout; hardened concrete; spoils; broken tile; acorns;
+    pine needles; twigs; rust flakes in the bottom; feminine products; tampons; flushable wipes; rags; silted;
+    silted up; silting; silty; silt bed; turd; turds; poop; feces; fecal; fecal matter; excrement; gunk; gunked up;
+    goop; gunky; slop; grime; gritty; hairball; hair ball; hair balls; hairballs;
+    clump|wad|ball|mat|knot|clot|nest of hair|lint|wipes|paper|tissue|toilet_paper; matted hair; hair and lint;
+    hair and soap; shards;
+    brick|concrete|mortar|grout|plaster|rock bits|pieces|chunks|rubble|fragments|chips|crumbs|shards;
+    cement slag|droppings|slurry|blob|splatter|spill|grout; mortar droppings;
+    blob|slug|lump|chunk|glob|hunk|pile|mound|heap|bed|bank|berm|drift|puddle|skin|layer|film of concrete|cement|mortar|grout|plaster|paint|thinset|sand|silt|gravel|dirt|mud|rock|rocks|stone|stones|paper|debris|lint|sediment|rubble|drywall_mud|sludge|solids|grit|leaves;
+    drywall; latex paint; paint skin; lint buildup; paper buildup; paper towels; loose|solid|wet lint|debris|paper;
+    tissue paper; sand bar; sandbar; detritus; sewage solids; settlement of|solids; settled material|stuff|debris;
+  `,
+  signs: spoken`
+    paper|tissue|wipe|wipes|lint|hair|solids|stuff|leaves 's|is|are hung_up|snagged|caught|stuck|piled|piled_up|draped|piling|building_up|collecting|hanging_up; paper|tissue|wipe|wipes|lint|hair|solids|stuff|leaves hung_up|snagged|caught|stuck|piled|piled_up|draped|piling|built_up|building_up|collecting;
+    stuff|material|junk|crap settled|laying|lying|sitting|settling|piled * bottom|invert|flow_line|pipe|line;
+    stuff|crud|crap|junk in|on|along the bottom|invert|floor|flow_line|flowline|pipe|line;
+    
+    bits|pieces|chunks|fragments|chips|lumps|shards|crumbs of * laying|lying|sitting|loose;
+    bits|pieces|chunks|fragments|chips|lumps of brick|concrete|mortar|tile|rock|grout|stone|cement|plaster;
+    concrete|cement|mortar|grout|plaster|paint in the|this? pipe|line|bottom|invert|drain|bore;
+    concrete|cement|mortar|grout|plaster|paint laying|lying|poured|dumped|washed|hardened|set_up|spilled|ran down|in|on * pipe|line|bottom|invert|drain|here;
+    dumped|poured|washed|rinsed|spilled|dropped|pouring|dumping|washing|rinsing concrete|cement|mortar|grout|plaster|paint|thinset;
+    dumped|poured|washed|rinsed|spilled|dropped|washing|rinsing some|their|his|the|leftover concrete|cement|mortar|grout|plaster|paint|thinset;
+    washed out concrete|cement|mortar|grout; set up concrete|cement|grout|mortar;
+  `,
+  weakWords: spoken`
+    paper; dirt; mud; sand; rock; rocks; stone; stones; leaves; junk; dust; trash; garbage; chips; waste; cement;
+    paint; plaster; crud on|in|along the bottom|invert|floor|flow_line; hair; mulch; litter; sewage; crumbs; stool;
+    gravel; stuff on the bottom;
   `,
   notWords: spoken`
     paperwork; on paper; piece of paper; mud room; mudroom; mud on the reel; sand paper; sandpaper; paper thin;
     tar paper; newspaper; paper plate; paint brush; house paint; paint job; painted; paper says;
     paper towel company; rock hard; rock bottom; rocks in; hair of the dog; hair past; a hair; stone wall;
-    stone foundation; stone house; rock and roll; hard as a rock; stepping stone; stone 's throw; sand box;
-    sandbox; sand trap; leaves of; leaves the; leaves on; leaves in the yard; rake leaves; raking leaves;
-    leaves me; leaves it; he leaves; she leaves; it leaves; that leaves; who leaves; leaves you; dirt cheap;
-    dirt road; weight of the dirt; dirt above; feet of dirt; pay dirt; in the mud; muddy; mud everywhere;
-    hand me a paper; rock solid; trash talk; trash can; trash truck; keep the wipes; in the trash;
-    garbage truck; garbage day; garbage disposal; no waste; waste of; waste line; waste pipe; paper trail;
-    crumbs on; rest of the paper; on the paper; tile floor; tile guy; paint on; in the paper; in paper;
-    kitchen paper; hair cut; haircut; my hair; her hair; his hair; wallpaper; paper pipe; cement line;
-    cement pipe; asbestos cement; gray cement; cement stuff; grey cement; concrete pipe; plaster wall; rocks on;
-    paper work; the waste; chips and; wood chip trail; dust mask; cocoa mulch; gravel driveway; gravel drive;
-    gravel road; gravel lot; junk mail; junk drawer; sewage pump; sewage smell; smell of sewage;
-    smells like sewage; sand it; cement mixer; sand beach; beach sand; hair on; sand in my; mud on my;
-    dirt on my; dirt on it; gravel in my; hair dryer; green stones; corner stone; paint the; stone 's showing;
-    the stones in the concrete; the stone showing;
+    stone foundation; stone house; rock and roll; hard as a rock; stepping stone; stone 's throw; sand box; sandbox;
+    sand trap; leaves of; leaves the; leaves on; leaves in the yard; rake leaves; raking leaves; leaves me;
+    leaves it; he leaves; she leaves; it leaves; that leaves; who leaves; leaves you; dirt cheap; dirt road;
+    weight of the dirt; dirt above; feet of dirt; pay dirt; in the mud; muddy; mud everywhere; hand me a paper;
+    rock solid; trash talk; trash can; trash truck; keep the wipes; in the trash; garbage truck; garbage day;
+    garbage disposal; no waste; waste of; waste line; waste pipe; paper trail; crumbs on; rest of the paper;
+    on the paper; tile floor; tile guy; in the paper; in paper; kitchen paper; hair cut; haircut; my hair;
+    her hair; his hair; wallpaper; paper pipe; cement line; cement pipe; asbestos cement; gray cement; cement stuff;
+    grey cement; concrete pipe; plaster wall; rocks on; paper work; the waste; chips and; wood chip trail;
+    dust mask; cocoa mulch; gravel driveway; gravel drive; gravel road; gravel lot; junk mail; junk drawer;
+    sewage pump; sewage smell; smell of sewage; smells like sewage; sand it; cement mixer; sand beach; beach sand;
+    hair on; sand in my; mud on my; dirt on my; dirt on it; gravel in my; hair dryer; green stones; corner stone;
+    paint the; stone 's showing; the stones in the concrete; the stone showing;
+    paint on the house|wall|lid|cap|cleanout|cover|trim|siding|lawn|grass|ground|street|curb; paint a mark;
+    paint mark; paint it; paint can; paint that; can of paint; marking paint; spray paint; fresh paint; dry as dust;
+    dust off; dusty; dust cover; dust cap; cement 's|is|has|gone|went * gone|soft|eaten|washed|away;
+    cement|mortar lining|lined|joint|joints|floor|patio|driveway|walk|block;
+    leaves in|on|off|from|all_over the yard|gutter|gutters|lawn|street|driveway|ground|trees|tree;
+    gravel in|on the driveway|road|yard; gravel out|around;
+    mind|watch the * gravel|mud|rocks|cement|paint|dirt|dust|concrete;
+    boots|shoes|feet|truck|hands|gloves|knees|jeans * mud|dirt|dust|mulch|paint;
+    mud|dirt|dust|paint|mulch on my|his|her|your|our boots|shoes|hands|floor|carpet|truck|camera|reel|jeans|rug;
+    out of paper; dirt back; back fill; backfill; rocks by|around|over|along the; rock garden;
+    stone patio|walk|steps|porch|path; mud in my; wipe the; wipe it; paper towel for|from|roll; with a paper towel;
+    a paper towel to; sand on the beach; hair on my|his|her|its; dog|cat|cats|dogs|my|his|her * hair;
+    flush|flushed|flushing * paper|wipes|tissue|tampons; don't flush * wipes|paper;
+    concrete patio|porch|driveway|steps|walk|slab|floor|block|wall|sidewalk|pad|bench|lid|collar; laundry paint;
+    the seller's paper; need|want|get|grab some|a|more paper|tissue; paper cup|bag|plate|route; cut the paper;
+    trash pickup|bin|bins|bag|bags|day; litter box; waste of time|money; rocks in my|his|her; dirt dauber;
+    dirt bike; mud dauber; mud flap; mud bath; mud|dirt|snow on the road;
+    leaves out|behind|around|alone|from|for|here|there|a|to|with|us|no|only|one|my|your|his|her;
   `,
   misheard: [
     { heard: 'the_brie|debri|the_breeze|debrief|de_brie|the_bris', said: 'debris', needs: 'distance' },
@@ -46,6 +89,13 @@ export const debris = {
   ],
   examples: {
     says: [
+      { text: 'Toilet paper hung up at 27.', gives: { at: 27 } },
+      { text: 'Somebody washed out grout down here, thirteen feet.', gives: { at: 13 } },
+      { text: "There's paper on the bottom at 31.", gives: { at: 31, position: 'bottom' } },
+      { text: 'Dirt. Sixteen feet.', gives: { at: 16 } },
+      { text: 'Lumps of concrete at nine feet.', gives: { at: 9 } },
+      { text: 'Silted up from 20 to 24, about a third.', gives: { at: 20, to: 24, percent: 33 } },
+      { text: 'A big hairball at nineteen.', gives: { at: 19 } },
       { text: 'Debris on the bottom at eighteen feet.', gives: { at: 18, position: 'bottom' } },
       { text: "There's gravel from forty to forty three.", gives: { at: 40, to: 43 } },
       { text: 'Mortar at thirty three, about twenty percent.', gives: { at: 33, percent: 20 } },
@@ -59,16 +109,16 @@ export const debris = {
       { text: 'Could be mud at 36.', gives: { at: 36, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'Let me get a paper towel for my glasses.',
+      'I tracked mud all over her kitchen.',
+      'Flush some paper for me.',
+      'Mind the gravel.',
+      'Let me paint a mark on the lawn.',
       'No debris.',
       'He jetted a load of gravel out of here last fall.',
       'Do you have a paper copy of the listing?',
     ],
-    notYet: [
-      { text: 'Toilet paper hung up at 27.', gives: { at: 27 } },
-      { text: 'Let me get a paper towel for my glasses.', gives: [] },
-      { text: 'Debris builds up wherever water sits.', gives: [] },
-      { text: 'I tracked mud all over her kitchen.', gives: [] },
-    ],
+    notYet: [{ text: 'Debris builds up wherever water sits.', gives: [] }],
   },
   report: {
     meaning: 'Loose or settled material lies in the pipe and can hold back what comes down.',

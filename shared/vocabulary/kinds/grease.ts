@@ -9,13 +9,23 @@ export const grease = {
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
   words: spoken`
     grease; greasy; greased; fat; fats; fat buildup; grease buildup; soap scum; lard; congealed; congealed fat;
-    soap buildup; soap; cooking fat; cooking grease; buildup of grease; grease deposit;
+    soap buildup; soap; cooking fat; cooking grease; buildup of grease; grease deposit; greasey; fatty; lardy;
+    tallow; congealing; coagulated; oil and grease; fats and oils; fats oils and grease; oily;
+    oily sludge|film|residue|buildup|water; cooking oil; bacon grease|fat;
+    solid|hardened|solidified|hard fat|grease; waxy; fog buildup|deposit|deposits|build_up;
+    grease|fat|soap|greasy|soapy|fatty|oily|fog build_up|buildup|deposit|deposits|film|coating|layer|residue|ring|rings|collar|shelf|plug;
+    ring|rings|collar|layer|film|coat|shelf|buildup|build_up|deposit|deposits|lump|lumps|coating of grease|fat|soap|lard;
+    soapy; soap curd;
   `,
   notWords: spoken`
-    grease on the lens; elbow grease; grease pencil; grease trap; grease monkey; fat chance; fat lip;
-    grease on my; big fat; fat cat; greasy spoon; greasy burger; greasy food; soap opera; dish soap;
-    so much soap; no soap; soap and water; soap box; soap suds; fat hands; fat fingers; grease gun; fat dog;
-    fat squirrel; fat on me; fat cable; too fat; bar of soap; laundry soap; chew the fat; lens is greasy;
+    grease on the lens; elbow grease; grease pencil; grease trap; grease monkey; fat chance; fat lip; grease on my;
+    big fat; fat cat; greasy spoon; greasy burger; greasy food; soap opera; dish soap; so much soap; no soap;
+    soap and water; soap box; soap suds; fat hands; fat fingers; grease gun; fat dog; fat squirrel; fat on me;
+    fat cable; too fat; bar of soap; laundry soap; chew the fat; lens is greasy;
+    hands|gloves|fingers|hand|reel|cable|lens|lid|burger|pan are|is|all|get|got|'s greasy|greased|oily;
+    greased my|the|it|up reel|cable|hinge|threads|wheels?; grease my|the|it|up reel|cable|hinge|threads|wheels; grease on the reel|cable|lid|cap; some grease on|for; hand soap;
+    soapy water; soap dispenser; pour|pouring|dump|dumping|put|putting * grease|fat|oil|soap;
+    wash|washed|washing * soap; oily rag; oil change; not a fat;
   `,
   misheard: [
     {
@@ -27,6 +37,9 @@ export const grease = {
   ],
   examples: {
     says: [
+      { text: 'Fat deposits at twelve, thirty percent.', gives: { at: 12, percent: 30 } },
+      { text: 'A ring of grease all the way around at 17.', gives: { at: 17, position: 'all-around' } },
+      { text: "It's caked with grease at nine feet.", gives: { at: 9, degree: 'heavy' } },
       { text: 'Grease at twenty one feet, about a third of the pipe.', gives: { at: 21, percent: 33 } },
       {
         text: 'Light grease along the top from 30 to 36.',
@@ -40,6 +53,8 @@ export const grease = {
       { text: 'Could be grease at 50.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'My hands are greasy.',
+      'I greased the cable.',
       "Don't ever pour grease down the sink.",
       'No grease.',
       'I need to grease the reel.',

@@ -7,23 +7,54 @@ export const patch = {
   title: 'Earlier repair',
   plural: 'earlier repairs',
   takes: ['to', 'material', 'inches', 'position'],
+  isRemedy: true,
   words: spoken`
     patch; spot repair; repair; old repair; point repair; repair sleeve; repair section; splice; spliced in;
     sectional repair; repaired section; replaced section; replacement section; replacement piece;
+    previous|prior|past|earlier|recent|new|newer|newish|plumber's|old repair|patch|fix|mend;
+    spot|point|sectional|section|local|band|sleeve|patch repair|liner|fix|lining;
+    repair patch|spot|piece|job|clamp|sleeve|band|collar; patch liner; patch job; patched; mended; spliced;
+    spliced piece|section; splice in;
+    new|newer|newish|replaced|replacement|different|fresh|short section|piece|length|stretch|bit|stick|joint of * pipe|clay|plastic|pvc|iron|abs;
   `,
   signs: spoken`
     been patched; been repaired; been fixed; has been worked on; been worked on before;
     cut in a new|short|fresh|newer piece; let in a; cut a new piece in; cut out the bad;
     section|piece has been replaced; new piece of pipe; somebody cut in; somebody patched; somebody replaced;
     somebody repaired; somebody did a repair; patched with; patched in;
+    somebody|someone|they|they_'ve|somebody_'s cut_out the bad; patched over|up;
+  `,
+  weakWords: spoken`
+    repaired;
+    it|this|that|here|pipe|line|joint|piece|one|they? was|been|has_been|'s_been|were|got|gotten|is repaired|fixed|patched|replaced|redone|renewed|mended|dug_up;
+    dug up and repaired|replaced|fixed;
+    somebody|someone|they|they_'ve|somebody_'s|someone_'s|plumber patched|repaired|replaced|fixed|mended|spliced|redid|worked_on|cut_in|cut_out|let_in|dug_up|put_in a|an|the|this|that|it|some|something;
+    section|piece|length|part|bit|stretch|joint 's|has|has_been|was|is|'s_been|all been? replaced|renewed|redone|changed;
+    some|a|little|previous|earlier work here|there|done|in_here; let into the|this|that;
+    somebody * been in|at|after here|this|it; done some work;
   `,
   notWords: spoken`
-    repair bill; repair guy; needs repair; need repair; needs a repair; to repair; repairs run; patch of;
-    repair it; patch it; repair that; should repair; patch the; repair the; a patch of ice; cost of repair;
-    repair price; price repairs; for repair; one repair; eye patch; road patch; asphalt patch;
+    repair bill; repair guy; needs repair; need repair; needs a repair; to repair; repairs run; patch of; repair it;
+    patch it; repair that; should repair; patch the; repair the; a patch of ice; cost of repair; repair price;
+    price repairs; for repair; eye patch; road patch; asphalt patch;
+    needs|need|needing|recommend|recommending|do|doing|price|quote|for|want|get|getting|about|require|requires|call_for|calls_for|suggest|due|future|urgent|immediate|candidate * spot|point|sectional? repair|patch;
+    dig * repair; and repair it|that|this; repair will|would|could|should|can|is_going;
+    repair work|cost|costs|crew|company|man|guys|shop|order|estimate|quote; patch on his|her|my|the_roof|the_wall;
+    strawberry|pumpkin|rough|bad|bald|wet|dry|garden|vegetable|flower|damp patch;
+    patch of grass|dirt|ice|lawn|shade|road|sky|light|scale|rust|corrosion|roots|grease|mud;
+    roof|driveway|street|road|ceiling|wall|fence|sidewalk|truck|reel|camera|furnace|gutter|window|porch * repaired|patched|replaced|fixed|redone;
+    patched|repaired|replaced|fixed the roof|driveway|street|ceiling|wall|fence|sidewalk|furnace|water|camera|reel|main|toilet|tub|sink|floor|house;
+    get|have|gets|getting * repaired|fixed|replaced|patched;
+    needs|need|ought|should|must|could|can|will|would|to|gonna * be|been repaired|fixed|replaced|patched;
+    hasn't|haven't|not|never|isn't * repaired|fixed|patched|replaced; fixed on|at|income|price;
+    feet|foot|years was|were|has_been|have_been|been replaced|redone; one repair;
   `,
   examples: {
     says: [
+      { text: "There's a newer piece of pipe at twenty three.", gives: { at: 23 } },
+      { text: "It's been patched in at sixteen.", gives: { at: 16 } },
+      { text: 'They replaced a piece at 33.', gives: { at: 33 } },
+      { text: 'Somebody cut out the bad stuff at 18.', gives: { at: 18 } },
       { text: "There's a patch at twenty seven feet.", gives: { at: 27 } },
       { text: 'Thirty nine feet, this has been repaired.', gives: { at: 39 } },
       { text: 'Old repair on the bottom at forty six.', gives: { at: 46, position: 'bottom' } },
@@ -36,6 +67,9 @@ export const patch = {
       },
     ],
     never: [
+      "That'll need a repair before winter.",
+      "You'll need a spot repair at thirty.",
+      'They replaced the driveway.',
       'He said they patched the driveway, not the pipe.',
       "I'd get a price on a spot repair.",
       'No repairs that I can see.',
@@ -43,7 +77,6 @@ export const patch = {
     notYet: [
       { text: 'Spot repair from thirty one to thirty four feet, PVC.', gives: { at: 31, to: 34, material: 'pvc' } },
       { text: 'Somebody cut in a new piece at 19, plastic.', gives: { at: 19, material: 'pvc' } },
-      { text: "That'll need a repair before winter.", gives: [] },
       { text: 'Patches like that never last.', gives: [] },
     ],
   },

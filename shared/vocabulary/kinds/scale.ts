@@ -8,10 +8,23 @@ export const scale = {
   plural: 'scale',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
   words: spoken`
-    rust; scale; scaling; scaled; scaly; scale buildup; tuberculation; tuberculated; tubercles; mineral buildup;
-    mineral deposits; mineral deposit; rust scale; rust buildup; crusty; crust; encrustation; encrusted;
-    crusted; calcification; calcium; calcified; lime scale; limescale; barnacles; rust flakes; flaking; flaky;
-    lime; rough and scaly; mineral; hard deposits; deposits; crud; build up; buildup; nodules; rusty crust;
+    scale; scaling; scaled; scaly; scale buildup; tuberculation; tuberculated; tubercles; mineral buildup;
+    mineral deposits; mineral deposit; rust scale; rust buildup; crusty; crust; encrustation; encrusted; crusted;
+    calcification; calcium; calcified; lime scale; limescale; barnacles; rust flakes; flaking; flaky; lime;
+    rough and scaly; mineral; hard deposits; deposits; crud; build up; buildup; nodules; rusty crust; scaley;
+    rust blister|knob|bump|nodule|tubercle|growth|deposit|barnacle|lump|crust;
+    rust blisters|knobs|bumps|nodules|tubercles|growths|deposits|barnacles|lumps; rust build up; rust flake;
+    rusted up; rusting up; rusty scale; rust and scale; furred; furred up; furring; fur;
+    corrosion scale|buildup|deposits|nodules; iron scale; hard scale; scale deposit; scale and rust; oxidation;
+    oxidized; incrustation; incrusted; encrustations; lime deposit; lime deposits; lime buildup; calcite;
+    calcite deposits; stalactite; hard water deposit|scale|buildup; hard water deposits; uric scale; urine scale;
+    urine salts; slag; pipe scale; scaled over; crusted up; crusted over; crusty walls; mineral scale;
+    mineral crust; tuberculations; calcium deposit|buildup; calcium deposits; knobs of rust; lumps of rust;
+    barnacled; surface rust; rust all|everywhere;
+    heavy|light|hard|flaky|moderate|thick|bad|loose|some|lots_of|a_lot_of|layers_of|covered_in|covered_with|full_of rust;
+  `,
+  weakWords: spoken`
+    rusted; rusting; rusty; rust;
   `,
   notWords: spoken`
     scale of one; scale of 1; on a scale; bathroom scale; scale up; to scale; full scale; rust belt; rust color;
@@ -19,6 +32,13 @@ export const scale = {
     pie crust; lime green; build up on the lens; economies of scale; pay scale; mineral water; scale model;
     tip the scale; scale back; grease buildup; buildup of grease; buildup of paper; time to scale; crud on my;
     key lime; pizza crust; buildup on the lens; calcium in; a lime;
+    truck|car|van|railing|gate|lid|cap|cover|plug|tool|tools|fence|meter|heater|furnace|nail|screw|bolt|bolts|wrench|hinge|bucket|reel * rust|rusty|rusted;
+    rusty lid|cap|cover|plug|tool|tools|nail|screw|bolt|truck|car|old_truck|gate|railing;
+    rust on a|an|my|his|her; rust on a|an|his|her|my old? truck|car|cap|lid|plug; rust proof; rust bucket;
+    rusted shut|closed|tight|over|solid|on|in_place; rusted through|out|away|thin; rusting out|through|away;
+    i 'm rusty; a little rusty at; skills are rusty; remove the scale; descale; kitchen scale; mineral spirits;
+    salts of; scaling a|the|these|this|back|down|up; scale it|them|this; deposits on the house; security deposit;
+    deposit on; down payment; builds up rust; builds rust;
   `,
   misheard: [
     { heard: 'kale|skill|skale|scales|scab|scail|skell|skull', said: 'scale', needs: 'distance' },
@@ -26,6 +46,9 @@ export const scale = {
   ],
   examples: {
     says: [
+      { text: "It's all rusted up from twelve to twenty.", gives: { at: 12, to: 20 } },
+      { text: 'Walls are rusty at fourteen feet.', gives: { at: 14 } },
+      { text: 'Rust knobs on both sides at ten.', gives: { at: 10, position: 'side' } },
       { text: 'Heavy scale from ten to twenty two feet.', gives: { at: 10, to: 22, degree: 'heavy' } },
       {
         text: 'Scaling on the bottom at 31, maybe twenty percent.',
@@ -36,6 +59,9 @@ export const scale = {
     ],
     unsure: [{ text: 'Possibly scale at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' }],
     never: [
+      'His truck has rust on it.',
+      'The cleanout cap is rusty.',
+      'Older iron builds up rust.',
       "On a scale of one to ten it's a six.",
       'Cast iron always scales up in time.',
       'No scale at all.',

@@ -11,7 +11,7 @@ export const examples = {
     },
     { value: 'cast-iron', ways: ['cast iron', 'four inch cast', 'old cast iron soil pipe', 'c i pipe'] },
     { value: 'clay', ways: ['clay tile', 'terra cotta', 'vitrified clay', 'V C P'] },
-    { value: 'concrete', ways: ['six inch concrete'] },
+    { value: 'concrete', ways: ['six inch concrete', 'concrete pipe'] },
     { value: 'asbestos-cement', ways: ['transite', 'asbestos cement', 'AC pipe'] },
     { value: 'bituminous-fiber', ways: ['Orangeburg', 'orange berg', 'pitch fiber', 'that tar paper pipe'] },
     { value: 'ductile-iron', ways: ['ductile iron', 'ductile'] },
@@ -23,7 +23,6 @@ export const examples = {
   ],
   never: ['a plastic bag', 'it leads to the street', 'take the lead', 'plastic toy'],
   notYet: [
-    { value: 'concrete', ways: ['concrete pipe'] },
     {
       value: null,
       ways: [

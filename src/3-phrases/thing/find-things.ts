@@ -33,12 +33,20 @@ const withPlural = (pattern: string): string[] => {
   ];
 };
 
-/** `<service>` in a pattern stands for any of the services, by any of their names. */
+/** `<service>` in a pattern stands for any of the services, `<liner>` for that material, each by any of its names. */
 const serviceChoices = services
   .flatMap((service) => service.words)
   .map((words) => words.replaceAll(' ', '_'))
   .join('|');
-const fillIn = (pattern: string): string => pattern.replaceAll('<service>', serviceChoices);
+const choicesOf = new Map([
+  ['service', serviceChoices],
+  ...materials.map(
+    ({ name, words }) =>
+      [name, words.flatMap((word: string) => (word.includes('|') ? [] : word.replaceAll(' ', '_'))).join('|')] as const,
+  ),
+]);
+const fillIn = (pattern: string): string =>
+  pattern.replaceAll(/<([a-z-]+)>/g, (whole, name: string) => choicesOf.get(name) ?? whole);
 
 function kindEntries(kind: Kind): LexiconEntry<Named>[] {
   const name = kind.name as KindName;
@@ -47,16 +55,24 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
     value: { sort: 'kind', kind: name, source },
   });
   return [
-    ...kind.words.flatMap(withPlural).map((pattern) => entry(pattern, 'word')),
+    ...kind.words
+      .map(fillIn)
+      .flatMap(withPlural)
+      .map((pattern) => entry(pattern, 'word')),
     ...(kind.signs ?? []).map((pattern) => entry(fillIn(pattern), 'sign')),
-    ...(kind.weakWords ?? []).flatMap(withPlural).map((pattern) => entry(pattern, 'weak')),
+    ...(kind.weakWords ?? [])
+      .map(fillIn)
+      .flatMap(withPlural)
+      .map((pattern) => entry(pattern, 'weak')),
     ...(kind.misheard ?? []).map(
       (misheard): LexiconEntry<Named> => ({
         pattern: misheard.heard,
         value: { sort: 'kind', kind: name, source: 'word', misheard },
       }),
     ),
-    ...(kind.notWords ?? []).map((pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'not', of: name } })),
+    ...(kind.notWords ?? []).map(
+      (pattern): LexiconEntry<Named> => ({ pattern: fillIn(pattern), value: { sort: 'not', of: name } }),
+    ),
   ];
 }
 
@@ -103,21 +119,24 @@ const nameOf = (value: Named): string =>
         ? value.service
         : '';
 
-/** The kind or material a match names, or hides the words of. */
-const ownerOf = (value: Named): string => (value.sort === 'not' ? value.of : nameOf(value));
-
-/** Of the longest matches at one token: the name of something, unless the words are listed as none of it. */
-function chooseMatch(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Named> | null {
-  const longest = matches.filter((match) => match.to === matches[0]?.to);
-  const hidden = new Set(longest.flatMap(({ value }) => (value.sort === 'not' ? [value.of] : [])));
-  const named = longest.find(({ value }) => value.sort !== 'not' && !hidden.has(nameOf(value)));
-  return named ?? longest.find(({ value }) => value.sort === 'not') ?? longest[0] ?? null;
+/**
+ * Of the matches at one token: the longest name, and every longer stretch that is listed as none of something. A name listed
+ * as none of itself in its very words is no name.
+ */
+function chooseMatches(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Named>[] {
+  const hiding = matches.filter(({ value }) => value.sort === 'not');
+  const named = matches.find(
+    (match) =>
+      match.value.sort !== 'not' &&
+      !hiding.some(({ value, to }) => to >= match.to && value.sort === 'not' && value.of === nameOf(match.value)),
+  );
+  return named ? [...hiding, named] : hiding;
 }
 
 /** Every named thing. Of matches that overlap the longest stands, and of equal ones the first. */
 export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thing[] {
   const candidates = tokens.flatMap((_, at) => {
-    const best = chooseMatch(
+    return chooseMatches(
       matchAt(lexicon, tokens, at).filter(
         ({ value, from, to }) =>
           value.sort === 'not' ||
@@ -126,21 +145,22 @@ export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thin
           isInFrame(value.misheard.needs, from, to),
       ),
     );
-    return best ? [best] : [];
   });
   const isNot = (match: (typeof candidates)[number]): number => (match.value.sort === 'not' ? 0 : 1);
   candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || isNot(a) - isNot(b) || a.from - b.from);
   const isTaken = new Array<boolean>(tokens.length).fill(false);
+  const hiddenFrom = new Map<string, Set<number>>();
   const found: Thing[] = [];
-  const hidden = new Set<string>();
   for (const match of candidates) {
     if (isTaken.slice(match.from, match.to).some(Boolean)) continue;
-    const keys = tokens.slice(match.from, match.to).map((_, index) => `${match.from + index} ${ownerOf(match.value)}`);
     if (match.value.sort === 'not') {
-      for (const key of keys) hidden.add(key);
+      const hidden = hiddenFrom.get(match.value.of) ?? new Set();
+      hiddenFrom.set(match.value.of, hidden);
+      for (let at = match.from; at < match.to; at += 1) hidden.add(at);
       continue;
     }
-    if (keys.some((key) => hidden.has(key))) continue;
+    const hidden = hiddenFrom.get(nameOf(match.value));
+    if (hidden && (hidden.has(match.from) || hidden.has(match.to - 1))) continue;
     isTaken.fill(true, match.from, match.to);
     const heard = textOf(tokens, match.from, match.to);
     const respelling = (misheard: Misheard | undefined): { respelled?: Respelling } =>
