@@ -28,7 +28,7 @@ import { giveAttributes, givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
 import { answerQuestion } from './read-questions.ts';
 import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
-import { noticeSummary } from './read-summary.ts';
+import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { withdraw } from './take-back.ts';
@@ -37,7 +37,7 @@ import { withdraw } from './take-back.ts';
 export function gatherObservations(phrases: Phrases): Reading {
   const sentences = cutSentences(phrases);
   const plan = planPlaces(sentences, phrases, saysPlaceFirst(phrases.phrases));
-  const reading = startReading(phrases, sentences, plan);
+  const reading = startReading(phrases, sentences, plan, findEnding(sentences));
   for (const sentence of reading.sentences) readSentence(reading, sentence);
   return reading;
 }

@@ -98,7 +98,8 @@ export function findKnown(
     .some((token) => /^(another|second|third|more|other)$/.test(token.text));
   if (isAnother && run.way === 'out') return null;
   const same = everywhere.filter((item) => item.run === run.n);
-  if (same.length === 0) return null;
+  const elsewhere = knownBefore(reading, sentence, everywhere, claim, assertion, placing);
+  if (same.length === 0) return elsewhere;
   const hasOwnPlace = claim.place !== null || (claim.relative !== null && placing.basis === 'relative');
   const open = reading.focus.findLast(
     (item) => item.kind === claim.kind && !item.isWithdrawn && item.fields.to === null && item.at !== null,
@@ -114,6 +115,7 @@ export function findKnown(
   if (hasOwnPlace && placing.at !== null) {
     const near = nearestItem(same, placing.at, run.way === 'back' ? SLIP_FEET : SAME_FEET);
     if (near) return near;
+    if (elsewhere) return elsewhere;
     const unplaced = assertion.isDefinite
       ? same.findLast((item) => item.at === null || (isPlaceGuessed(item) && sentence.index - item.sentence <= 4))
       : undefined;
@@ -139,7 +141,8 @@ export function findKnown(
   if (run.way === 'back') {
     // Parked over something on the way back, with its place just read out: near a known thing it is that thing.
     const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
-    if (isParked && !assertion.isDefinite && placing.at !== null) return nearestItem(same, placing.at, SLIP_FEET);
+    if (isParked && !assertion.isDefinite && !seenAgain.test(sentence.text) && placing.at !== null)
+      return nearestItem(same, placing.at, SLIP_FEET);
     return same.findLast((item) => matchesFields(item, claim)) ?? same.at(-1) ?? null;
   }
   if (placing.at !== null) {
@@ -151,6 +154,27 @@ export function findKnown(
     return focused;
   if (focused && assertion.isDefinite) return focused;
   return assertion.isDefinite && !assertion.isPointedAt ? (same.at(-1) ?? null) : null;
+}
+
+const seenAgain =
+  /\b(again|once more|one more time|second time|as before|same as|as logged|as noted|as called|as recorded|already (called|logged|noted|have|got))\b/;
+
+/** At the close of the talk, "the break at 35" may lie in an earlier run. */
+function knownBefore(
+  reading: Reading,
+  sentence: Sentence,
+  items: readonly Item[],
+  claim: Claim,
+  assertion: Assertion,
+  placing: Placing,
+): Item | null {
+  if (sentence.index < reading.ending.from) return null;
+  const run = currentRun(reading)?.n ?? 1;
+  const earlier = items.filter((item) => item.run < run);
+  if (claim.place === null) return assertion.isDefinite && !assertion.isPointedAt ? (earlier.at(-1) ?? null) : null;
+  const near = placing.at === null ? null : nearestItem(earlier, placing.at, SAME_FEET);
+  const isBeyond = placing.at !== null && placing.at > (currentRun(reading)?.furthest ?? 0) + 2;
+  return near && (assertion.isDefinite || isBeyond) ? near : null;
 }
 
 function findSummarized(

@@ -139,7 +139,7 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
     reading.isSummary = false;
     reading.pending = null;
   } else if (run.way === 'back' && bringsBack.test(sentence.text)) run.way = 'out';
-  const isLate = run.way === 'back' || run.end !== null;
+  const isLate = run.way === 'back' || run.end !== null || (run.hasFindings && sentence.index >= reading.ending.from);
   if (signals.isSummary && isLate) reading.isSummary = true;
   return { isRunTalk: false, signals };
 }

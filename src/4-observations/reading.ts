@@ -151,6 +151,15 @@ export interface Reading {
   isCorrecting: 'strong' | 'weak' | null;
   /** The sentence that announced a list of what is not there ("Absent from this survey."). */
   denialHeading: number;
+  /** Where the talk draws to its close. */
+  readonly ending: Ending;
+}
+
+export interface Ending {
+  /** The first sentence of the last stretch of talk, in which no run begins. */
+  readonly from: number;
+  /** The last sentence that says a place. */
+  readonly lastPlace: number;
 }
 
 export const emptyFields = (): Fields => ({
@@ -169,7 +178,12 @@ export const emptyFields = (): Fields => ({
   angleDeg: null,
 });
 
-export function startReading(phrases: Phrases, sentences: readonly Sentence[], plan: PlacePlan): Reading {
+export function startReading(
+  phrases: Phrases,
+  sentences: readonly Sentence[],
+  plan: PlacePlan,
+  ending: Ending,
+): Reading {
   return {
     phrases,
     sentences,
@@ -189,6 +203,7 @@ export function startReading(phrases: Phrases, sentences: readonly Sentence[], p
     withdrawnSentence: -2,
     isCorrecting: null,
     denialHeading: -2,
+    ending,
   };
 }
 

@@ -49,6 +49,8 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       cranking it back; rolling it back; dragging it back; dragging her back; take her home; taking her home;
       on my way out; come on back; comes back; i come back; bring it back; bring her back; bring her home;
       coming on back; pulling her home; pulling her in; pulling it in; now pulling; reverse now;
+      bring|bringing|pull|pulling|reel|reeling|wind|winding|draw|drawing|haul|hauling|drag|dragging|roll|rolling it|her|him|this|cable home|back|in; bring|reel|wind|pull it|her on home|back|in; back we come|go; and back out;
+      once more past; going back now; heading back now; on withdrawal; during withdrawal; on the haul;
     `,
   },
   {
@@ -151,7 +153,12 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       reviewing; so my list; the list; totals; once more for the; in total; so in total; count them up;
       adding it up; adding up; the short of it; so we have got; the verdict; verdict; final word; closing notes;
       closing statement; let me sum; quick summary; wrap up; the rundown; so you have; so they have;
-      recapitulation; recapitulating; the report card; the damage report; damage report;
+      recapitulation; recapitulating; to finish; to close; to finish up; to finish off; in order of urgency; in order of priority;
+      the long and short|the of it; the long and the short; what did we learn|find; what goes in the report; what goes in;
+      the report will say; write up the; in closing; to round off; the gist; as a summary; in few words; in a few words;
+      bottom of the page; in brief; to be brief; to recapitulate; action list; your issues; the issues; what you 're looking at is;
+      boil it down; boils down; boiled down; for the file; main points; main takeaways; top of the list; here 's the list; short list;
+      where does that leave; priorities; the priority; sum total; all up; on balance; taking stock; to take stock; parting thoughts; the report card; the damage report; damage report;
     `,
   },
 ];
@@ -167,6 +174,7 @@ export const notCameraCues: readonly string[] = spoken`
   come back and; coming back to; come back to; comes back up; backing up on; backed up; back up on them;
   backs up; it comes back; coming out of it; coming out of the; coming out of that; comes out of; come out of;
   came out; coming out here; come back later; i will come back; i 'll come back; we 'll come back;
+  let me pull|draw|bring it back; pull|draw|bring it back and|a|just|so|up; back a bit|foot|little|touch|hair; start to finish;
   come back out here; the picture comes back; water coming back; coming out of here; coming out of there;
   coming out right there; coming out of one; running water; water running; running toward; running along;
   crack running; running the water; running a bath; running trap; running good; running clear; running slow;
