@@ -35,7 +35,7 @@ export interface RelativeValue {
   readonly feet: number | null;
   /** Where the words naming the anchor start and end; null means the place at hand. */
   readonly anchor: { readonly from: number; readonly to: number } | null;
-  readonly shape: 'offset' | 'middle' | 'same' | 'between';
+  readonly shape: 'offset' | 'inside' | 'middle' | 'start' | 'end' | 'same' | 'between';
 }
 
 export type PhraseValue =

@@ -78,6 +78,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   for (const claim of claims) {
     const item = readClaim(reading, sentence, claim, claims, correcting, replacements);
     if (item) touched.push(item);
+    if (item) reading.latest = item;
   }
   if (touched.length > 0) {
     reading.focus =

@@ -130,7 +130,7 @@ export function findKnown(
       (item) =>
         item.kind === claim.kind &&
         !item.isWithdrawn &&
-        isPlaceGuessed(item) &&
+        (isPlaceGuessed(item) || item.at === null) &&
         sentence.index - reading.focusSentence <= 2,
     );
     return guessed ?? null;

@@ -59,9 +59,12 @@ function withoutLandmarks(claims: readonly Claim[], sentence: Sentence, tokens: 
 /** The things that only say where another thing is: "past the wye", "between the wye and the main". */
 function anchorThings(sentence: Sentence): Set<Phrase> {
   const anchors = new Set<Phrase>();
-  for (const { relative } of phrasesOf(sentence.phrases, 'relative')) {
+  for (const place of phrasesOf(sentence.phrases, 'relative')) {
+    const { relative } = place;
     if (!relative.anchor) continue;
-    const { from, to } = relative.anchor;
+    const { to } = relative.anchor;
+    // "four feet into the liner": the thing may be read with the words that lead to it.
+    const from = relative.shape === 'inside' ? place.from : relative.anchor.from;
     const inside = sentence.phrases.filter(
       (phrase) =>
         (phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun)) &&

@@ -3,7 +3,8 @@
  * Each answer keeps its basis and the shape that gave it, so that doubt can be measured later.
  */
 import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
-import type { PhraseOf } from '../3-phrases/phrase.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -144,22 +145,63 @@ export function resolveRelative(
     const feet = reading.pending?.feet ?? reading.focus.at(-1)?.at ?? null;
     return feet === null ? null : { ...make(feet, false), basis: 'nearby' };
   }
-  if (relative.anchor === null) return make(basePlace(reading, run) + (relative.feet ?? 0), false);
+  if (relative.anchor === null) return make(basePlace(reading, run, phrase) + (relative.feet ?? 0), false);
   const anchors = anchorPlaces(reading, run, relative.anchor, claim);
   if (relative.shape === 'between' && anchors.length >= 2)
     return make((anchors[0]!.feet + anchors[1]!.feet) / 2, false);
-  if (relative.shape === 'middle') {
+  if (relative.shape === 'between') {
+    const two = lastTwo(reading, run);
+    const isThem = /^(them|the two|those|these|both|that)\b/.test(
+      textOf(reading.phrases.tokens, relative.anchor.from, relative.anchor.to),
+    );
+    return two && isThem ? make((two[0] + two[1]) / 2, false) : null;
+  }
+  if (relative.shape === 'middle' || relative.shape === 'start' || relative.shape === 'end') {
     const anchor = anchors[0] ?? lastStretch(reading, run);
-    return anchor && anchor.toFeet !== null ? make((anchor.feet + anchor.toFeet) / 2, false) : null;
+    if (!anchor || anchor.toFeet === null) return null;
+    return make(
+      relative.shape === 'start'
+        ? anchor.feet
+        : relative.shape === 'end'
+          ? anchor.toFeet
+          : (anchor.feet + anchor.toFeet) / 2,
+      false,
+    );
+  }
+  if (relative.shape === 'inside') {
+    const anchor = anchors[0] ?? (/ (it|that|this)$/.test(phrase.rule) ? lastStretch(reading, run) : null);
+    return make((anchor?.feet ?? 0) + (relative.feet ?? 0), anchor === null);
   }
   const anchor = anchors[0];
-  if (anchor === undefined) return relative.feet === null ? null : make(basePlace(reading, run) + relative.feet, true);
+  if (anchor === undefined)
+    return relative.feet === null ? null : make(basePlace(reading, run, phrase) + relative.feet, true);
   const base = (relative.feet ?? 0) > 0 && anchor.toFeet !== null ? anchor.toFeet : anchor.feet;
   // On the way upstream "before" and "past" still count along the camera's way.
   return make(base + (relative.feet ?? 0), false);
 }
 
-const basePlace = (reading: Reading, run: RunState): number => {
+/** The two different places that were last given to things. */
+function lastTwo(reading: Reading, run: RunState): [number, number] | null {
+  const places = liveItems(reading, run.n).flatMap((item) => (item.at === null ? [] : [item.at]));
+  const last = places.at(-1);
+  const other = places.findLast((feet) => feet !== last);
+  return last === undefined || other === undefined ? null : [other, last];
+}
+
+/** What "another five feet" is counted from: the place said before it in the same breath, or the last one given. */
+const basePlace = (reading: Reading, run: RunState, phrase: PhraseOf<'relative'>): number => {
+  const sentence = reading.sentences.findLast((candidate) => candidate.from <= phrase.from);
+  const said = phrasesOf(sentence?.phrases ?? [], 'distance').findLast((place) => place.to <= phrase.from);
+  const { latest } = reading;
+  if (
+    latest &&
+    latest.sentence === sentence?.index &&
+    latest.run === run.n &&
+    latest.at !== null &&
+    latest.from < phrase.from
+  )
+    return latest.fields.to ?? latest.at;
+  if (said) return said.distance.toFeet ?? said.distance.feet;
   if (reading.pending) return reading.pending.toFeet ?? reading.pending.feet;
   const last = reading.focus.at(-1);
   return last && last.run === run.n && last.at !== null ? (last.fields.to ?? last.at) : run.here;

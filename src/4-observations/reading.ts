@@ -135,6 +135,8 @@ export interface Reading {
   /** The item talk is about: the target of a follow-up, a correction or a withdrawal. */
   focus: Item[];
   focusSentence: number;
+  /** The item last made or spoken of. */
+  latest: Item | null;
   /** The last value given, so that "no, thirty nine" knows what it replaces. */
   lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
   /** A yes-or-no question about a thing, waiting for its answer. */
@@ -194,6 +196,7 @@ export function startReading(
     pending: null,
     focus: [],
     focusSentence: -1,
+    latest: null,
     lastValue: null,
     asked: [],
     isSummary: false,

@@ -76,5 +76,5 @@ export const lengthAfter: readonly string[] = spoken`
 /** Before a number of feet: the same. */
 export const lengthBefore: readonly string[] = spoken`
   for; for about; for another; for the next; for a good; goes on for; runs for; runs on for; lasts; lasts for;
-  lasts about; goes on for about; carries on for; about; length; length of; a length of;
+  lasts about; the next; over the next; for the following; through the next; next; goes on for about; carries on for; about; length; length of; a length of;
 `.filter((words) => words !== 'about');

@@ -1,4 +1,6 @@
 /** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
+
+import { isTravelled } from '../distance/travel.ts';
 import type { NumberPhrase } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
@@ -18,7 +20,8 @@ export function readLength(tokens: readonly Token[], number: NumberPhrase): Phra
   if (after)
     return { family: 'length', feet: number.value, from: number.from, to: after.to, rule: '<number> feet long' };
   const unit = phraseAfter(tokens, number.to, feetUnit);
-  const isLed = unit !== null && phraseBefore(tokens, number.from, lengthLead) !== null;
+  const isLed =
+    unit !== null && !isTravelled(tokens, number.from) && phraseBefore(tokens, number.from, lengthLead) !== null;
   return isLed && unit
     ? { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'for <number> feet' }
     : null;

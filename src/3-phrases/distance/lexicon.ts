@@ -83,7 +83,7 @@ export const endBefore: readonly string[] = spoken`
   terminating at; end of it at; end of it 's at; end of it is; out to; far end at; far end is at; far end 's at;
   exit at; exits at; out again at; free of it at; get out at; get out of it at; got out of it at; wraps up at;
   break out at; come up for air at; up for air at; surface at; surfaces at; comes clear at; come clear at;
-  lens clears at; not out until; not out till; not out of it until;
+  lens clears at; as far as; as far out as; up as far as; right up to; not out until; not out till; not out of it until;
 `;
 
 /** After a number with a foot unit: the number is the way from somewhere, forwards. */
@@ -102,7 +102,8 @@ export const relativeAfter: readonly {
       past this; after; after that; after it; on past; on from that; from there; out from there; on down; more;
       downstream; downstream of that; downstream of it; beyond that; beyond it; from that; away; on beyond;
       deeper; past the last one; after the last one; down from that; up from that; up from there; on out;
-      past where; in from there; outboard; up ahead; further than that;
+      past where; in from there; outboard; up ahead; further than that; lower; lower down; higher; higher up;
+      further in; down from it; up from it; nearer the street; closer to the street; nearer the house;
     `,
   },
   {
@@ -133,6 +134,9 @@ export const relativeAfter: readonly {
   },
 ];
 
+/** After a number with a foot unit and before a thing that has a beginning: so far inside it. */
+export const insideAfter: readonly string[] = spoken`into; inside; into it; into that; into this; in from the start of;`;
+
 /** The place at hand once more. */
 export const samePlace: readonly string[] = spoken`
   beside it; beside that; alongside it; alongside that; right alongside; right beside that; along with it;
@@ -152,6 +156,21 @@ export const middlePlace: readonly string[] = spoken`
   in the middle between; dead center of; center of; about halfway between; about the middle of;
   near the middle of; at the middle of; the midpoint of; midpoint of; at the midpoint of; dead middle of;
   the midpoint between; midpoint between; dead center between; split the difference between; middle of;
+`;
+
+/** Where a stretch lets go, or begins. */
+export const endPlace: readonly string[] = spoken`
+  right where it ends; where it ends; right where it stops; where it stops; right where it lets go;
+  at the far end of; the far end of; at the end of; at the downstream end of; at the tail end of; at the tail of;
+  the tail end of; at the street end of; at the far end; right at the end of; just at the end of;
+  right where i come out of; right where we come out of; where i come out of; where we come out of;
+  right where it comes up; where it comes back up; right where it clears; where it clears up; where that ends;
+  right where that ends; at its far end; at its end; on the far end of; at the downstream end; by the end of;
+`;
+export const startPlace: readonly string[] = spoken`
+  at the start of; at the beginning of; right at the start of; at the near end of; at the upstream end of;
+  right where it starts; where it starts; right where it begins; where it begins; at the head of;
+  going into; at the front of; right at the beginning of; on the near end of; just inside;
 `;
 
 /** A bare number may be a place when one of these follows. */

@@ -2,7 +2,7 @@
 import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { middlePlace, rangeBetween, samePlace } from './lexicon.ts';
+import { endPlace, middlePlace, rangeBetween, samePlace, startPlace } from './lexicon.ts';
 import type { Place } from './read-place.ts';
 
 const range = phraseSet(rangeBetween);
@@ -38,6 +38,18 @@ export function joinPlaces(tokens: readonly Token[], places: readonly Place[]): 
     }
     const second = places[index + 1];
     const words = second && second.sign === null ? rangeWords(tokens, first, second) : null;
+    // "as far as sixteen, it begins at ten": the end is said first.
+    if (second && isToldBackwards(tokens, first, second)) {
+      phrases.push({
+        ...distancePhrase(
+          { ...second, from: first.from, to: second.to },
+          { ...first, to: second.to },
+          '<distance>, from <distance>',
+        ),
+      });
+      index += 1;
+      continue;
+    }
     const isOr = words === 'or' || words === 'or maybe';
     // "from ten back to six": said from the far end.
     if (second && words === 'back to' && second.feet < first.feet) {
@@ -59,6 +71,46 @@ export function joinPlaces(tokens: readonly Token[], places: readonly Place[]): 
     phrases.push(distancePhrase(first, null, first.isEnd ? 'out of it at <distance>' : `<distance> (${first.frame})`));
   }
   return phrases;
+}
+
+const upTo = phraseSet([
+  'up to',
+  'to',
+  'as far as',
+  'until',
+  'till',
+  'out to',
+  'all the way to',
+  'through to',
+  'down to',
+  'clear to',
+]);
+const startsAt = phraseSet([
+  'starting at',
+  'starting from',
+  'starts at',
+  'it starts at',
+  'beginning at',
+  'begins at',
+  'began at',
+  'begin at',
+  'started at',
+  'begin at about',
+  'begins at about',
+  'starting at about',
+  'starts at about',
+  'from',
+  'from about',
+]);
+
+function isToldBackwards(tokens: readonly Token[], first: Place, second: Place): boolean {
+  if (second.sign !== null || second.feet >= first.feet) return false;
+  if (
+    !phraseBefore(tokens, first.from, upTo) ||
+    /^(coming|'re|'m|we|i|get|got)$/.test(tokens[first.from - 3]?.text ?? '')
+  )
+    return false;
+  return second.from - first.to <= 7 && phraseBefore(tokens, second.from, startsAt) !== null;
 }
 
 function distancePhrase(first: Place, second: Place | null, rule: string): PhraseOf<'distance'> {
@@ -96,35 +148,39 @@ function relativePhrase(tokens: readonly Token[], place: Place): PhraseOf<'relat
     from: place.from,
     to: place.to,
     rule: place.needsAnchor ? '<feet> past <thing>' : '<feet> further',
-    relative: { feet: round(place.feet * (place.sign ?? 1)), anchor, shape: 'offset' },
+    relative: {
+      feet: round(place.feet * (place.sign ?? 1)),
+      anchor,
+      shape: place.isInside === true ? 'inside' : 'offset',
+    },
   };
 }
 
-const same = phraseSet(samePlace);
-const middle = phraseSet(middlePlace);
+/** Word lists that name a place by its words alone, and what they come to. The middle and the ends need an anchor. */
+const wordPlaces = [
+  { set: phraseSet(middlePlace), shapeOf: (text: string) => (/between/.test(text) ? ('between' as const) : ('middle' as const)) },
+  { set: phraseSet(endPlace), shapeOf: () => 'end' as const },
+  { set: phraseSet(startPlace), shapeOf: () => 'start' as const },
+  { set: phraseSet(samePlace), shapeOf: () => 'same' as const },
+] as const;
 
-/** "same spot", "halfway between …", found by their words alone. */
+/** "same spot", "halfway between …", "right where it ends". */
 export function readWordPlaces(tokens: readonly Token[]): PhraseOf<'relative'>[] {
   const found: PhraseOf<'relative'>[] = [];
   let from = 0;
   while (from < tokens.length) {
-    const halfway = phraseAt(tokens, from, middle);
-    const here = phraseAt(tokens, from, same);
-    const to = Math.max(halfway?.to ?? 0, here?.to ?? 0);
-    if (halfway && halfway.to === to) {
-      const anchor = { from: to, to: anchorEnd(tokens, to) };
-      const shape = halfway.text.includes('between') ? 'between' : 'middle';
-      found.push({ family: 'relative', from, to, rule: halfway.text, relative: { feet: null, anchor, shape } });
-    } else if (here) {
-      found.push({
-        family: 'relative',
-        from,
-        to,
-        rule: here.text,
-        relative: { feet: 0, anchor: null, shape: 'same' },
-      });
+    let best: PhraseOf<'relative'> | null = null;
+    for (const { set, shapeOf } of wordPlaces) {
+      const match = phraseAt(tokens, from, set);
+      if (!match || (best && best.to >= match.to)) continue;
+      const shape = shapeOf(match.text);
+      const isWhole = /^(start|end)$/.test(shape) && !/ (of|into|inside)$/.test(match.text);
+      const anchor = shape === 'same' ? null : { from: match.to, to: isWhole ? match.to : anchorEnd(tokens, match.to) };
+      const feet = shape === 'same' ? 0 : null;
+      best = { family: 'relative', from, to: match.to, rule: match.text, relative: { feet, anchor, shape } };
     }
-    from = Math.max(to, from + 1);
+    if (best) found.push(best);
+    from = best?.to ?? from + 1;
   }
   return found;
 }

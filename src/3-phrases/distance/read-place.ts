@@ -6,8 +6,9 @@ import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
-import { isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
+import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { isTravelled } from './travel.ts';
 
 /** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
 const LONGEST_RUN_FEET = 400;
@@ -21,6 +22,8 @@ export interface Place {
   readonly sign: 1 | -1 | null;
   /** Whether words naming the anchor follow. */
   readonly needsAnchor: boolean;
+  /** Counted from where the anchor begins ("two feet into the liner"), not from where it ends. */
+  readonly isInside?: boolean;
   readonly isEnd: boolean;
   readonly respelled?: Respelling;
 }
@@ -37,25 +40,6 @@ const moreFeet = phraseSet([
   'further on and',
   'feet more',
   'additional feet',
-]);
-const goesOn = phraseSet([
-  'carry on',
-  'carry on another',
-  'go on',
-  'go',
-  'go another',
-  'move on',
-  'come on',
-  'come along',
-  'go along',
-  'on another',
-  'forward',
-  'forward another',
-  'ahead another',
-  'along another',
-  'push on',
-  'push another',
-  'push on another',
 ]);
 export const change = phraseSet([
   'and change',
@@ -138,8 +122,21 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   }
   const feet = readFeet(tokens, number);
   if (feet) {
+    const inside = readInside(tokens, feet.to);
+    if (inside !== null && !number.isVague)
+      return {
+        from: number.from,
+        to: inside,
+        feet: feet.feet,
+        frame: 'unit',
+        sign: 1,
+        needsAnchor: true,
+        isInside: true,
+        isEnd: false,
+        ...respelling,
+      };
     const relative = readRelative(tokens, number.from, feet.to);
-    if (!relative && phraseBefore(tokens, number.from, goesOn))
+    if (!relative && isTravelled(tokens, number.from))
       return {
         from: number.from,
         to: feet.to,
@@ -166,6 +163,25 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     };
   }
   if (number.isFraction || number.isVague) return null;
+  // "Go another five and there's roots": the unit is left out.
+  const isMore =
+    phraseBefore(tokens, number.from, another) !== null &&
+    isTravelled(tokens, number.from) &&
+    (isEndOfClause(tokens, number.to) || /^(and|then|to|there|here|on)$/.test(tokens[number.to]?.text ?? ''));
+  if (isMore)
+    return {
+      from: number.from,
+      to: number.to,
+      feet: number.value,
+      frame: 'bare',
+      sign: 1,
+      needsAnchor: false,
+      isEnd: false,
+      ...respelling,
+    };
+  // "between those two": things are counted.
+  const before = tokens[number.from - 1];
+  if (before?.breakAfter === 'none' && /^(those|these|them|all|both)$/.test(before.text)) return null;
   const tail = phraseAfter(tokens, number.to, change);
   const to = tail?.to ?? number.to;
   const value = tail ? Math.floor(number.value) : number.value;
@@ -226,6 +242,20 @@ function isOpening(context: PlaceContext, at: number): boolean {
   return context.endsPhraseAt(at) || !countLeads.test(before);
 }
 
+const inside = phraseSet(insideAfter);
+/** What is the pipe itself, or not in it: "five feet into the line" is a place. */
+const wholeLine =
+  /^(line|pipe|run|lateral|sewer|drain|ground|street|yard|house|wall|hill|main|clay|pvc|abs|iron|cast|plastic|system|job|inspection|video)$/;
+
+/** "four feet into the liner": the token after "into", or null. */
+function readInside(tokens: readonly Token[], at: number): number | null {
+  const match = phraseAfter(tokens, at, inside);
+  if (!match) return null;
+  if (/ (it|that|this)$/.test(match.text)) return isEndOfClause(tokens, match.to) ? match.to : null;
+  const isNamed = /^(the|that|this|our|your)$/.test(tokens[match.to]?.text ?? '');
+  return isNamed && !wholeLine.test(tokens[match.to + 1]?.text ?? '') ? match.to : null;
+}
+
 /** "a foot past it", "a foot and a half on": no number stands before the unit. */
 export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | null {
   if (tokens[at]?.text !== 'foot') return null;
@@ -236,7 +266,8 @@ export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | n
     tokens[at]?.breakAfter === 'none' && tokens[at + 1]?.text === 'and' ? readNumber(tokens, at + 2) : null;
   if (!hasArticle && !(opens && fraction?.isFraction)) return null;
   const from = hasArticle ? at - 1 : at;
-  const feet = fraction?.isFraction ? 1 + fraction.value : 1;
+  const isHalf = hasArticle && tokens[from - 1]?.text === 'half';
+  const feet = isHalf ? 0.5 : fraction?.isFraction ? 1 + fraction.value : 1;
   const to = fraction?.isFraction ? fraction.to : at + 1;
   const relative = readRelative(tokens, from, to);
   if (relative)
