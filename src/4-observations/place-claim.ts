@@ -156,21 +156,21 @@ export function resolveRelative(
     );
     return two && isThem ? make((two[0] + two[1]) / 2, false) : null;
   }
+  const anchorWords = textOf(reading.phrases.tokens, relative.anchor.from, relative.anchor.to);
+  const meansLast =
+    anchorWords === '' || /^(it|that|this|there)\b/.test(anchorWords) || / (it|that|this)$/.test(phrase.rule);
   if (relative.shape === 'middle' || relative.shape === 'start' || relative.shape === 'end') {
-    const anchor = anchors[0] ?? lastStretch(reading, run);
+    const anchor = anchors[0] ?? (meansLast ? lastStretch(reading, run) : null);
     if (!anchor || anchor.toFeet === null) return null;
-    return make(
-      relative.shape === 'start'
-        ? anchor.feet
-        : relative.shape === 'end'
-          ? anchor.toFeet
-          : (anchor.feet + anchor.toFeet) / 2,
-      false,
-    );
+    const { feet, toFeet } = anchor;
+    return make({ start: feet, end: toFeet, middle: (feet + toFeet) / 2 }[relative.shape], false);
   }
   if (relative.shape === 'inside') {
-    const anchor = anchors[0] ?? (/ (it|that|this)$/.test(phrase.rule) ? lastStretch(reading, run) : null);
-    return make((anchor?.feet ?? 0) + (relative.feet ?? 0), anchor === null);
+    const named = liveItems(reading, run.n).find(
+      (item) => item.at !== null && item.kind.split('-').some((word) => anchorWords.split(' ').includes(word)),
+    );
+    const feet = anchors[0]?.feet ?? named?.at ?? (meansLast ? lastStretch(reading, run)?.feet : undefined);
+    return make((feet ?? 0) + (relative.feet ?? 0), feet === undefined);
   }
   const anchor = anchors[0];
   if (anchor === undefined)

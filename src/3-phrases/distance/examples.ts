@@ -84,6 +84,24 @@ export const examples = {
       ways: ['halfway between the wye and the main', 'midway between those two couplings'],
     },
     { value: { further: null, shape: 'middle' }, ways: ['in the middle of the belly', 'halfway through it'] },
+    {
+      value: { further: 5, shape: 'offset' },
+      ways: [
+        'I carry on for another five feet',
+        'go another five and there',
+        'push on five feet',
+        'five feet lower',
+        'we go on five feet',
+      ],
+    },
+    { value: { further: 0.5, shape: 'offset' }, ways: ['half a foot past it'] },
+    { value: { further: 4, shape: 'inside' }, ways: ['four feet into the liner', 'four feet into it'] },
+    { value: { further: null, shape: 'end' }, ways: ['right where it ends', 'at the far end of the sag'] },
+    { value: { further: null, shape: 'start' }, ways: ['at the start of the belly', 'right where it begins'] },
+    {
+      value: { feet: 5, toFeet: 16 },
+      ways: ['as far as sixteen feet, it begins at about five'],
+    },
     { value: { feet: 10.5 }, ways: ['ten foot six', 'crack at 10\'6"'] },
     {
       value: { feet: 40, toFeet: 44 },
@@ -106,6 +124,8 @@ export const examples = {
     'locator says six feet',
     'call me at five five five oh one two three',
     'one of those days',
+    'between those two there',
+    'for the next five feet',
   ],
   notYet: [
     {

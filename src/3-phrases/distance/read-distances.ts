@@ -2,8 +2,9 @@
 import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { endPlace, middlePlace, rangeBetween, samePlace, startPlace } from './lexicon.ts';
+import { rangeBetween } from './lexicon.ts';
 import type { Place } from './read-place.ts';
+import { endPlace, middlePlace, samePlace, startPlace } from './word-places.ts';
 
 const range = phraseSet(rangeBetween);
 const between = phraseSet(['between', 'anywhere between', 'somewhere between']);
@@ -158,7 +159,10 @@ function relativePhrase(tokens: readonly Token[], place: Place): PhraseOf<'relat
 
 /** Word lists that name a place by its words alone, and what they come to. The middle and the ends need an anchor. */
 const wordPlaces = [
-  { set: phraseSet(middlePlace), shapeOf: (text: string) => (/between/.test(text) ? ('between' as const) : ('middle' as const)) },
+  {
+    set: phraseSet(middlePlace),
+    shapeOf: (text: string) => (/between/.test(text) ? ('between' as const) : ('middle' as const)),
+  },
   { set: phraseSet(endPlace), shapeOf: () => 'end' as const },
   { set: phraseSet(startPlace), shapeOf: () => 'start' as const },
   { set: phraseSet(samePlace), shapeOf: () => 'same' as const },
