@@ -15,7 +15,7 @@ export const breakKind = {
     broken up; broken off; broken away;
   `,
   signs: spoken`
-    ${parts}|bit|part|half|corner * missing|gone; missing a? ${parts}|bit|part|pipe|wall|crown|bell; ${parts}|part|half of the|this pipe|wall|bell|hub|crown|top ${is}? missing|gone|out;
+    ${parts}|bit|part|half|corner * missing|gone; missing a? ${parts}|bit|part|wall|crown|bell; missing pipe at|from|here|on; ${parts}|part|half of the|this pipe|wall|bell|hub|crown|top ${is}? missing|gone|out;
     bell|hub|rim|lip|edge|spigot ${is} chipped|broken_off|cracked_off;
     ${parts}|bit|part * dropped|fallen|fell|dropping|falling|falls|come|came|knocked|popped|busted|broke|broken|blown out|away|off;
     ${parts} * out_of the|it|this|that; ${parts} out; is missing a|one ${parts};

@@ -26,6 +26,7 @@ export const collapse = {
     fell in the;
   `,
   misheard: [
+    { heard: 'co_laps|co_lapsed|co_lapse|call_apse', said: 'collapse', needs: 'nothing' },
     {
       heard: 'clots|claps|clapse|collabs|collapsible|clubs|class|collab|kolaps|colapse|colaps',
       said: 'collapse',

@@ -15,7 +15,7 @@ export const coupling = {
   `,
   notWords: spoken`
     rubber gloves; rubber ducky; rubber duck; rubber ball; rubber mallet; my boot; my boots; band aid; a band;
-    reducing coupling; rubber gasket; rubber ring; rubber washer; work boots; to boot; rubber band;
+    reducing coupling; rubber gasket; rubber ring; rubber washer; work boots; boots; to boot; rubber band;
     rubber stopper; rubber toy; rubber glove; boot up; puts the boot; coupling of; rubber flap; steel bands;
   `,
   misheard: [{ heard: 'cupling|cuppling|coupling|cup ling|couplin', said: 'coupling', needs: 'nothing' }],

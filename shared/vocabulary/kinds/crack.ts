@@ -17,7 +17,7 @@ export const crack = {
     crack at it; crack of dawn; crack up; cracked up; crack me up; cracks me up; crack open; cracked open;
     crack a; crack the cap; crack the plug; crack the cleanout; crack the lid; crack it open; cracking me up;
     crack team; split level; split ranch; split the bill|difference|cost|price|tab|check; split difference; banana split; split up; split foyer;
-    screen 's got a crack; my screen; cracked screen; cracking jokes; take a crack; wise crack; cracked the cap;
+    screen 's got a crack; my screen; cracked screen; cracking jokes; take a crack; wise crack; cracks when|whenever|if|with; cracked the cap;
     cracked my; cracks jokes; lickety split; split second; split entry; cracked cap; cracked lid;
     cracked sidewalk; crack in the sidewalk; cracks in the driveway; cracked driveway; first crack at;
     split bill; tail crack; crack in the foundation; cracked the window; crack a window; crack in my;

@@ -18,7 +18,10 @@ export const fracture = {
     wall looks stepped; piece|pieces * pushed|pushing in|inward|out;
   `,
   notWords: ['fractured my', 'fracture clinic'],
-  misheard: [{ heard: 'fracker|fractur|factor|fractor|fraction', said: 'fracture', needs: 'distance' }],
+  misheard: [
+    { heard: 'frack_sure|frack_shirt|fraction_d', said: 'fracture', needs: 'nothing' },
+    { heard: 'fracker|fractur|factor|fractor|fraction', said: 'fracture', needs: 'distance' },
+  ],
   examples: {
     says: [
       { text: 'Fracture at thirty two feet, on the left.', gives: { at: 32, position: 'left' } },

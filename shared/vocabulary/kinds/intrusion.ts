@@ -22,7 +22,7 @@ export const intrusion = {
     pipe * poking|sticking|punched; extending * into the bore|pipe; extends * into the bore|pipe; into the bore;
     extending into; gasket * hanging|rolled|sticking|pushed; rolled into the pipe; tap sticking;
     tap is intruding; driven right through; pipe is punched; pushed in too far; shoved in too far;
-    gas|water|electric|electrical|power|phone|fiber|cable|irrigation|sprinkler|utility line|pipe|main|service|wire * through|across;
+    gas|water|electric|electrical|power|phone|fiber|cable|irrigation|sprinkler|utility line|pipe|main|service|wire * through|across the|our|this|your? pipe|line|sewer|lateral|drain|bore|middle|center;
     stake|post|rod|bar|pole|spike|tap|conduit|cable|wire|bolt|tubing|tube|line driven|run|pushed|punched|poked|bored|drilled|hammered|pounded|going|coming|running|passing|passes|runs|comes|goes|come|right|straight|clean * through|across;
     drove|driven|put|ran|run|shot|drilled|bored * stake|post|rod|bar|pole|spike|conduit|cable|wire|bolt|screw|nail|line * through|into|across;
     bored|drilled|punched right|straight|clean? through|across the|our|this pipe|line|sewer|lateral|drain; seal|gasket|ring * out_of_its|come_out|dropped|loose|displaced;

@@ -42,6 +42,7 @@ export const offsetJoint = {
   `,
   misheard: [
     { heard: 'upset joint|joints', said: 'offset joint', needs: 'nothing' },
+    { heard: 'dis_placed_joint|this_placed_joint', said: 'displaced joint', needs: 'nothing' },
     { heard: 'enough at joint', said: 'offset joint', needs: 'nothing' },
     {
       heard: 'nozzle_joint|offsite_joint|office_at_joint|off_side_joint|often_joint|upset',

@@ -35,6 +35,7 @@ export const openJoint = {
     opened up a; separated from my; came apart in my; cleanout is open ,; gap insurance; come apart in my;
     separated from her; separated from his;
   `,
+  misheard: [{ heard: 'open_giant|open_join|open_joined|opened_joint|open_joy', said: 'open joint', needs: 'nothing' }],
   examples: {
     says: [
       { text: 'Open joint at twenty four feet.', gives: { at: 24 } },

@@ -24,10 +24,11 @@ export const roots = {
   notWords: spoken`
     root cause; root of the problem; root beer; root for; rooting for; rooted in the community; deeply rooted; rooted out; root canal; en route;
     scenic route; square root; grass roots; root of it; whisker away; beard on; his beard; my beard;
-    cat whiskers; roots here in; roots run deep; put down roots;
+    cat whiskers; roots here in; roots run deep; roots will|would; put down roots;
   `,
   misheard: [
     { heard: "routes|route|ruts|rootes|rudes|roofs|rutes|root's|boots|rutz|rootz", said: 'roots', needs: 'distance' },
+    { heard: 'route_ball|rude_ball|root_bull|root_bowl|route_mass|root_mast', said: 'root ball', needs: 'nothing' },
     { heard: 'fruits|fruit', said: 'roots', needs: 'distance' },
     { heard: 'reads at the joint', said: 'roots at the joint', needs: 'nothing' },
   ],

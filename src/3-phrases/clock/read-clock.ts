@@ -8,10 +8,33 @@ const isHour = (number: NumberPhrase | undefined): number is NumberPhrase =>
   number !== undefined && Number.isInteger(number.value) && number.value >= 1 && number.value <= 12;
 
 const unitWord = "o'clock";
+const timeOfDay = /^(am|pm|a\.m|p\.m|sharp|today|tomorrow|tonight|meeting|appointment|closing)$/;
+const spanWords =
+  /^(to|and|through|till|until|or|around to|round to|over to|clear around to|all the way around to|over the top to|across the top to|around the bottom to|along the bottom to|around the top to)$/;
+const unitAfter = /^(feet|foot|ft|inch|inches|percent|%|degrees|degree|years|minutes|hours|o'clock)$/;
 
 function clockEnd(tokens: readonly Token[], number: NumberPhrase): number | null {
   if (tokens[number.to - 1]?.breakAfter !== 'none') return null;
-  return tokens[number.to]?.text === unitWord ? number.to + 1 : null;
+  const isClock = tokens[number.to]?.text === unitWord && !timeOfDay.test(tokens[number.to + 1]?.text ?? '');
+  return isClock ? number.to + 1 : null;
+}
+
+/** "from ten to two", with no "o'clock": hours over the top and no feet, for the count never runs backward. */
+function isBareSpan(
+  tokens: readonly Token[],
+  first: NumberPhrase,
+  second: NumberPhrase,
+  joined: string | null,
+): boolean {
+  const lead = tokens[first.from - 1]?.text ?? '';
+  return (
+    first.value >= 8 &&
+    second.value <= 5 &&
+    ((/^(to|through|around to|round to)$/.test(joined ?? '') && /^(from|at|the|about)$/.test(lead)) ||
+      (joined === 'and' && lead === 'between')) &&
+    !unitAfter.test(tokens[second.to]?.text ?? '') &&
+    !/^(down|size|inch)$/.test(tokens[first.from - 2]?.text ?? '')
+  );
 }
 
 /** The clock phrase that starts with this number, with the number of numbers it used. */
@@ -28,9 +51,9 @@ export function readClock(
   const nextEnd = isHour(next) ? clockEnd(tokens, next) : null;
   if (
     isHour(next) &&
-    nextEnd !== null &&
     joined !== null &&
-    /^(to|and|through|till|until|or|around to|over to|clear around to)$/.test(joined)
+    ((nextEnd !== null && spanWords.test(joined)) ||
+      (nextEnd === null && end === null && isBareSpan(tokens, number, next, joined)))
   ) {
     return {
       phrase: {
@@ -38,7 +61,7 @@ export function readClock(
         hour: number.value,
         toHour: joined === 'or' ? null : next.value,
         from: number.from,
-        to: nextEnd,
+        to: nextEnd ?? next.to,
         rule: '<hour> to <hour>',
       },
       used: 2,

@@ -99,6 +99,9 @@ function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
   return false;
 }
 
+/** What opens the next thing said of what is there: "at 18 taking up half the pipe", "at 18 about three inches across". */
+const goesOnToSay = /^(about|maybe|roughly|approximately|almost|nearly|probably|half|a|an|\w{3,}ing)$/;
+
 /** The place a number stands for, or null when it is none. */
 export function readPlace(context: PlaceContext, number: NumberPhrase): Place | null {
   const { tokens } = context;
@@ -202,6 +205,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     isDecimal ||
     isEndOfClause(tokens, to) ||
     afterBarePlace.has(tokens[to]?.text ?? '') ||
+    goesOnToSay.test(tokens[to]?.text ?? '') ||
     startsPhraseSoon(context, to) ||
     tail !== null;
   if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;

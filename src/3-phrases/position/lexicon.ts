@@ -10,7 +10,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   `,
   bottom: spoken`
     bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side;
-    from below; the bottom of the pipe; from underneath; floor of the pipe; base of the pipe;
+    from below; the bottom of the pipe; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it;
   `,
   left: ['left', 'left hand side', 'left side', 'left hand', 'left wall', 'lefthand'],
   right: spoken`
@@ -25,7 +25,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
     all around; all the way around; all the way round; all round; full circumference; whole circumference;
     entire circumference; clean around; around the whole; right round; right around; the whole way around;
     the whole way round; circumferential; circumferentially; all sides; every side; full circle; 360;
-    three sixty; whole way round; top to bottom; around the entire joint; around the entire pipe;
+    three sixty; whole way round; top to bottom; 360 degrees; three hundred and sixty degrees; around the entire joint; around the entire pipe;
     around the whole joint; around the whole pipe; all the way roun; wall to wall;
   `,
 };

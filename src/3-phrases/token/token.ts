@@ -65,6 +65,9 @@ export function normalizePiece(piece: string): string[] {
     const unit = measured[2] === '"' || measured[2] === 'in' ? 'inch' : measured[2] === 'ft' ? 'feet' : '%';
     return [measured[1], unit];
   }
+  // Recognisers print a position on the clock as a time of day.
+  const hour = /^(1[0-2]|[1-9]):00$/.exec(text);
+  if (hour?.[1]) return [hour[1], "o'clock"];
   const range = /^(\d+(?:\.\d+)?)[-–](\d+(?:\.\d+)?)$/.exec(text);
   if (range?.[1] && range[2]) return [range[1], 'to', range[2]];
   if (/[-–—]/.test(text)) return text.split(/[-–—]+/).flatMap(normalizePiece);
