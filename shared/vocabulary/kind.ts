@@ -64,6 +64,8 @@ export interface Kind {
   readonly signsYield?: boolean;
   /** The kind that a description of this one belongs to when both are named in one sentence. */
   readonly yieldsTo?: string;
+  /** True when a share said with it can be that of another thing: "roots, sixty percent blocked". */
+  readonly tellsShare?: boolean;
   /** Kinds it begins as: one of them named in the same breath is the same thing ("cracked, and a piece is gone"). */
   readonly outgrows?: readonly string[];
   /**

@@ -25,6 +25,9 @@ export const yieldingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.signsYield).map((kind) => kind.name),
 );
 
+/** Kinds that only say how full another thing leaves the pipe, where a share stands with them. */
+export const shareKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.tellsShare).map((kind) => kind.name));
+
 /** The milder kinds each kind begins as. */
 export const milderKinds: ReadonlyMap<string, readonly string[]> = new Map(
   all.flatMap((kind) => (kind.outgrows ? [[kind.name, kind.outgrows] as const] : [])),

@@ -6,6 +6,7 @@ import type { Claim } from './claim.ts';
 import { yieldingKinds, yieldsTo } from './kind-roles.ts';
 import { isOutgrown } from './outgrow.ts';
 import type { Sentence } from './sentence.ts';
+import { isShareOfOther } from './tell-share.ts';
 
 export const isBreakBetween = (tokens: readonly Token[], from: number, to: number): boolean =>
   tokens.slice(from, to).some((token) => token.breakAfter !== 'none');
@@ -30,7 +31,10 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
     }
   }
   const kept = claims.filter(
-    (claim) => !givesWay(claim, claims, tokens) && !isOutgrown(claim, claims, sentence, tokens),
+    (claim) =>
+      !givesWay(claim, claims, tokens) &&
+      !isOutgrown(claim, claims, sentence, tokens) &&
+      !isShareOfOther(claim, claims, sentence),
   );
   return mergeSameThings(withoutLandmarks(kept, sentence, tokens), sentence, tokens);
 }

@@ -19,6 +19,7 @@ import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { isNamedAnew, rejects } from './take-back.ts';
+import { tellShare } from './tell-share.ts';
 
 export function readClaim(
   reading: Reading,
@@ -83,6 +84,8 @@ export function readClaim(
     reading.focus.some((item) => item.kind === upper && !item.isWithdrawn)
   )
     return consider(`part of the ${upper}`);
+  const fuller = run?.way === 'out' ? tellShare(reading, sentence, claim, assertion) : null;
+  if (fuller) return fuller;
   const worse = run?.way === 'out' ? growWorse(reading, sentence, claim, assertion) : null;
   if (worse) return worse;
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;

@@ -7,6 +7,7 @@ export const blockage = {
   title: 'Blockage',
   plural: 'blockages',
   takes: ['to', 'position', 'percent'],
+  tellsShare: true,
   words: spoken`
     blockage; blocked; blocked off; plugged; plugged up; plugged solid; stopped up; stopped up solid; clog; clogged;
     clogged up; obstruction; obstructed; stoppage; full stoppage; backup; jammed up; jammed; choked off;

@@ -46,6 +46,9 @@ export const roots = {
       { text: "Thirty eight feet, it's all rooted up in here.", gives: { at: 38 } },
       { text: 'At nineteen the tree has found its way in.', gives: { at: 19 } },
       { text: 'A beard hanging from the crown at 46.', gives: { at: 46, position: 'top' } },
+      { text: "Roots at 52, it's about forty percent blocked.", gives: { at: 52, percent: 40 } },
+      { text: 'Roots at 25, coming from 11:00.', gives: { at: 25, clock: 11 } },
+      { text: 'Roots from ten to two, 33 feet.', gives: { at: 33, clock: 10 } },
     ],
     unsure: [
       { text: "There's routes at the joint at twenty eight feet.", gives: { at: 28 }, flag: 'word-unsure' },
