@@ -75,6 +75,8 @@ export interface Kind {
   readonly weakNeeds?: 'measure' | 'pointing' | 'notice';
   /** True when only left and right are said of it. */
   readonly isSideways?: boolean;
+  /** True when it joins two sizes of pipe. */
+  readonly changesSize?: boolean;
   /** What it is called when the camera goes with the flow. */
   readonly whenDownstream?: string;
   /** The reason it gives for the end of a run. */

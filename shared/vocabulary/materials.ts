@@ -52,7 +52,18 @@ export const materials = [
   {
     name: 'cast-iron',
     title: 'cast iron',
-    words: ['cast iron', 'cast', 'iron', 'soil pipe', 'no hub iron', 'c i', 'cast pipe'],
+    words: [
+      'cast iron',
+      'cast',
+      'iron',
+      'soil pipe',
+      'no hub iron',
+      'c i',
+      'cast pipe',
+      'cast ironed',
+      'gray iron',
+      'grey iron',
+    ],
     misheard: [
       {
         heard: 'cost|caste|cassed|casting|cast|cash|cats iron|aaron|tire|ion|iran',
@@ -119,7 +130,7 @@ export const materials = [
   {
     name: 'galvanized',
     title: 'galvanized steel',
-    words: ['galvanized', 'galvanized steel', 'galvanised', 'galv'],
+    words: ['galvanized', 'galvanized steel', 'galvanised', 'galv', 'galvanize', 'galvanized iron', 'galvanised iron'],
     glossary: 'Galvanized steel: zinc-coated steel pipe, found in old drains above ground.',
   },
   {

@@ -55,7 +55,7 @@ const headingFinder = buildCueFinder(
 export function findPhrases(words: readonly Word[]): Phrases {
   const tokens = cutTokens(words);
   const numbers = readNumbers(tokens);
-  const things = findThings(tokens, frameTest(tokens, numbers));
+  const things = findThings(tokens, frameTest(tokens, numbers), numbers);
   const positions = findCues(positionFinder, tokens).map(
     (match): Phrase => ({ family: 'position', position: match.cue, from: match.from, to: match.to, rule: match.rule }),
   );

@@ -65,3 +65,6 @@ export const remedyKinds: ReadonlySet<string> = new Set(all.filter((kind) => kin
 export const farEnds: ReadonlyMap<string, KindName> = new Map(
   all.flatMap((kind) => (kind.endsAs ? [[kind.name, kind.endsAs as KindName] as const] : [])),
 );
+
+/** Kinds that change the size of the pipe: sizes said with them say what they join. */
+export const sizeKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.changesSize).map((kind) => kind.name));

@@ -37,7 +37,11 @@ export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const isJoinedBefore = before !== undefined && before.breakAfter === 'none';
   if (!isJoinedBefore) return true;
   if (before.text === 'in' || before.text === 'of')
-    return /^('re|'m|are|am|is|here|now|back|start|off|length|piece|run)$/.test(two?.text ?? '');
+    return /^('re|'m|'s|are|am|is|be|was|here|now|back|start|starts|started|starting|begin|begins|beginning|off|length|piece|run|runs|stretch|section|made|out|built|laid|put|ran|still|all|only|feet)$/.test(
+      two?.text ?? '',
+    );
+  // "It's the old clay" says what the pipe is; "the clay is cracked" speaks of it.
+  if (before.text === 'the') return /^('s|is|be|becomes|became|into|in)$/.test(two?.text ?? '');
   return !definite.test(before.text);
 }
 

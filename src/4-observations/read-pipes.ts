@@ -34,7 +34,7 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   if (run.way === 'back' && places.length === 0) return false;
   const denied = deniedMaterials(sentence, all);
   const materials = distinct(all.filter((phrase) => !denied.has(phrase)));
-  const stated = materials.filter((phrase) => isStated(reading, phrase));
+  const stated = all.filter((phrase) => !denied.has(phrase) && isStated(reading, phrase));
   const material = lastStated(stated);
   if (addPipeAfterLiner(reading, sentence, run, materials, diameters, found)) return true;
   const hasPlace = isPlaced(reading, sentence);

@@ -3,6 +3,7 @@ import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf } from './add-pipe.ts';
 import { endsAfter, fromHere } from './change-words.ts';
+import { sizeKinds } from './kind-roles.ts';
 import type { MaterialPhrase } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
 import { own, type Reading, type RunState } from './reading.ts';
@@ -158,7 +159,13 @@ export function addDiameter(
   const size = diameters.at(-1)!;
   const focused = reading.focus.at(-1);
   const isFresh = focused !== undefined && sentence.index - reading.focusSentence <= 2;
-  if (isFresh && focused.kind === 'pipe') {
+  const isElsewhere =
+    reading.isCorrecting === null &&
+    run.diameterIn !== null &&
+    phrasesOf(sentence.phrases, 'distance').some((place) => place.distance.feet > (focused?.at ?? 0));
+  // Where a fitting that changes the size is named, the sizes are those of its two ends.
+  if (found.claims.some((claim) => sizeKinds.has(claim.kind)) && !fromHere.test(sentence.text)) return false;
+  if (isFresh && focused.kind === 'pipe' && !isElsewhere) {
     if (focused.fields.diameterIn !== null && focused.fields.diameterIn !== size.inches)
       focused.corrected.push({ field: 'diameterIn', was: focused.fields.diameterIn, from: size.from, to: size.to });
     focused.fields.diameterIn = size.inches;

@@ -24,12 +24,25 @@ export const materialChange = {
         gives: { at: 27.5, fromMaterial: 'clay', toMaterial: 'bituminous-fiber' },
       },
       {
+        text: 'At thirty eight feet we leave the clay and pick up plastic.',
+        gives: { at: 38, fromMaterial: 'clay', toMaterial: 'pvc' },
+      },
+      {
+        text: "Forty one. The clay's done. It's cast iron after that.",
+        gives: { at: 41, fromMaterial: 'clay', toMaterial: 'cast-iron' },
+      },
+      {
+        text: 'Past the footing at twelve feet we get into cast iron.',
+        gives: { at: 12, fromMaterial: 'clay', toMaterial: 'cast-iron' },
+      },
+      {
         text: "There's our material change, clay to ABS, right at sixty.",
         gives: { at: 60, fromMaterial: 'clay', toMaterial: 'abs' },
       },
     ],
     never: [
       "No change of material, it's clay all the way.",
+      'At 44 feet the clay lasts better than cast iron would.',
       "I'd plan on a change to plastic when they redo the driveway.",
       'The transition to the new permit system has been a mess.',
     ],

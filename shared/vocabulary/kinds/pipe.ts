@@ -12,6 +12,14 @@ export const pipe = {
     says: [
       { text: "Okay, from forty one on it's PVC, still four inch.", gives: { at: 41, material: 'pvc', diameterIn: 4 } },
       { text: "Thirty feet, we're in cast iron now.", gives: { at: 30, material: 'cast-iron' } },
+      { text: 'From 52 feet on it is six inch.', gives: { at: 52, diameterIn: 6 } },
+      {
+        text: 'The liner ends at 33 and behind it you have the old six inch clay.',
+        gives: [
+          { kind: 'liner-end', at: 33 },
+          { at: 33, material: 'clay', diameterIn: 6 },
+        ],
+      },
       { text: "Twenty seven. It's transite from here out.", gives: { at: 27, material: 'asbestos-cement' } },
     ],
     never: [
@@ -20,7 +28,6 @@ export const pipe = {
       'The seller told me somebody put plastic in years ago.',
       "If it was my house I'd replace it with PVC.",
     ],
-    notYet: [{ text: 'From 52 feet on it is six inch.', gives: { at: 52, diameterIn: 6 } }],
   },
   report: {
     meaning: 'What the pipe is made of decides how it joins, how it ages and how it can be repaired.',

@@ -7,31 +7,45 @@ export const reducer = {
   title: 'Reducer',
   plural: 'reducers',
   takes: [],
-  words: [
-    'reducer',
-    'reducing coupling',
-    'reducing fitting',
-    'bell reducer',
-    'increaser',
-    'bushing',
-    'reduction',
-    'reducing bushing',
-  ],
+  changesSize: true,
+  words: spoken`
+    reducer; reducing coupling; reducing fitting; bell reducer; increaser; bushing; reduction; reducing bushing;
+    # by # reducer|increaser|bushing; # to # reducer|increaser|bushing; # inch to # inch reducer|increaser;
+    reducer fitting; eccentric reducer; taper; taper piece; tapered fitting; step down fitting; upsizer;
+    reducer|increaser , # to #; reducer|increaser from? # to #; opens|opening|necks|steps|reduces|increases up|down? from # to #;
+  `,
   signs: spoken`
-    reduces to|down; reduces from; reduced to; necks down; chokes down to; size change; change in size;
-    change of size; size transition;
+    reduces|reduced|reducing to|down|from; necks|necked|necking|chokes|pinches down|up to|from|on|here|into;
+    necks|necked|necking down; size|diameter change|changes|changed; change in|of size|diameter; size transition;
+    size|diameter steps|goes|drops|comes|jumps|opens|bumps|increases|decreases|reduces down|up|out?;
+    steps|step|stepped|goes|go|went|drops|drop|bumps|bump|comes|jumps down|up in|a|one|for size;
+    steps|step|stepped|drops|drop|bumps|opens|goes|comes|jumps down|up? to a? # inch pipe?;
+    pipe|line gets|get|is bigger|larger|smaller|narrower; gets bigger|larger|smaller|narrower , # inch|inches? to #;
+    # inch|inches to a? # inch|inches; from # inch|inches? to a? # inch|inches; from a? # inch|inches to a? #;
+    goes|go|drops|steps|comes from? a? # inch|inches? down|up? to a? # inch|inches; downsizes|upsizes|downsized|upsized to|here|at;
+    increases|increase|enlarges|widens to a? # inch; change of pipe? size; goes|drops|steps down to a #;
+    upsizes|downsizes to; gets smaller|bigger|larger down|up to # inch;
+  `,
+  notWords: spoken`
+    # inch|inches to # inch|inches of|deep|long|wide|tall|high|thick|across|gap|offset|crack|apart|out;
+    # to # inch|inches of|deep|long|wide|tall|high|thick|across; reduction in; reduction of; price reduction;
+    goes|drops|steps down to a # foot|feet|degree; reduces the; bushing hammer; down to a # percent;
   `,
   misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [
       { text: "There's a reducer at twenty feet.", gives: { at: 20 } },
       { text: 'At thirty three it necks down.', gives: { at: 33 } },
+      { text: 'Nineteen feet, the line goes from three inch to four inch.', gives: { at: 19 } },
+      { text: 'It opens up from three to four inch at twenty six feet.', gives: { at: 26 } },
+      { text: "Thirty nine feet, it necks down on us, four inch to three.", gives: { at: 39 } },
       { text: 'Forty seven and a half, reducing fitting.', gives: { at: 47.5 } },
     ],
     unsure: [{ text: 'Maybe a reducer at fifteen.', gives: { at: 15, status: 'suspected' }, flag: 'suspected' }],
     never: [
       'Somebody always puts the reducer in upside down.',
       'No reducer that I can see.',
+      'The water stands from two inches to four inches deep at twenty feet.',
       "I'd reduce the price if I were them.",
     ],
     notYet: [{ text: "There's a red user at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' }],

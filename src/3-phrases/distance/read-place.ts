@@ -138,7 +138,11 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
         isEnd: false,
         ...respelling,
       };
-    const relative = readRelative(tokens, number.from, feet.to);
+    // "From 52 feet on" counts from the start.
+    const isFrom =
+      /^(from|starting|beginning)$/.test(tokens[number.from - 1]?.text ?? '') &&
+      !/stop|comma|question/.test(tokens[number.from - 1]?.breakAfter ?? 'stop');
+    const relative = isFrom ? null : readRelative(tokens, number.from, feet.to);
     if (!relative && isTravelled(tokens, number.from))
       return {
         from: number.from,

@@ -35,6 +35,9 @@ const saysSize = phraseSet([
   'sizes',
 ]);
 
+const afterInch = phraseSet(['inch to', 'inches to', 'inch to a', 'inch down to', 'inch up to', 'inch by']);
+const feetUnit = phraseSet(['feet', 'foot', 'ft', 'and', '%', 'percent', "o'clock"]);
+
 interface SizeContext {
   readonly tokens: readonly Token[];
   /** Whether a pipe material starts at a token, and whether one ends there. */
@@ -47,7 +50,9 @@ interface SizeContext {
 function isPipeSize(context: SizeContext, from: number, to: number, inches: number): boolean {
   if (!nominalInches.has(inches)) return false;
   const { tokens } = context;
-  if (phraseAfter(tokens, to, defectAfter)) return false;
+  const isAcross = tokens[to]?.text === 'across' && context.isPipeTalk(from);
+  if (!isAcross && phraseAfter(tokens, to, defectAfter)) return false;
+  if (isAcross) return true;
   if (context.materialStartsAt(to)) return true;
   const isJoined = (tokens[to - 1]?.breakAfter ?? 'stop') === 'none';
   if (isJoined && phraseAfter(tokens, to, pipeAfter)) return true;
@@ -62,8 +67,8 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   if (endsSentence && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Cast iron, four inch." and "Three inch this time."
   const isSingular = tokens[to - 1]?.text === 'inch';
-  const startsSentence = from === 0 || /stop|question/.test(tokens[from - 1]?.breakAfter ?? 'stop');
-  if (isSingular && startsSentence && (endsSentence || context.materialStartsAt(to + 1)))
+  const startsClause = from === 0 || tokens[from - 1]?.breakAfter !== 'none';
+  if (isSingular && startsClause && (endsSentence || context.materialStartsAt(to + 1)))
     return inches >= 1.25 && inches !== 1;
   return isSingular && endsSentence && phraseBefore(tokens, from, pipeWordsBefore) !== null && inches >= 2;
 }
@@ -76,6 +81,22 @@ export function readSize(context: SizeContext, number: NumberPhrase): PhraseOf<'
     if (nominalInches.has(number.value) && phraseBefore(tokens, number.from, saysSize)) {
       return { family: 'diameter', inches: number.value, from: number.from, to: number.to, rule: 'size <number>' };
     }
+    // "four inch to three": the unit is said once.
+    if (
+      nominalInches.has(number.value) &&
+      phraseBefore(tokens, number.from, afterInch) !== null &&
+      !phraseAfter(tokens, number.to, feetUnit)
+    )
+      return { family: 'diameter', inches: number.value, from: number.from, to: number.to, rule: '<size> to <number>' };
+    // "from three to four inch".
+    const other = tokens[number.to]?.text === 'to' ? readNumber(tokens, number.to + 1) : null;
+    if (
+      other &&
+      nominalInches.has(number.value) &&
+      nominalInches.has(other.value) &&
+      phraseAfter(tokens, other.to, inchUnit)
+    )
+      return { family: 'diameter', inches: number.value, from: number.from, to: number.to, rule: '<number> to <size>' };
     return null;
   }
   const isPipe =

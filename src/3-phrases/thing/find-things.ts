@@ -134,10 +134,16 @@ function chooseMatches(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Na
 }
 
 /** Every named thing. Of matches that overlap the longest stands, and of equal ones the first. */
-export function findThings(tokens: readonly Token[], isInFrame: FrameTest): Thing[] {
+export function findThings(
+  tokens: readonly Token[],
+  isInFrame: FrameTest,
+  numbers: readonly { readonly from: number; readonly to: number }[] = [],
+): Thing[] {
+  const lengths = new Map(numbers.map((number) => [number.from, number.to - number.from]));
+  const numberLengthAt = (at: number): number => lengths.get(at) ?? 0;
   const candidates = tokens.flatMap((_, at) => {
     return chooseMatches(
-      matchAt(lexicon, tokens, at).filter(
+      matchAt(lexicon, tokens, at, numberLengthAt).filter(
         ({ value, from, to }) =>
           value.sort === 'not' ||
           value.sort === 'service' ||
