@@ -38,7 +38,7 @@ export const reducer = {
       { text: 'At thirty three it necks down.', gives: { at: 33 } },
       { text: 'Nineteen feet, the line goes from three inch to four inch.', gives: { at: 19 } },
       { text: 'It opens up from three to four inch at twenty six feet.', gives: { at: 26 } },
-      { text: "Thirty nine feet, it necks down on us, four inch to three.", gives: { at: 39 } },
+      { text: 'Thirty nine feet, it necks down on us, four inch to three.', gives: { at: 39 } },
       { text: 'Forty seven and a half, reducing fitting.', gives: { at: 47.5 } },
     ],
     unsure: [{ text: 'Maybe a reducer at fifteen.', gives: { at: 15, status: 'suspected' }, flag: 'suspected' }],
