@@ -54,6 +54,7 @@ const costs = {
   crossedPlace: 1.5,
   againstHabit: 1.2,
   ledIn: -1.5,
+  ledOn: -1.2,
   adjacent: -0.8,
   broken: 2.5,
   pause: 1,
@@ -87,7 +88,10 @@ function cost(
     if (breaksAt(tokens, at) && at < to) sum += costs.broken;
     if ((tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) sum += costs.pause;
   }
-  if (isBefore) return sum + (placeFirst ? 0 : costs.againstHabit);
+  if (isBefore) {
+    const isLedIn = placeFirst && to - from <= 1 && /^(at|from|about|by)$/.test(tokens[place.from - 1]?.text ?? '');
+    return sum + (placeFirst ? 0 : costs.againstHabit) + (isLedIn ? costs.ledOn : 0);
+  }
   const lead = tokens[place.from - 1]?.text ?? '';
   const isIntroduced = tokens.slice(from, to).some((token) => existentials.test(token.text));
   const isLed = /^(at|from|about|between|on|is|'s)$/.test(lead) && !isIntroduced;

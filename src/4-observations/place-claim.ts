@@ -145,7 +145,15 @@ export function resolveRelative(
     const feet = reading.pending?.feet ?? reading.focus.at(-1)?.at ?? null;
     return feet === null ? null : { ...make(feet, false), basis: 'nearby' };
   }
-  if (relative.anchor === null) return make(basePlace(reading, run, phrase) + (relative.feet ?? 0), false);
+  if (relative.anchor === null) {
+    const base = basePlace(reading, run, phrase);
+    const feet = relative.feet ?? 0;
+    // "Thirty feet down the line": counted from the opening where it lies beyond all that was seen.
+    const isAlong = /^(down|along|up|out|in) the (line|pipe)/.test(
+      textOf(reading.phrases.tokens, phrase.to - 3, phrase.to),
+    );
+    return isAlong && feet > base ? make(feet, base > 0) : make(base + feet, false);
+  }
   const anchors = anchorPlaces(reading, run, relative.anchor, claim);
   if (relative.shape === 'between' && anchors.length >= 2)
     return make((anchors[0]!.feet + anchors[1]!.feet) / 2, false);

@@ -78,3 +78,9 @@ export const lengthBefore: readonly string[] = spoken`
   for; for about; for another; for the next; for a good; goes on for; runs for; runs on for; lasts; lasts for;
   lasts about; the next; over the next; for the following; through the next; next; goes on for about; carries on for; about; length; length of; a length of;
 `.filter((words) => words !== 'about');
+/** The same, unless the number is the way from somewhere ("goes three feet past the wye"). */
+export const lengthVerbs: readonly string[] = spoken`
+  that runs; that runs about; it runs; runs; running; that goes; it goes; it goes about; it goes on; covers; it covers;
+  spans; it spans; extends; it extends; stretches; it stretches; carries on; it carries on; continues; it continues;
+  lasts maybe; it lasts; covering; extending; stretching; it keeps going; keeps going; keeps up;
+`;

@@ -1,17 +1,19 @@
 /** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
 
+import { readRelative } from '../distance/read-feet.ts';
 import { isTravelled } from '../distance/travel.ts';
 import type { NumberPhrase } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { afterCount, beforeCount, lengthAfter, lengthBefore } from './lexicon.ts';
+import { afterCount, beforeCount, lengthAfter, lengthBefore, lengthVerbs } from './lexicon.ts';
 
 const afterSets = Object.entries(afterCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
 const beforeSets = Object.entries(beforeCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
 const feetUnit = phraseSet(['feet', 'foot', 'ft', '.']);
 
 const lengthUnit = phraseSet(lengthAfter);
+const lengthVerb = phraseSet(lengthVerbs);
 const lengthLead = phraseSet(lengthBefore);
 
 /** "ten feet long", "for the next five feet". */
@@ -22,6 +24,9 @@ export function readLength(tokens: readonly Token[], number: NumberPhrase): Phra
   const unit = phraseAfter(tokens, number.to, feetUnit);
   const isLed =
     unit !== null && !isTravelled(tokens, number.from) && phraseBefore(tokens, number.from, lengthLead) !== null;
+  const runs = unit !== null && phraseBefore(tokens, number.from, lengthVerb) !== null;
+  if (runs && readRelative(tokens, number.from, unit.to) === null)
+    return { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'runs <number> feet' };
   return isLed && unit
     ? { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'for <number> feet' }
     : null;
@@ -41,7 +46,9 @@ export function readCount(tokens: readonly Token[], number: NumberPhrase): Phras
   }
   for (const { what, set } of afterSets) {
     const match = phraseAfter(tokens, number.to, set);
-    if (match) return make(what, match.to);
+    // "twenty feet down the line" is along it.
+    const isAlong = match?.text.endsWith(' down') && /^(the|this|in|from)$/.test(tokens[match.to]?.text ?? '');
+    if (match && !isAlong) return make(what, match.to);
   }
   const hasUnit = phraseAfter(tokens, number.to, feetUnit) !== null;
   if (hasUnit) return null;

@@ -51,6 +51,8 @@ export const examples = {
         'starts at thirty one and goes to thirty eight',
         'thirty one feet through thirty eight feet',
         'in at 31, out at 38',
+        'from 31 2 38',
+        'from 31 too 38 feet',
       ],
     },
     {
@@ -126,6 +128,8 @@ export const examples = {
     'one of those days',
     'between those two there',
     'for the next five feet',
+    'water two inches deep',
+    'runs three feet',
   ],
   notYet: [
     {

@@ -94,7 +94,8 @@ const DEPTH_TOKENS = 10;
 function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
   for (let at = number.from - 1; at >= 0 && at >= number.from - DEPTH_TOKENS; at -= 1) {
     if (/^(stop|question)$/.test(tokens[at]?.breakAfter ?? '')) return false;
-    if (/^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
+    const isOfThing = tokens[at]?.text === 'deep' && /^inch(es)?$/.test(tokens[at - 1]?.text ?? '');
+    if (!isOfThing && /^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
   }
   return false;
 }

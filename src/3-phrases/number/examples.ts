@@ -28,6 +28,8 @@ export const examples = {
     { value: 0.75, ways: ['three quarters of the pipe', 'three quarter inch', '3/4 inch'] },
     { value: 0.5, ways: ['half the pipe', 'a half inch', 'one half'] },
     { value: 2, ways: ['a couple feet', 'a couple of feet', 'two feet'] },
+    { value: 2.5, ways: ['2 and a 1/2 feet', 'two and a half'] },
+    { value: 44, ways: ['40 for.', '40 for feet', '40 for and'] },
     { value: 52, ways: ['fifty to feet', 'fifty two feet', '52 feet'] },
     { value: 1962, ways: ['nineteen sixty two', '1962'] },
     { value: 30.4, ways: ['thirty point four', '30.4'] },

@@ -61,5 +61,5 @@ export const fractionParts = tableOf<{ readonly worth: number; readonly standsAl
   sixteenths: { worth: 1 / 16, standsAlone: false },
 });
 
-/** Recognisers print the end of "fifty two" as another word; believed only before a unit. */
+/** Recognisers print the end of "fifty two" as another word; believed before a unit, or where a small word could not stand. */
 export const misheardOnes = tableOf({ to: 2, too: 2, for: 4, won: 1, ate: 8 });

@@ -133,6 +133,10 @@ function readFraction(tokens: Tokens, at: number): Partial | null {
   const printed = /^(\d+)\/(\d+)$/.exec(text(tokens, at));
   if (printed?.[1] && printed[2] && Number(printed[2]) !== 0)
     return { value: Number(printed[1]) / Number(printed[2]), to: at + 1 };
+  // "2 and a 1/2".
+  const isPrintedAfter =
+    text(tokens, at) === 'a' && runsOn(tokens, at + 1) && /^\d+\/[1-9]\d*$/.test(text(tokens, at + 1));
+  if (isPrintedAfter) return readFraction(tokens, at + 1);
   const alone = fractionParts.get(text(tokens, at));
   if (alone?.standsAlone) return { value: alone.worth, to: at + 1 };
   const word = text(tokens, at);
@@ -161,8 +165,10 @@ const unitWords = /^(feet|foot|inch|inches|%)$/;
 function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
   const ten = tens.get(text(tokens, at)) ?? (/^[2-9]0$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined);
   const one = misheardOnes.get(text(tokens, at + 1));
-  if (ten === undefined || one === undefined || !runsOn(tokens, at + 1) || !unitWords.test(text(tokens, at + 2)))
-    return null;
+  if (ten === undefined || one === undefined || !runsOn(tokens, at + 1)) return null;
+  // "40 for." and "50 for and we have the main" cannot be the small words.
+  const isCutOff = at + 2 >= tokens.length || !runsOn(tokens, at + 2) || /^(and|so|okay)$/.test(text(tokens, at + 2));
+  if (!unitWords.test(text(tokens, at + 2)) && !isCutOff) return null;
   const heard = `${text(tokens, at)} ${text(tokens, at + 1)}`;
   return {
     from: at,

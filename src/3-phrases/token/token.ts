@@ -44,6 +44,7 @@ export function normalizePiece(piece: string): string[] {
     .replace(/^[^\p{L}\p{N}$%'¼½¾]+|[^\p{L}\p{N}%'"¼½¾]+$/gu, '');
   if (/^'(s|re|ve|ll|d|m)$/.test(text)) return [text];
   if (/^\p{L}+in'$/u.test(text)) text = `${text.slice(0, -1)}g`;
+  const marked = text;
   const isFeetAndInches = /^\d+'\d+"?$/.test(text);
   text = isFeetAndInches ? text : text.replace(/^'+|'+$/g, '');
   if (text === '') return [];
@@ -52,6 +53,8 @@ export function normalizePiece(piece: string): string[] {
     return [feet ?? '', 'foot', inches ?? ''];
   }
   text = text.replace(/^(\d{1,3}),(\d{3})$/, '$1$2');
+  const isFeetMark = /^\d+(\.\d+)?['\u2032]$/.test(marked);
+  if (isFeetMark) return [text, 'feet'];
   const fraction = /^(\d*)([¼½¾])$/.exec(text);
   if (fraction) {
     const part = fraction[2] === '¼' ? '1/4' : fraction[2] === '½' ? '1/2' : '3/4';
