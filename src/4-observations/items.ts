@@ -159,6 +159,9 @@ export function findKnown(
 const seenAgain =
   /\b(again|once more|one more time|second time|as before|same as|as logged|as noted|as called|as recorded|already (called|logged|noted|have|got))\b/;
 
+/** So near the end, in tokens, nobody finds anything new. */
+const LAST_TOKENS = 40;
+
 /** At the close of the talk, "the break at 35" may lie in an earlier run. */
 function knownBefore(
   reading: Reading,
@@ -169,12 +172,15 @@ function knownBefore(
   placing: Placing,
 ): Item | null {
   if (sentence.index < reading.ending.from) return null;
-  const run = currentRun(reading)?.n ?? 1;
-  const earlier = items.filter((item) => item.run < run);
+  const run = currentRun(reading);
+  if (!run) return null;
+  const earlier = items.filter((item) => item.run < run.n);
   if (claim.place === null) return assertion.isDefinite && !assertion.isPointedAt ? (earlier.at(-1) ?? null) : null;
   const near = placing.at === null ? null : nearestItem(earlier, placing.at, SAME_FEET);
-  const isBeyond = placing.at !== null && placing.at > (currentRun(reading)?.furthest ?? 0) + 2;
-  return near && (assertion.isDefinite || isBeyond) ? near : null;
+  const isBeyond = placing.at !== null && placing.at > run.furthest + 2;
+  const isLast = (reading.sentences.at(-1)?.to ?? 0) - sentence.from <= LAST_TOKENS;
+  const isOver = run.end !== null || run.way === 'back' || isLast;
+  return near && (isBeyond || (isOver && assertion.isDefinite)) ? near : null;
 }
 
 function findSummarized(

@@ -47,6 +47,12 @@ export function isOutgrown(
     );
     if (places.length > 1) return false;
     const between = textOf(tokens, first.to, second.from);
+    // "No cracks, breaks or holes" is a list of what is not there.
+    const isDenied = sentence.phrases.some(
+      (phrase) => phrase.family === 'assertion' && phrase.cue.axis === 'denied' && phrase.to <= second.from,
+    );
+    const isPlural = (item: Claim): boolean => /s$/.test(tokens[item.to - 1]?.text ?? '');
+    if ((isDenied || (isPlural(first) && isPlural(second))) && !renaming.test(between)) return false;
     if (anotherThing.test(between)) return false;
     // "A crack and a chunk gone": two nouns with "and a" between are a list.
     const isNoun = (item: Claim): boolean => nouned.test(tokens[item.from - 1]?.text ?? '');

@@ -60,7 +60,7 @@ export const assertionCues: readonly CueList[] = [
       haven't run into; never came across; haven't come across; never run across; don't|didn't think|believe there 's|is|are|was|were;
       don't|didn't think|believe it|that|this|they 's|is|are|was|were|'re; wouldn't call it|that|this|them;
       would not call it|that|this|them; 'd not call it|that|this|them; wouldn't say there|it|that 's|is; doubt there|it|that 's|is|are;
-      nobody * laid; no visible; no obvious; no real; no significant; no major; no active; no apparent;
+      no visible; no obvious; no real; no significant; no major; no active; no apparent;
     `,
   },
   {
