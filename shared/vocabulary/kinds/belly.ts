@@ -41,7 +41,7 @@ export const belly = {
     water not leaving|draining|flowing|going|running;
     in|into|hit|hitting|hits|reach|reaching|reached|meet|meeting|met|enter|entering|through|touching some|more|deeper|shallow|the? water;
     pipe|line|section|stretch|length|run|bottom|lateral|sewer|joint sinks|sink|sank|sags|settles|subsides|dips|bellies|bows;
-    pipe|line|section|stretch|length|run|bottom|lateral|joint 's|is|has settled|sunk|sunken|sank|subsided|sagged|sagging|sinking|settling|bowed|dipping|dipped|low; pipe|line|section|stretch|length|bottom 's|is|has just|all|really|kind_of settled|sunk|subsided|sagged|sagging|low;
+    pipe|line|section|stretch|length|run|bottom|lateral 's|is|has settled|sunk|sunken|sank|subsided|sagged|sagging|sinking|settling|bowed|dipping|dipped|low; pipe|line|section|stretch|length|bottom 's|is|has just|all|really|kind_of settled|sunk|subsided|sagged|sagging|low;
     it|she 's|has sunk|subsided|sagged|settled; pipe|line|section|it|we lies|lays|sits|runs|goes|get|gets low;
     low|lower here|there|there_'s|in_here|through_here;
     pipe|line|section|stretch|length|joint|bottom|invert 's|is|lies|sits|all|completely|mostly under_water|underwater|submerged;

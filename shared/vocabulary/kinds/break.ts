@@ -21,7 +21,7 @@ export const breakKind = {
     ${parts} * out_of the|it|this|that; ${parts} out; is missing a|one ${parts};
     side|top|roof|crown|wall|bell|hub|spigot|rim|corner 's|is|are|has|was|been gone|missing|blown_out|broken;
     side|crown|top|wall 's|is missing; no top|crown|roof|wall to|left; wall of the pipe is missing;
-    sheared off; sheared; blown out; snapped off; in pieces; broke off; come to pieces; fallen to pieces;
+    cracked off; sheared off; sheared; blown out; snapped off; in pieces; broke off; come to pieces; fallen to pieces;
     lost * of the|its wall|crown|top|pipe|bell;
   `,
   weakWords: spoken`

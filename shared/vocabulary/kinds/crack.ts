@@ -41,6 +41,7 @@ export const crack = {
     ],
     never: [
       'Let me take a crack at it.',
+      'Clay cracks when you drive a truck over it.',
       'No cracks in here at all.',
       "I thought that was a crack but it's just paper.",
     ],
@@ -50,7 +51,6 @@ export const crack = {
         gives: { at: 22, position: 'left' },
         flag: 'word-unsure',
       },
-      { text: 'Clay cracks when you drive a truck over it.', gives: [] },
       { text: 'There is a crack in the driveway right above us.', gives: [] },
     ],
   },

@@ -12,7 +12,7 @@ export const deformation = {
     deformed; deformation; deforming; out of round; egged; egg shape; egg shaped; eggs; ovaled; oval; ovalized;
     oval shaped; ovality; squashed; squished; flattened; flattening; pinched; pinching; dented; dent; misshapen;
     deflected; deflection; deflecting; squeezed; ovaling; egging; mashed; out of shape; distorted; distortion;
-    oblong; buckled; blistered; squatted; ovalled; warped; bulged; bulge; bulging; crimped; kinked; kink;
+    oblong; buckled; blistered; squatted; ovalled; warped; bulged; bulge; bulging; crimped; kinked; kink; dimple; dimpled;
   `,
   signs: spoken`
     going out of round; gone out of round; lost its shape; losing its shape; not round anymore; no longer round;
@@ -20,7 +20,7 @@ export const deformation = {
     looks like a football; looks like an egg; wants to go egg; like an egg; more of an egg; isn't round;
     not|isn't|ain't|no_longer round anymore|any_more|at_all|now?; round any more; shape 's|is going|gone; losing shape;
     ${roof}|side|sides|wall|walls|it|haunch ${is} pushed|pressed|squeezed|bowed|bowing|bent|mashed|pinched|pushing|flattened|squashed in|down|inward;
-    sides|side|haunches ${is} come|coming|came|moved|closing in; gone flat; flat on top; flat from the top; went oval; goes oval;
+    sides|side|haunches ${is} come|coming|came|moved|closing in; wall|walls|side|sides ${is} squeezing|pinching|bowing|pressing in; gone flat; flat on top; flat from the top; went oval; goes oval;
     d shaped; pear shaped; kidney shaped; heart shaped; blistering; blisters; bubbled up; been squeezed;
   `,
   notWords: spoken`

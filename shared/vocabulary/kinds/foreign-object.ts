@@ -44,7 +44,9 @@ export const foreignObject = {
     flat screwdriver; a screwdriver; hearing aid; key the; key part; brick by; brick steps; brick planter;
     brick walk; brick sewer|main|manhole|tunnel|culvert|lined; candle wax; wax; hold a candle; ring road; phone rings; wedding ring on; fork lift; key west; pry bar; the key; house key;
     ring the bell; nose ring; chain saw; chainsaw; all brick; brick row; brick two; red brick; bricks;
-    brick porch; the brick; block wall; the lighter; a brick; ball and chain; bowling ball; smooth as a|an ball|bottle|glass;
+    brick porch; the brick; block wall; the lighter; a brick; ball and chain; bowling ball;
+    size of|like a|an|my golf|tennis|rubber|ping_pong? ball|bottle|brick|shoe|pencil|pen|spoon|fork|key|ring|button|marble|cup;
+    big|large|round|thick|small|long as a|an|my golf|tennis|rubber|ping_pong? ball|bottle|brick|shoe|pencil|pen|spoon|fork|key|ring|button|marble|cup; smooth as a|an ball|bottle|glass;
   `,
   misheard: [{ heard: 'two_before|2_before|two_by_for', said: 'two by four', needs: 'nothing' }],
   examples: {
@@ -65,6 +67,7 @@ export const foreignObject = {
       'I dropped my screwdriver in the grass.',
       'No foreign objects.',
       'The ball went over the fence.',
+      'A hole about the size of a golf ball at thirty six.',
       'You can see the candle wax of it at nine feet.',
     ],
     notYet: [{ text: 'Kids put toys down there all the time.', gives: [] }],

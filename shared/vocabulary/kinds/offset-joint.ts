@@ -16,14 +16,14 @@ export const offsetJoint = {
   signs: spoken`
     don't line up; doesn't line up; didn't line up; do not line up; not lined up; not line up; not lining up;
     don't meet up; don't meet; sits|sitting|sat|set|sets low|lower|high|higher|proud;
-    sits|sitting|set * low|lower|high|higher|proud|below than|than_its; sits a * low|high;
+    sits|sitting|set * low|lower|high|higher|proud|below than|than_its; sits|sitting|set * low|lower|high|higher|proud; aren't|isn't lined up;
     ${joints}|pipe|pipes|length ${is} dropped|slipped|shifted|stepped|kicked|jumped|slid|moved|crooked; ${joints} ${is} out of line|place|alignment|true;
     settled|sunk|sagged at the joint|hub|bell; ${joints}|next_pipe|next_length|other_pipe|downstream_pipe|upstream_pipe ${is} settled|sunk|sunken|sagged|gone_down;
     joint * dropped|slipped|shifted|stepped|kicked; one up , one down; bell|hub|joint went down;
     joint|pipe|pipes|they|it 's|is|are a_little|a_bit|a_little_bit|a_hair|a_touch|slightly|way|badly off;
     joint|pipe|pipes|they 's|is|are off by|about|maybe|half|an|a|quarter; ends|halves * miss each_other; not same level; not the same level;
     not level with; out of step; jumps down|up; steps down|up; stepped down; dropped at the joint; stands proud;
-    slid down; pipe sits low; downstream pipe sits; shelf at; little shelf; kicked over; kicked out; off center;
+    slid down; downstream|next|upstream|other pipe|length|piece sits; shelf at; little shelf; kicked over; kicked out; off center;
     off line; not lined; lower than its; lower than the; lip|step|ledge|shelf at|in the joint; step at the;
     bumps|bump over|up_over|up|down a|the lip|ledge|step|shelf;
   `,

@@ -24,7 +24,7 @@ export const openJoint = {
     joint|spigot|pipe|bell * not home; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
     joint is wide open; wide open joint; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
     open joints; joint pulled; wide gap; joint that 's open|pulled|come|apart;
-    joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; open seam;
+    joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; daylight between the pipes|joints|two|ends; open seam;
     space between the pipes|joints|two|ends; ends don't touch;
   `,
   notWords: spoken`

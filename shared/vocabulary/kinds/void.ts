@@ -14,7 +14,7 @@ export const voidKind = {
   `,
   signs: spoken`
     ${earth} ${is} washed|eroded|gone|missing|hollowed|scoured off|away|out|behind|from?; ${earth} * washed|eroded|carried away|out|off;
-    soil has washed; dirt washed; ${earth} * gone behind|outside|from_behind|around|under|above;
+    ${earth} behind|under|above|around|outside * gone|washed|missing|eroded; soil has washed; dirt washed; ${earth} * gone behind|outside|from_behind|around|under|above;
     nothing behind; empty behind; hollow behind; space outside; pocket outside; space behind;
     hole in the ground behind; see way back in; no dirt behind; no soil behind; missing soil; missing dirt;
     undermined; hollowed out; scooped out; ground has washed; hollow|empty|cave|cavern|open|space|dark|black behind|outside|out_there|back_there|beyond;

@@ -5,7 +5,7 @@ import type { FamilyExamples } from '../example.ts';
 export const examples = {
   says: [
     { value: 'top', ways: ['coming in from the top', 'at the crown', 'up top', 'overhead'] },
-    { value: 'bottom', ways: ['along the bottom', 'in the invert', 'in the flow line'] },
+    { value: 'bottom', ways: ['along the bottom', 'in the invert', 'in the flow line', 'on the floor of the pipe'] },
     { value: 'left', ways: ['on the left', 'left hand side', 'left side of the pipe', 'off to the left'] },
     { value: 'right', ways: ['on the right', 'right hand side', 'from the right', 'on the right wall'] },
     { value: 'side', ways: ['at the spring line', 'both sides', 'on the side wall', 'from the side'] },
@@ -23,8 +23,5 @@ export const examples = {
     'on the other side of the street',
     'right out of the gate',
   ],
-  notYet: [
-    { value: 'bottom', ways: ['on the floor of the pipe'] },
-    { value: null, ways: ['top dollar', 'nothing left to see', 'from top to tail'] },
-  ],
+  notYet: [{ value: null, ways: ['top dollar', 'nothing left to see', 'from top to tail'] }],
 } satisfies FamilyExamples<Position>;
