@@ -60,6 +60,8 @@ export interface Kind {
   readonly endsAs?: string;
   /** True when it has no place in the pipe. */
   readonly isPlaceless?: boolean;
+  /** True when a description of it needs an opening named with it or just before ("it won't turn"). */
+  readonly signsNeedOpening?: boolean;
   /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */
   readonly signsYield?: boolean;
   /** The kind that a description of this one belongs to when both are named in one sentence. */
@@ -79,12 +81,16 @@ export interface Kind {
   readonly changesSize?: boolean;
   /** What it is called when the camera goes with the flow. */
   readonly whenDownstream?: string;
+  /** The reason it gives where the talk says that a run ends at it; passed on the way it ends nothing. */
+  readonly mayEnd?: EndReason;
   /** The reason it gives for the end of a run. */
   readonly ends?: EndReason;
   /** Names of the thing. */
   readonly words: readonly string[];
   /** Descriptions that amount to the thing without naming it ("a piece is missing"). */
   readonly signs?: readonly string[];
+  /** Descriptions that amount to the thing only where the camera goes up the line. */
+  readonly signsUpstream?: readonly string[];
   /** Everyday words that mean the thing only where a place stands with them ("ball", "bag"). */
   readonly weakWords?: readonly string[];
   /** Stretches that hold a word of this kind and mean something else ("root cause", "scale of one to ten"). */

@@ -29,9 +29,6 @@ const isNamed = (phrase: Phrase): boolean =>
   phrase.family === 'diameter' ||
   (phrase.family === 'distance' && phrase.distance.feet > 0);
 
-/** Whether a phrase is one the announcement itself is made of: the opening, the main that is headed for. */
-const isWithin = (phrase: Phrase, sign: Phrase): boolean => phrase.from < sign.to && phrase.to > sign.from;
-
 interface Stretch {
   readonly from: number;
   readonly to: number;
@@ -41,13 +38,18 @@ export function runTalk(tokens: readonly Token[], from: number, to: number, phra
   const signs = phrases.filter(
     (phrase): phrase is Sign => (phrase.family === 'camera' && weightOf(phrase) > 0) || phrase.family === 'heading',
   );
-  const named = phrases.filter((phrase) => isNamed(phrase) && !signs.some((sign) => isWithin(phrase, sign)));
+  // What the announcement itself is made of (the opening, the main that is headed for) is not named by it.
+  const inSign = new Set<number>();
+  for (const sign of signs) for (let at = sign.from; at < sign.to; at += 1) inSign.add(at);
+  const named = phrases.filter((phrase) => isNamed(phrase) && !inSign.has(phrase.from) && !inSign.has(phrase.to - 1));
+  const namedEnds = new Set(named.map((phrase) => phrase.to));
+  const namedStarts = new Set(named.map((phrase) => phrase.from));
   const groups: Sign[][] = [];
   let reach = 0;
   for (const sign of signs) {
     const last = groups.at(-1);
-    const isCut = named.some((phrase) => phrase.from >= reach && phrase.to <= sign.from);
-    if (last && sign.from - reach <= GAP_TOKENS && !isCut) last.push(sign);
+    const isNear = sign.from - reach <= GAP_TOKENS;
+    if (last && isNear && !hasAny(namedStarts, reach, sign.from)) last.push(sign);
     else groups.push([sign]);
     reach = Math.max(last === groups.at(-1) ? reach : 0, sign.to);
   }
@@ -59,18 +61,23 @@ export function runTalk(tokens: readonly Token[], from: number, to: number, phra
     const first = group[0];
     if (!first || !((isNew && sum >= SUM) || isEntry)) return [];
     const end = Math.max(...group.map((sign) => sign.to));
-    return [{ from: leadIn(tokens, from, first.from, named), to: tailOf(tokens, end, to, named) }];
+    return [{ from: leadIn(tokens, from, first.from, namedEnds), to: tailOf(tokens, end, to, namedStarts) }];
   });
 }
 
-function leadIn(tokens: readonly Token[], floor: number, at: number, named: readonly Phrase[]): number {
-  const limit = Math.max(
-    floor,
-    at - LEAD_TOKENS,
-    ...named.filter((phrase) => phrase.to <= at).map((phrase) => phrase.to),
-  );
+const hasAny = (places: ReadonlySet<number>, from: number, to: number): boolean => {
+  for (let at = from; at < to; at += 1) if (places.has(at)) return true;
+  return false;
+};
+
+function leadIn(tokens: readonly Token[], floor: number, at: number, namedEnds: ReadonlySet<number>): number {
   let start = at;
-  while (start > limit && leads.test(tokens[start - 1]?.text ?? '')) {
+  while (
+    start > floor &&
+    at - start < LEAD_TOKENS &&
+    !namedEnds.has(start) &&
+    leads.test(tokens[start - 1]?.text ?? '')
+  ) {
     start -= 1;
     if (opens.test(tokens[start]?.text ?? '') && !opens.test(tokens[start - 1]?.text ?? '')) break;
   }
@@ -78,13 +85,13 @@ function leadIn(tokens: readonly Token[], floor: number, at: number, named: read
 }
 
 /** The announcement goes on to what is named next, but not far. */
-function tailOf(tokens: readonly Token[], at: number, to: number, named: readonly Phrase[]): number {
-  const next = named.find((phrase) => phrase.from >= at);
-  if (!next || next.from - at > TAIL_TOKENS) return Math.min(to, at);
-  let end = next.from;
+function tailOf(tokens: readonly Token[], at: number, to: number, namedStarts: ReadonlySet<number>): number {
+  let end = at;
+  while (end < to && end - at <= TAIL_TOKENS && !namedStarts.has(end)) end += 1;
+  if (!namedStarts.has(end)) return Math.min(to, at);
   while (
     end > at &&
-    /^(a|an|the|this|that|it|there|here|is|'s|at|it's|we|'ve|got|and|then)$/.test(tokens[end - 1]?.text ?? '')
+    /^(a|an|the|this|that|it|there|here|is|'s|at|we|'ve|got|and|then)$/.test(tokens[end - 1]?.text ?? '')
   )
     end -= 1;
   return end;

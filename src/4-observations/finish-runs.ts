@@ -1,8 +1,8 @@
 /** What can only be said of a run when all of it is read: its direction where none was said, its end, items left without one. */
 import type { EndReason } from '../../shared/vocabulary/attributes.ts';
-import { endKinds } from './kind-roles.ts';
+import { endKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
-import { liveItems, type Reading, type RunState } from './reading.ts';
+import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
 
 export function finishRuns(reading: Reading): void {
   const [first] = reading.sentences;
@@ -46,9 +46,22 @@ function endOf(reading: Reading, run: RunState): RunState['end'] {
   const end = items.findLast(
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
-  if (!end) return items.length > 0 ? run.end : null;
+  if (!end) return items.length > 0 ? (run.end ?? chosenEnd(items, run)) : null;
   const reason: EndReason = endKinds[end.kind] ?? 'other';
   return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
+}
+
+/** How near the furthest place, in feet, the talk must say that the run is ended. */
+const END_FEET = 1.5;
+
+/** An end by choice, or where the camera came out: the vent or cleanout it came to, else another reason. */
+function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
+  const at = run.finishedAt;
+  if (at === null || at <= 0 || at < run.furthest - END_FEET) return null;
+  const reached = items.findLast(
+    (item) => mayEndKinds[item.kind] !== undefined && item.at !== null && Math.abs(item.at - at) <= END_FEET,
+  );
+  return { at, reason: (reached && mayEndKinds[reached.kind]) ?? 'other' };
 }
 
 function decideDirection(run: RunState): void {

@@ -20,6 +20,11 @@ export const endKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fro
   all.flatMap((kind) => (kind.ends ? [[kind.name, kind.ends]] : [])),
 );
 
+/** Kinds a run may end at, where the talk says so. */
+export const mayEndKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(
+  all.flatMap((kind) => (kind.mayEnd ? [[kind.name, kind.mayEnd]] : [])),
+);
+
 /** Kinds whose descriptions give way to another thing named beside them. */
 export const yieldingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.signsYield).map((kind) => kind.name),
@@ -68,3 +73,11 @@ export const farEnds: ReadonlyMap<string, KindName> = new Map(
 
 /** Kinds that change the size of the pipe: sizes said with them say what they join. */
 export const sizeKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.changesSize).map((kind) => kind.name));
+
+/** Kinds whose descriptions need an opening named with them. */
+export const needsOpening: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.signsNeedOpening).map((kind) => kind.name),
+);
+
+/** Descriptions that mean their kind only where the camera goes up the line. */
+export const upstreamSigns: ReadonlySet<string> = new Set(all.flatMap((kind) => kind.signsUpstream ?? []));

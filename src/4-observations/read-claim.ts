@@ -2,6 +2,7 @@
  * Decides what one claim comes to: a new item, more of a known one, something denied or asked, or talk of other matters.
  * The order of the questions is the method; each gives way to the next only when it has nothing to say.
  */
+import { phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
@@ -9,7 +10,7 @@ import { correctKnown, knownAgain } from './correct-known.ts';
 import { denyKind } from './deny-kind.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
-import { downstreamNames, fittingKinds, yieldsTo } from './kind-roles.ts';
+import { downstreamNames, fittingKinds, needsOpening, openingKinds, upstreamSigns, yieldsTo } from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
 import { growWorse } from './outgrow.ts';
 import { placeClaim } from './place-claim.ts';
@@ -54,6 +55,10 @@ export function readClaim(
     holdTentative(reading, sentence, claim, claims, assertion, placing);
     return consider('an everyday word without what it needs');
   }
+  if (claim.source === 'sign' && upstreamSigns.has(claim.rule) && run?.direction !== 'upstream')
+    return consider('means an end only up the line');
+  if (claim.source === 'sign' && needsOpening.has(claim.kind) && !namesOpening(reading, sentence))
+    return consider('no opening is named with it');
   const revived = reviveFor(reading, sentence, claim, assertion);
   if (revived) {
     fillFields(revived, claim);
@@ -142,4 +147,17 @@ export function readClaim(
     if (!pair.isStrong) item.evidence.notes.push('weak correction');
   }
   return item;
+}
+
+/** How many sentences back an opening may have been named that "it" stands for. */
+const OPENING_SENTENCES = 3;
+
+function namesOpening(reading: Reading, sentence: Sentence): boolean {
+  return reading.sentences
+    .slice(Math.max(0, sentence.index - OPENING_SENTENCES), sentence.index + 1)
+    .some(
+      (other) =>
+        phrasesOf(other.phrases, 'camera').some((phrase) => phrase.cue === 'access') ||
+        phrasesOf(other.phrases, 'thing').some((phrase) => openingKinds.has(phrase.kind)),
+    );
 }

@@ -62,6 +62,7 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
     material: null,
     diameterIn: null,
     end: null,
+    finishedAt: null,
     hasFindings: false,
     track: [],
     landmarks: [],
@@ -124,8 +125,11 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   }
   const isFresh = run.furthest <= 2 && sentence.index - run.sentence <= DETAILS_SENTENCES + 2;
   if (isFresh && !hasPlace && (signals.direction !== null || signals.hasAccess || signals.isZero)) {
+    // "Now turn around. Same cleanout, going to the street, zero it": the way said with the start of the count is the one.
+    const isStart = !run.isDirectionPlain && (signals.isZeroed || signals.isSameAccess);
     const overrides =
-      signals.isPlain && (!run.isDirectionPlain || /\b(no|sorry|first|i mean|correction)\b/.test(sentence.text));
+      isStart ||
+      (signals.isPlain && (!run.isDirectionPlain || /\b(no|sorry|first|i mean|correction)\b/.test(sentence.text)));
     if (signals.direction !== null && (run.direction === null || run.isDirectionImplied || overrides)) {
       run.isDirectionImplied = false;
       run.direction = signals.direction;
@@ -133,6 +137,10 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
     }
     run.access ??= accessWords(reading, sentence);
     return { isRunTalk: true, signals };
+  }
+  if (signals.isFinish && run.way === 'out' && !reading.isSummary) {
+    const places = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
+    run.finishedAt = places.at(-1)?.distance.feet ?? run.here;
   }
   if (signals.isPullBack && (run.hasFindings || run.furthest > 2)) {
     run.way = 'back';

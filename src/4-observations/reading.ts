@@ -100,6 +100,8 @@ export interface RunState {
   material: MaterialName | null;
   diameterIn: number | null;
   end: { at: number | null; reason: EndReason } | null;
+  /** Where the talk says that the run is ended, without a reason in the pipe; null until it does. */
+  finishedAt: number | null;
   hasFindings: boolean;
   track: { token: number; feet: number }[];
   landmarks: { words: string; feet: number; sentence: number }[];

@@ -24,6 +24,8 @@ export interface Signals {
   isSameWay: boolean;
   /** Said of what is done now: "I'm", "let me", "here we". */
   isDoing: boolean;
+  /** The run is ended here by choice, or at what it was to reach. */
+  isFinish: boolean;
   isPullBack: boolean;
   isSummary: boolean;
 }
@@ -42,6 +44,7 @@ export const noSignals: Signals = {
   isTurnedAbout: false,
   isSameWay: false,
   isDoing: false,
+  isFinish: false,
   isPullBack: false,
   isSummary: false,
 };
@@ -132,6 +135,7 @@ function signsIn(sentence: Sentence, from: number, text: string, tokens: readonl
     isTurnedAbout: turnedAbout.test(text) && !notDone.test(text) && !answers.test(text),
     isSameWay: sameWay.test(text),
     isDoing: doing.test(text) && !notDone.test(text),
+    isFinish: cues.has('finish'),
     isPullBack: cues.has('pull-back'),
     isSummary: cues.has('summary'),
   };

@@ -1,8 +1,14 @@
 /** What no reading may leave behind: a place before the start of the count, an end without a beginning, an end before it. */
+import { placelessKinds } from './kind-roles.ts';
 import { type Item, liveItems, type Reading } from './reading.ts';
 
 export function settlePlaces(reading: Reading): void {
   for (const item of reading.runs.flatMap((run) => liveItems(reading, run.n))) {
+    if (placelessKinds.has(item.kind)) {
+      item.at = null;
+      item.basis = null;
+      item.fields.to = null;
+    }
     if (item.at !== null && item.at < 0) item.at = null;
     if (item.fields.to !== null && item.fields.to < 0) item.fields.to = null;
     settleEnd(item);

@@ -7,6 +7,7 @@ export const cleanout = {
   plural: 'cleanouts',
   takes: ['position', 'clock'],
   role: 'opening',
+  mayEnd: 'cleanout',
   words: [
     'cleanout',
     'cleanout riser',

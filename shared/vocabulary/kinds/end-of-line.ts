@@ -19,13 +19,18 @@ export const endOfLine = {
   ],
   signs: spoken`
     that 's as far as i|we|it|she|this|the_camera get|got|can_get|could_get|can_go|could_go|'m_going|'ll_go|will_go|am_going|'re_going|can_push|'ll_push|will_push|goes|go|will_go|went;
-    as far as i|we|it|she|the_camera get|got|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push;
+    as far as i|we|it|she|the_camera|this get|got|go|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push;
     that 's as far as i|we can push it|her; far as she|it|this goes|go|will_go; as far as she|it|this goes;
     as far as i|we can push; as far as i|we can push it|her; as far as she 'll push|go;
-    as far as it 'll push|go; turns up into; turns up to|under|in; goes up the wall; goes up in|into the wall;
+    as far as it 'll push|go; turns|heads|goes|rises|shoots|climbs up|straight_up into|in|inside the|a wall|stack|kitchen|bathroom|cabinet; goes vertical; head of the drain|line|run|lateral|pipe; end of the building|house? drain|push|lateral; top of the line|run|drain; upstream end; as far up as; upper end; turns up into; turns up to|under|in; goes up the wall; goes up in|into the wall;
     goes up into; up into the wall; dead ends; dead end; end of the push; base of the stack;
     foot of the stack and; turns up the stack; end of what will push; up the wall and; stubs up; stub up;
     turns up at|and|behind|inside; end of my cable; end of the building drain; it turns up; up into the stack;
+  `,
+  signsUpstream: spoken`
+    the end; it ends|stops|finishes|terminates; line|pipe|run|drain ends|stops|finishes|terminates; last of it; end of it; end of the run; ends here|there|under|at|below;
+    goes|turns|heads|comes|rises up to|into|at|under|inside the|a toilet|closet|flange|sink|tub|stack|bath|bathroom|kitchen|laundry|wall; up against a|the closet|toilet|flange;
+    i|we 'm|'re done up_there|here|there;
   `,
   notWords: [
     'end of the line item',
@@ -35,9 +40,18 @@ export const endOfLine = {
     'end of the street',
     'end of the world',
     'end of the line ,  folks',
+    'the end of the day|week|month|video|story|report|world|street|pipe|patch|liner|repair|belly|joint|tunnel|block|year|job|sag|dip|stretch|water',
+    'the end of this|that|it belly|sag|patch|liner|stretch|pipe|repair',
+    'in|to|see|not|and|near|toward|until|other the end',
+    'the end cap',
+    'the end is cut|rough|clean',
   ],
   examples: {
     says: [
+      {
+        text: 'City main at fifty feet. Same cleanout, inbound now, zeroed. Twenty eight is the end, up against a closet flange.',
+        gives: [{ kind: 'main-connection', at: 50 }, { at: 28 }],
+      },
       {
         text: 'City main at fifty feet. Same cleanout, now going upstream, counter at zero. Thirty four feet, end of the line.',
         gives: [{ kind: 'main-connection', at: 50 }, { at: 34 }],

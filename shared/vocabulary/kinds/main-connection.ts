@@ -10,6 +10,7 @@ export const mainConnection = {
   ends: 'main',
   role: 'opening',
   words: spoken`
+    trunk sewer; interceptor; city trunk; sewer in the road|street|alley|highway; main in the road|alley|street;
     city main; public main; public sewer; city sewer; municipal main; municipal sewer; sewer main; main sewer;
     main connection; main line connection; connection to the main; connection to the city;
     connection at the main; city 's main; city 's pipe; city 's sewer; city 's line; city line; city pipe;
@@ -18,12 +19,23 @@ export const mainConnection = {
     main trunk; street sewer; utility main; big pipe in the street; main tap; main tie in; main;
   `,
   signs: [
+    ...spoken`
+arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
+    arrive|arrived|come|came to the main of the city; city in front of us|me; enters|meets|joins|hits|hit|met|joined|entered the city|public|street|town? main|sewer|trunk;
+    discharges|discharge|empties|opens|spills|outfalls|flows|dumps|connects out? to|in|into|at the city|public|street|town? main|sewer|trunk;
+    looking down? in|into|at the city|public|street? main|sewer; that 's|is us in|into|at|to the main|sewer|city;
+    tie|ties|tied|tying in|into|on|in_to to? the? main|mane|maine|city_main|sewer;
+`,
     'tied|ties|tie|connects|connected|dumps|drops|empties|taps into|to the main',
     'tap into the main|city',
     'hit|reach|reached|made_it_to|got_to|at|in|into the main',
     'connects to the city',
   ],
   notWords: spoken`
+    main 's|is|was about|around|roughly|what|like|maybe|probably|another|somewhere|supposed|deep|in_the|under|over|out|just|only|still|further|farther|ahead|past|beyond|on_the_other|across;
+    make the mane; made the mane; mane 's what|about|around|like|maybe; sewer smells|gas; find|found|hunt|looking for the main;
+    main we|i have|haven't|never|did; toward|towards|to|for|find the sewer|main in the road|street|alley;
+    before it|you|we get|gets to the main; when you get to the main; if it gets to the main; once you get to the main; got into the main problem;
     to the main; toward the main; towards the main; for the main; before the main; short of the main; main vent;
     main stack; main cleanout; main house; main drain; main bath; main bathroom; main run; main thing;
     main problem; main street; main road; main issue; main concern; main item; main level; main floor;
@@ -43,6 +55,8 @@ export const mainConnection = {
   ],
   examples: {
     says: [
+      { text: 'Fifty one, we pop out into the public main.', gives: { at: 51 } },
+      { text: "That's us into the sewer at 47.", gives: { at: 47 } },
       { text: 'City main at sixty two feet.', gives: { at: 62 } },
       { text: "And there's the main at seventy one, we come in at the top.", gives: { at: 71, position: 'top' } },
       { text: 'Fifty eight feet, we tie into the main.', gives: { at: 58 } },
@@ -55,11 +69,11 @@ export const mainConnection = {
       'The city owns everything from the main to the curb.',
       'The main thing is to keep people from pouring grease down it.',
       'We never made it to the main.',
+      'The main is deep on this street.',
+      'The main is about sixty feet from here by the map.',
+      'We hunted for the main for an hour.',
     ],
-    notYet: [
-      { text: "There's the city mane at 75 feet.", gives: { at: 75 }, flag: 'word-unsure' },
-      { text: 'The main is deep on this street.', gives: [] },
-    ],
+    notYet: [{ text: "There's the city mane at 75 feet.", gives: { at: 75 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The line meets the public main here, so it was seen to its lower end.',

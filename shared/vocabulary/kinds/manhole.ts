@@ -11,6 +11,7 @@ export const manhole = {
   role: 'opening',
   words: ['manhole', 'city manhole', 'municipal manhole', 'sewer manhole', 'public manhole'],
   notWords: spoken`
+    manhole 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|down; manhole lid|key|hook; popped|opened|open|opening|lifted the|a manhole; manhole over there;
     to the manhole; toward the manhole; towards the manhole; to a manhole; manhole cover; from the manhole;
     down to the manhole; for the manhole; in the city manhole; up from the manhole; the city manhole open;
     between the manhole; before the manhole;

@@ -8,15 +8,30 @@ export const noAccess = {
   plural: 'openings without access',
   takes: [],
   isPlaceless: true,
+  signsNeedOpening: true,
   words: spoken`
     no access; no way in; inaccessible; not accessible; inaccessible cleanout; could not be accessed;
     couldn't be accessed; can't be accessed; cannot be accessed; was not accessed; without access;
     no cleanout access;
   `,
   signs: spoken`
+    it is|'s|was not opening|turning|budging|coming_off|coming_out|moving;
+    cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent 's|is|was|has_been|'s_been|are|were|looks buried|rusted|seized|frozen|froze|stuck|painted|nailed|screwed|welded|glued|paved|locked|stripped|damaged|cross_threaded|cemented|concreted|tiled|bricked|inaccessible|boarded shut|solid|in|over|tight|up|closed|off|under?;
+    cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent * 's|is|was buried|rusted_shut|seized|frozen|froze|painted_shut|nailed_shut|screwed_shut|stripped|damaged|cross_threaded|inaccessible|locked;
+    nailed|screwed|bolted|froze|frozen|boarded|bricked|concreted|soldered|tarred shut|solid|in_place;
+    cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent * won't|wouldn't|would_not|will_not|not|refuses_to|couldn't_be|can't_be|could_not_be|cannot_be open|opening|opened|turn|turning|budge|come_out|come_off|coming_off|coming_out|move|reached|used|removed;
+    i|we could_not|couldn't|can't|cannot use|open|reach|budge|loosen|unscrew it|that_one|this_one;
+    i|we could_not|couldn't|can't|cannot get_to|get_at|get_into it|that_one|this_one;
+    i|we could_not|couldn't|can't|cannot use|open|reach|budge|loosen|unscrew|get_to|get_at the * cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent;
+    that|this|which one? i|we could_not|couldn't|can't use|open|get_to|get_at|get_into|reach|budge;
+    cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent on_the_roof|out_back? i|we couldn't|could_not|can't use|open|get_to|get_at|reach; roof i|we couldn't|could_not|can't get_to|reach|use;
+    no|not_any way to reach|get_to|get_at|open|use|get_into it|that|the|them; no|isn't_any getting in|into|at that|it; not breaking|forcing it|that|this; someone|somebody|they|owner|seller * cemented|concreted|glued|painted|nailed|tiled|bricked|paved|drywalled it|that|them over|in|shut|up;
+    built|build|poured|laid|put|parked|stacked|piled|planted * over|on|on_top_of|across the|that|a|my? cleanout|cap|plug|lid|rodding_eye|opening|riser; built on top of it|that;
+    has|had|'s_got a|an|the * deck|patio|shed|planter|porch|slab * over|on_top_of|on it|that; behind a|the finished|drywall|tiled|paneled|panelled|false wall;
+    won't come out for;
     rusted|painted|seized|frozen|corroded|stuck|glued|welded shut|solid|in|on|closed|tight;
     cap|plug|lid|cover|cleanout 's|is|was|has_been buried|rusted|seized|frozen|cross_threaded|stripped|paved|covered|locked|cemented|painted|blocked;
-    it 's|is|was rusted|seized|frozen|stripped|cross_threaded|painted_shut;
+    it 's|is|was rusted_shut|rusted_solid|seized|frozen|stripped|cross_threaded|painted_shut;
     can't|couldn't|cannot|could_not|won't get|open|budge|turn|break|remove|loosen it|that|the_cap|the_plug|the_lid|the_cover|them|this|the_cleanout|one open|off|loose|out|to_budge|free;
     can't|couldn't|cannot|could_not get it|that|the_cap|the_plug|the_lid|them open|off|loose|out|to_turn|to_budge;
     couldn't|can't|cannot|could_not open; couldn't|can't|cannot|could_not|not get at|to it|the|that|them;
@@ -32,6 +47,9 @@ export const noAccess = {
     tiled over; threads are stripped; cap is stripped;
   `,
   notWords: spoken`
+    rusted thick|bad|out|through|away; hands|feet|fingers|toes frozen|froze; hands are frozen|froze; lid 's|is|was off|up|in|over|down; cap|plug|lid|cover|grate is|'s|was over|in|up|off|under;
+    i|we couldn't|can't|cannot|could_not use the|my|your bathroom|upstairs|word|sink|phone|restroom; couldn't|can't reach|open him|her|them|the_owner|the_agent|the_door|the_gate;
+    buried but i|we|it; was stuck|rusted|seized|frozen|buried but; stuck at first; couldn't|can't get it|that to go; couldn't|can't get it|that around|past|through|by; couldn't use more;
     locked in; locked on; can't reach the main; couldn't reach the main; could not reach the main;
     couldn't reach the house; lens is covered; lens covered; covered in mud; covered with; is buried; buried ,;
     cap came off; under the slab; under a foot; under the concrete; under the patio; under the deck;
@@ -44,17 +62,23 @@ export const noAccess = {
   `,
   examples: {
     says: [
+      { text: "The other plug won't budge.", gives: { at: null } },
+      { text: 'The lid by the garage is frozen shut.', gives: { at: null } },
+      { text: 'They built a deck over that cleanout.', gives: { at: null } },
+      { text: 'There is a hatch out back, nailed shut.', gives: { at: null } },
+      { text: 'The rear cleanout I could not get to.', gives: { at: null } },
       { text: 'The back cleanout is buried, no way to open it.', gives: { at: null } },
       { text: "The cap out back is rusted shut, couldn't get in there.", gives: { at: null } },
       { text: 'No access at the side of the house.', gives: { at: null } },
     ],
     never: [
+      'My hands are frozen in this weather.',
+      'The plug was stuck but it came loose.',
       "I can't open this water bottle.",
       'You always need access to both ends.',
       'Got the cap off, no problem.',
       "There's access on the other side too.",
     ],
-    notYet: [{ text: "The other plug won't budge.", gives: { at: null } }],
   },
   report: {
     meaning: 'An opening could not be used, so the part it leads to was not seen from there.',

@@ -8,6 +8,9 @@ export const notReached = {
   plural: 'parts not reached',
   takes: [],
   words: [
+    ...spoken`
+short of the main|tank|city|street|sewer|house|building|manhole|connection;
+`,
     'main not reached',
     'main was not reached',
     'not reached',
@@ -16,6 +19,13 @@ export const notReached = {
     'did not reach the main',
   ],
   signs: spoken`
+    didn't|did_not|couldn't|could_not|never|haven't|have_not|wasn't_able_to|unable_to|not get_to|get_as_far_as|got_as_far_as|make_it_to|made_it_to|reach|reached|seen|make|located the|our|your main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection;
+    main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we have|haven't|'ve|has|hasn't|did|didn't|could|couldn't|never not_been|not|been? reached|seen|located|found|inspected|viewed|reach|see;
+    main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we never reached|saw|got_to|made; main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we haven't|couldn't|didn't reach|reached|see|seen|get_to;
+    main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection wasn't|was_not|isn't|is_not|hasn't_been|has_not_been|not|never reached|seen|located|found|inspected|viewed|visible;
+    rest|remainder|last_bit|last_part|last_stretch of|to|out * street|main|it|line|pipe|way|tank|lateral i|we? unseen|uninspected|not_seen|not_inspected|not_viewed|couldn't_see|couldn't_inspect|didn't_see|did_not_see|could_not_see|could_not_inspect;
+    never|didn't|did_not|couldn't got|get there; never|didn't|couldn't get|got|make_it|made_it that_far|all_the_way; fell short of the main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection;
+    to the main unseen;
     did_not|didn't|haven't|have_not|couldn't|could_not|never|can't|cannot|not|wasn't_able_to|unable_to|don't_get|hasn't|failed_to reach|reached|get_to|make_it_to|made_it_to|got_to|see|saw|find|make|made the main|city|street|house|tank|connection|tap|public|manhole|sewer|road|building|septic|rest|other_end|end|main|city_main|curb|stack|foundation|wall;
     didn't|did_not|couldn't|never|not|haven't|can't * reach|reached|make_it|made_it|get_to|got_to|get_out_to the main|city|street|house|tank|connection|tap|public|manhole|sewer|building;
     never|didn't|did_not make|made|get|got it|there|out|that_far;
@@ -26,6 +36,8 @@ export const notReached = {
     never reached at all; main * i|we never reached; i|we never reached the main|house|tank|city;
   `,
   notWords: spoken`
+    see the end of; see the rest of;
+    he|she|they|who never|didn't made|make|got|get it|there|to|out; inches short of the; he never made it to; she never made it to; they never made it to;
     feet short of the; never made it out of; couldn't see the; don't see the; can't see the main; never got it;
     never made it a; can't see the house; haven't seen the; never see the; can't find the; couldn't find the;
     didn't find the; never got out; lined to the main; not see the; never saw the; couldn't see the house;
@@ -34,16 +46,15 @@ export const notReached = {
   `,
   examples: {
     says: [
+      { text: 'Stopped at 44, and the sewer was not located.', gives: [{ kind: 'stopped', at: 44 }, { at: 44 }] },
+      { text: 'Stuck at 31. The tank we have not seen.', gives: [{ kind: 'stopped', at: 31 }, { at: 31 }] },
       { text: 'We did not reach the main.', gives: { at: null } },
       { text: 'Stopped at 54, never made it to the main.', gives: [{ kind: 'stopped', at: 54 }, { at: 54 }] },
       { text: 'Main not reached, sixty six feet.', gives: { at: 66 } },
       { text: "Forty feet, didn't make it to the tank.", gives: { at: 40 } },
     ],
-    never: ["I couldn't reach the owner.", 'We reached the main at sixty.'],
-    notYet: [
-      { text: 'He never made it to the closing.', gives: [] },
-      { text: "If you can't reach the main you have to say so in the report.", gives: [] },
-    ],
+    never: ['He never made it to the closing.', "I couldn't reach the owner.", 'We reached the main at sixty.'],
+    notYet: [{ text: "If you can't reach the main you have to say so in the report.", gives: [] }],
   },
   report: {
     meaning: 'This part of the line was not seen, and nothing in this report speaks of its condition.',

@@ -10,11 +10,27 @@ export const stopped = {
   yieldsTo: 'end-of-line',
   ends: 'stopped',
   words: spoken`
+    standstill; held up at; held up here; camera stuck; us stopped; me stopped; stopped me|us|it|the_camera|her cold|dead|short;
+    i|we stop at; stopped right here|there; stopped dead; stopped cold; could go no|not further|farther;
     stopped here; stopped there; i am stopped; i 'm stopped; we 're stopped; full stop; dead stop; hard stop;
     camera stopped; stopped at; stop point; hung up; wedged; jammed in; stopping point; refusal; camera refusal;
     pushed to refusal;
   `,
   signs: spoken`
+    stuck at;
+    would_not|wouldn't|doesn't_want_to|does_not_want_to|refuses_to|refused_to|ain't_gonna|not_gonna|not_going_to|don't_want_to get|go|pass|push|make|move|advance|fit|squeeze past|by|through|around|further|farther|any_further|any_farther|on|over|it_past|it_by|it_through|beyond|any_more;
+    can't|cannot|couldn't|could_not|unable_to|not_able_to|won't|wouldn't|would_not|will_not|did_not|didn't continue|advance|proceed|progress;
+    can't|cannot|couldn't|could_not|unable_to|not_able_to go|pass|push|get|travel more|no_more|no_further|no_farther|past_here|past_there|past_this|past_that;
+    i|we|she|it|camera|head ain't|isn't|is_not|'m_not|'re_not|'s_not|not going|getting|passing|making|pushing|moving past|by|through|around|further|farther|any_further|any_farther|it_past|it_through|anywhere|over;
+    i|we ain't|'m_not going on; camera|head|she|it|i 's_not|isn't|is_not|not|'m_not passing|making it|this|that; i|we ain't|'m_not going on past|from|beyond|after|any;
+    camera|head|she|it won't|wouldn't|would_not|will_not|refuses_to|refused_to|doesn't_want_to|can't|cannot advance|pass|move|budge|proceed|go_on|continue;
+    camera|head|skid|rod|cable 's|is|are|gets|got|has|goes? jammed|jams|jam|wedged|wedges|stuck|sticks|hung_up|hangs_up|bunching_up|buckling|blocked|held_up|pinned|bound_up;
+    i|we|she|it 'm|am|'re|are|'s|is jammed|wedged|held_up|pinned;
+    survey|inspection|run|push|video|pass|traverse abandoned|terminated|aborted|halted|stopped|ended_at|ends_at|is_abandoned|was_abandoned|cut_short;
+    nowhere|no_place to go; can go no|not further|farther; go no further|farther; no going on|past|further|farther;
+    that 's|is all she|it|the_camera|i|we 'll|will|can do|go|push|get; that 's|is where i|we turn|turned|'m_turning|have_to_turn|had_to_turn around|round|back; that_'s_where it|she|the_camera stops|stopped|quit|quits;
+    i|we have|'ve|had to stop here|there|at; nothing|nothing_'s getting past|through|by this|that|it|here;
+    camera stays at|there|here; this is|'s where i|we have_to|'ve_got_to|'ve_to stop; that stops|stopped the camera|me|us;
     can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed past|by|through|around|further|farther|any_further|any_farther|on|any_more|it_past|it_by|it_through|beyond|over|it_around|her_past|her_through|her_by|the_bend|the_turn|forward;
     can't|cannot|couldn't|can_not|won't|could_not|unable_to|not_able_to get|go|pass|push|make|move|advance|force|work|climb|fit|squeeze|proceed * past|by|through|around|further|farther|on|beyond|over;
     can't|cannot|couldn't|unable_to|won't|will_not pass|advance|proceed|climb;
@@ -34,8 +50,16 @@ export const stopped = {
     cannot pass; end of the push at;
   `,
   notWords: spoken`
+    stuck at the|home|work|his|her; going on about|a|the|vacation|holiday; i 'm not going on a;
+    nearly|almost|just_about|never stopped|stops|stop me|us|it|the_camera; nearly|almost|nearly_got|almost_got hung_up|stuck|wedged|jammed;
+    got hung_up|stuck for|there|a; hung up for|there; stuck for a;
+    can't|couldn't|could_not get past|through|by|over|around it|this|that? at_first|first;
+    at first i? can't|couldn't get past|through|by;
+    if|when|where|unless|until i|you|we|they|it|the_camera can't|cannot|couldn't|won't|don't|doesn't get|go|pass|push|fit|make * past|by|through|around|on|further|over;
+    stays at the home|house; can't push on it|that; isn't going anywhere; not going anywhere; it can't go on like; it can't continue;
+    won't move the; it won't move much; it won't go on the; it won't pass a|the inspection;
     stop there; stop right there; stopped to look; stopped to; stopped by; stopped in; stopped at the store;
-    stopped at the; stop me; stop at; can't get over; can't get enough; can't go wrong; can't push that;
+    stopped at the; stop me; stop at the|a|his|her|night; can't get over; can't get enough; can't go wrong; can't push that;
     can't push up; can't make out; won't get into; can't get a; couldn't get a; can't get my; stopped for;
     iron stops; pipe stops; clay stops; liner stops; belly stops; i have to stop for; i stopped; water stopped;
     stopped raining; stopped running; stopped up; rain stopped; has stopped; stopped working; stuck on;
@@ -48,6 +72,10 @@ export const stopped = {
   `,
   examples: {
     says: [
+      { text: 'The head would not advance at 37 feet.', gives: { at: 37 } },
+      { text: "We're held up at 29.", gives: { at: 29 } },
+      { text: 'Survey abandoned at 52 feet.', gives: { at: 52 } },
+      { text: "Forty four, and that's all she'll do.", gives: { at: 44 } },
       { text: "Can't get past it, fifty eight feet.", gives: { at: 58 } },
       { text: 'Camera stopped at 41.', gives: { at: 41 } },
       { text: "Forty seven feet and I can't push it any further.", gives: { at: 47 } },
@@ -55,7 +83,12 @@ export const stopped = {
       { text: "Thirty three and that's a hard stop.", gives: { at: 33 } },
       { text: "I'm hung up at sixty two and a half.", gives: { at: 62.5 } },
     ],
-    never: ['I stopped for coffee on the way.', 'Stop there a second.', 'The rain stopped.'],
+    never: [
+      'It nearly stopped me but I am through.',
+      'I stopped for coffee on the way.',
+      'Stop there a second.',
+      'The rain stopped.',
+    ],
     notYet: [{ text: "I can't get past their dog.", gives: [] }],
   },
   report: {

@@ -14,6 +14,7 @@ export const tank = {
     inlet of the septic tank;
   `,
   notWords: spoken`
+    tank side|end|half|guy|man|truck|alarm|level; tank 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|empty|full|old|new|fine|good;
     to the tank; toward the tank; towards the tank; to the septic; toward the septic; on septic;
     has a septic tank; for a tank; fish tank; water tank; gas tank; oil tank; tank top; out to the septic;
     to a septic; for the tank; the tank lid; tank lid; the tank pumped; tank was pumped; pump the tank;

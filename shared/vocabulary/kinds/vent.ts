@@ -8,6 +8,7 @@ export const vent = {
   plural: 'vents',
   takes: ['position'],
   role: 'opening',
+  mayEnd: 'vent',
   words: spoken`
     vent; vent pipe; vent stack; vent connection; vent line; vent tie in; dry vent; wet vent; re vent; revent;
   `,

@@ -13,6 +13,16 @@ export const viewLost = {
     zero visibility; zero picture; dirty lens; foggy lens; fogged lens; lens fog; whiteout;
   `,
   signs: spoken`
+    picture|image|screen|view|video|display|monitor 's|is|has|has_just|'s_just|'s_all|goes|went|gets|got|turned|turns|keeps gone|going|turned|went|turning? black|brown|white|dark|foggy|blank|milky|muddy|cloudy|murky|grey|gray|misty|fouled|lost|blurred|blurry|obscured|obstructed|gone;
+    lens|glass 's|is|has|has_just|'s_just|'s_all|goes|went|gets|got|turned|turns gone|going|turned|went? black|brown|white|foggy|milky|muddy|cloudy|murky|fouled|blurred|blurry|obscured|obstructed|fogged|greasy|slimed|steamed;
+    picture|image|screen|view|video|display|monitor|lens|glass|camera 's|is|are|has|keeps|starts|starting_to? misting|misted|mist|fogging|fogged|fog|fogs|mists|steaming|steamed|clouding|clouded|clouds up|over|out;
+    picture|image|screen|view|video|display|monitor|visibility lost|obscured|obstructed|gone; visibility 's|is|down_to|drops_to|goes_to? zero|nil|nothing|gone|lost|none;
+    i|we|i_'m|we_'re|i_am|we_are|pushing|run|running blind; blind at|for|from|through|here;
+    water|mud|suds|foam|soap|grease|paper|sludge|muck covers|covered|covering|all_over the? camera|lens|head;
+    all|it_'s_all mud|grease|paper|suds|soap|foam|water|muck|sludge|fog|steam on|over the? lens|lends|camera|head; just|pure|nothing_but murk|soup|muck|brown_water|fog|steam;
+    camera|lens|head|i|we dip|dips|dipped|duck|goes|go|went|drops|'s_gone under|underwater|under_water|below_the_water|below_water;
+    i|we|i_'ve|we_'ve|i_have|we_have|i_'m|we_'re lost|losing the|my|our? picture|view|image|visual|visibility; got|have|'ve|there_'s no|zero picture|view|visual|visibility|image;
+    can't|cannot|couldn't see it all? mud|steam|suds|fog|murk|foam;
     can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way;
     can't really see|see_anything; can't make out|anything;
     lens|glass dirty|fogged|covered|caked|smeared|submerged|coated;
@@ -30,6 +40,8 @@ export const viewLost = {
     head's under; head 's under; head under; can not see nothing; can't see nothing;
   `,
   notWords: spoken`
+    water is murky but; is murky but; 's murky but; water goes underwater; lens is white light; picture is gone quiet;
+    view 's|is gone|blocked from; screen is|'s dark out|in|at; blind spot; blind bend|drive|corner; i|we|camera|head go|goes|went|dips|dip under the; murky but; blind as a; i|we dip|duck under the; view lost its;
     my glasses fogged; glasses fogged; can't see it; can't see that; can't see the; can't see there; windshield;
     fogged up my glasses; steam train; full steam; steam room; foggy morning; foggy out; window fogged;
     underwater on the; can't see why; camera is in; camera 's in; camera is on; camera 's on; all good;
@@ -41,12 +53,16 @@ export const viewLost = {
   `,
   examples: {
     says: [
+      { text: 'The lens has gone white at 19 feet.', gives: { at: 19 } },
+      { text: "I'm blind at 33.", gives: { at: 33 } },
+      { text: 'At 26 the water covers the camera.', gives: { at: 26 } },
       { text: "Can't see a thing at thirty five feet.", gives: { at: 35 } },
       { text: 'Lost the picture at 47.', gives: { at: 47 } },
       { text: "Camera's fogged up at fifteen.", gives: { at: 15 } },
       { text: 'Nothing but suds from thirty to thirty four.', gives: { at: 30, to: 34 } },
     ],
     never: [
+      'The water is murky but the wall shows fine.',
       "I can't see the street from here.",
       'My glasses fogged up.',
       'If the lens gets dirty you lose the picture, so wipe it first.',

@@ -57,6 +57,17 @@ export const examples = {
       ],
     },
     { value: 'enter', ways: ["I'm going in", 'heading downstream', 'pushing out', 'dropping in'] },
+    {
+      value: 'finish',
+      ways: [
+        "I'm ending this one here",
+        "that's where I'll stop it",
+        'no reason to go on',
+        'I can see daylight',
+        "that's far enough",
+        'out of cable',
+      ],
+    },
     { value: 'summary', ways: ['to sum up', 'so in summary', 'long story short', 'all in all'] },
     {
       value: 'downstream',

@@ -16,6 +16,8 @@ export type CameraCue =
   | 'access'
   /** The camera goes in, or goes on. */
   | 'enter'
+  /** A run is ended, by choice or because the camera comes out somewhere. */
+  | 'finish'
   /** Everything is gone over once more. */
   | 'summary';
 
@@ -113,7 +115,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       cleanout; cleanouts; roof vent; the vent; vent stack; the stack; main vent; plumbing vent; vent pipe;
       big vent; pulled toilet; pulled the toilet;
       yanked|pulled|lifted|removed|popped|took|take|pull|lift|remove|removing|pulling * toilet|commode|stool; toilet|commode off|out;
-      shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a|b|c|d; rodding eye; rodding point; inspection eye; inspection chamber; area drain; gully;
+      shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a|b|c|d; the|a|that|this|other|another|brass|front|back|side|yard * plug|cap|lid|hatch|pit; rodding eye; rodding point; inspection eye; inspection chamber; area drain; gully;
       catch basin; trench drain; grate; grating; washer box; utility sink; laundry sink; kitchen sink drain; shower; bidet;
       two way fitting; double cleanout; test plug; plug 's|is|came off|out; cap 's|is|came off; lid 's|is|came off;
       unscrewed|removed|opened|popped|pulled|took|lifted|dug|uncovered the|a|this|that|up * cap|plug|lid|cover|grate|trap|manhole;
@@ -137,6 +139,18 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       go up; go down; in by the; taking the; we go in; i go in; put camera; put the camera; inserting; insert;
       inserted; entered; entering; access by way of; accessed; ran it from; facing; pointed; aiming; aimed;
       looking up; looking down; came in; got in; poking; inching; bound for; pointing;
+    `,
+  },
+  {
+    cue: 'finish',
+    words: spoken`
+      ending|end|ended|finish|finishing|stopping|leaving|leave|calling|call this|it|that one|run|look|pass? there|here|at|right_there|right_here;
+      where|here|there i|we 'll|'m_going_to|'m|will|am stop|end|finish|leave|quit|stopping|ending|quitting;
+      no|not_any|isn't_any|little|not_much reason|sense|point|use to|in|for? go|going|push|pushing|feed|feeding|carry|carrying|me on|cable|further|farther|any_further|it|going_on;
+      that 's|is the_end_of|it_for|all_for|the_last_of this|that|the one|run|line|look|pass|leg|side|survey|half;
+      far enough; seen enough; out of cable|rod|reel|hose|line; ran out of cable|rod; give it up; giving it up; i|we 'll leave it there|at_that;
+      see|seeing|saw the? sky|daylight|sunlight; into|to the|open? daylight|sunlight|sky; run finishes|ends|terminates|finished|ended; back in the big|main|same|first line;
+      back where i|we started; covered everything; came|come|comes|coming out|up in|at|through|of the|another|other * vent|cleanout|riser|cap;
     `,
   },
   {

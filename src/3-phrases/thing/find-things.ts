@@ -59,7 +59,7 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
       .map(fillIn)
       .flatMap(withPlural)
       .map((pattern) => entry(pattern, 'word')),
-    ...(kind.signs ?? []).map((pattern) => entry(fillIn(pattern), 'sign')),
+    ...[...(kind.signs ?? []), ...(kind.signsUpstream ?? [])].map((pattern) => entry(fillIn(pattern), 'sign')),
     ...(kind.weakWords ?? [])
       .map(fillIn)
       .flatMap(withPlural)
