@@ -3,7 +3,7 @@ import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
-import { yieldingKinds, yieldsTo } from './kind-roles.ts';
+import { fittingKinds, sidewaysKinds, yieldingKinds, yieldsTo } from './kind-roles.ts';
 import { isOutgrown } from './outgrow.ts';
 import type { Sentence } from './sentence.ts';
 import { isShareOfOther } from './tell-share.ts';
@@ -19,9 +19,17 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
   for (const phrase of sentence.phrases) {
     if (anchors.has(phrase)) continue;
     if (phrase.family === 'thing') {
-      claims.push(
-        newClaim(phrase.kind, phrase.source, phrase.rule, phrase, phrase.respelled ? [phrase.respelled] : []),
+      const claim = newClaim(
+        phrase.kind,
+        phrase.source,
+        phrase.rule,
+        phrase,
+        phrase.respelled ? [phrase.respelled] : [],
       );
+      // "it jogs right at 44": the side is part of the description, whatever follows.
+      const side = phrase.source === 'sign' ? tokens[phrase.to - 1]?.text : undefined;
+      if ((side === 'left' || side === 'right') && sidewaysKinds.has(phrase.kind)) claim.fields.position = side;
+      claims.push(claim);
     } else if (
       phrase.family === 'angle' &&
       phrase.isNoun &&
@@ -32,7 +40,7 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
   }
   const kept = claims.filter(
     (claim) =>
-      !givesWay(claim, claims, tokens) &&
+      !givesWay(claim, claims, sentence, tokens) &&
       !isOutgrown(claim, claims, sentence, tokens) &&
       !isShareOfOther(claim, claims, sentence),
   );
@@ -91,13 +99,34 @@ function isFittingBeside(thing: PhraseOf<'thing'>, angle: Phrase, tokens: readon
   );
 }
 
+const isPointedBack = (words: string): boolean =>
+  /\b(that|this|which|it|there) ('s|is|would be|'d be|must be|'ll be|will be|was)( (where|the|your|our|what|how)( [\w']+){0,5})?$/.test(
+    ` ${words}`,
+  );
+
 /** How near, in tokens, another thing must stand for a description to give way to it. */
 const YIELD_TOKENS = 9;
 
-function givesWay(claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean {
+function givesWay(claim: Claim, claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): boolean {
   const upper = claim.source === 'sign' ? yieldsTo.get(claim.kind) : undefined;
   if (upper && claims.some((other) => other.kind === upper)) return true;
   if (claim.source !== 'sign' || !yieldingKinds.has(claim.kind)) return false;
+  const after = claims.find(
+    (other) => other.from >= claim.to && fittingKinds.has(other.kind) && other.kind !== claim.kind,
+  );
+  // "There's an opening on top … so that's the vent": what is described first is named at the end.
+  if (
+    after &&
+    /\b(that|it|this) ('s|is|would be|'d be|must be) (the|a|an|your|our)( \w+)?$/.test(
+      textOf(tokens, claim.to, after.from),
+    )
+  )
+    return true;
+  const before = claims.findLast(
+    (other) => other.to <= claim.from && fittingKinds.has(other.kind) && other.kind !== claim.kind,
+  );
+  // "There's a tee, and that's where the tub drops in": told of the tee.
+  if (before && isPointedBack(textOf(tokens, before.to, claim.from))) return true;
   return claims.some(
     (other) =>
       other !== claim &&
@@ -105,9 +134,17 @@ function givesWay(claim: Claim, claims: readonly Claim[], tokens: readonly Token
       tokenGap(other, claim) <= YIELD_TOKENS &&
       !tokens
         .slice(Math.min(other.to, claim.to), Math.max(other.from, claim.from))
-        .some((token) => /^(and|another|also|then)$/.test(token.text)),
+        .some(
+          (token, offset) =>
+            /^(and|another|also|then)$/.test(token.text) &&
+            !isInNumber(sentence, Math.min(other.to, claim.to) + offset),
+        ),
   );
 }
+
+/** "eight and a half feet": the "and" of a number joins no two things. */
+const isInNumber = (sentence: Sentence, at: number): boolean =>
+  phrasesOf(sentence.phrases, 'distance').some((place) => at >= place.from && at < place.to);
 
 function newClaim(
   kind: KindName,

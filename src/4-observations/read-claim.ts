@@ -20,6 +20,7 @@ import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { isNamedAnew, rejects } from './take-back.ts';
+import { tellFitting } from './tell-fitting.ts';
 import { tellShare } from './tell-share.ts';
 
 export function readClaim(
@@ -65,6 +66,8 @@ export function readClaim(
     mentionAgain(reading, revived, sentence.from, sentence.to);
     return revived;
   }
+  const told = assertion.isDenied || sentence.isQuestion ? null : tellFitting(reading, sentence, claim);
+  if (told) return told;
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
   if (renamed && claim.source === 'sign') claim.kind = renamed;
   const before = claims[claims.indexOf(claim) - 1];

@@ -119,7 +119,9 @@ export function addPipe(
     return run.diameterIn === null && size !== null && fillDiameter(reading, run, size);
   const saysFromHere = fromHere.test(sentence.text);
   const hasPlace = isPlaced(reading, sentence);
-  const isPatched = found.claims.some((claim) => claim.kind === 'patch') || (isFresh && focused.kind === 'patch');
+  const isPatched =
+    found.claims.some((claim) => claim.kind === 'patch') ||
+    (focused?.kind === 'patch' && sentence.index - reading.focusSentence <= 2);
   const saysNew =
     isPlacedAnew || saysFromHere || (hasPlace && isShort(sentence)) || saysWhatItIs.test(` ${sentence.text} `);
   if (!saysNew || (isPatched && !saysFromHere)) return false;

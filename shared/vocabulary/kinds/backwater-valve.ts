@@ -9,7 +9,8 @@ export const backwaterValve = {
   takes: ['position'],
   words: spoken`
     backwater valve; backwater; backwater preventer; backflow valve; backflow preventer; backflow; check valve;
-    flapper valve; flap valve; sewage check valve;
+    flapper valve; flap valve; sewage check valve; non return valve; nonreturn valve; anti flood valve; flood valve; backwater device; backflow device;
+    backwater type; backwater gate; backwater flap; sewer popper valve;
   `,
   misheard: [
     { heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' },

@@ -11,19 +11,21 @@ export const bend = {
   signsYield: true,
   words: spoken`
     bend; elbow; long sweep; sweep; ell; long turn; quarter bend; eighth bend; sixteenth bend; street elbow;
+    swept bend; sweeping bend; dogleg; dog leg; knuckle bend; long radius; curve of; quarter turn;
   `,
-  signs: [
-    'turns|turn|turning|swings|swing|jogs|veers|hooks|curves|bends|sweeps left|right',
-    'turns|swings|jogs|veers|curves to the left|right',
-    'makes|takes|does a turn',
-    'hard left',
-    'hard right',
-    'it turns ,',
-    'it turns',
-  ],
+  signs: spoken`
+    turns|turn|turning|swings|swing|swinging|jogs|jog|veers|veering|hooks|hooking|curves|curving|bends|bending|sweeps|sweeping|bears|bearing|cuts|kicks|dives|doglegs off|over|hard|sharp|sharply|slightly|gently? left|right;
+    turns|turn|turning|swings|swinging|jogs|veers|veering|curves|curving|bends|bending|sweeps|bears|bearing|hooks|hooking|kicks|goes|heads off|over|hard|sharply|slightly|around|a_little|a_bit? to|toward the left|right;
+    pipe|line turns|bends|curves|jogs here|there|at|again|a_little|slightly; makes|takes|does|make|takes_us a|another|its sharp|hard|slow|gentle|big? turn|bend|curve|jog|left|right;
+    turn to|toward the left|right; hard left; hard right; it turns ,; it turns; goes|go|going around a|the corner; a turn at; curve to the left|right;
+  `,
   notWords: spoken`
-    on the bend; clean sweep; elbow grease; bend over; my elbow; round the bend; sweep the; bend down;
-    turns out; turns to; turns into; turns straight; turns down; turns vertical; turns up;
+    on the bend; clean sweep; elbow grease; bend over; my elbow|elbows; round the bend; sweep the; bend down;
+    turns out; turns to; turns into; turns straight; turns down; turns vertical; turns up; your elbow|elbows;
+    camera|head|lens turns|turn|turning; turn the camera; turn to the left|right at the light; turn right|left on|at the;
+    turn right around; turns right around; turn right back; kicks over; kicks off; bend in the road; elbows;
+    learning curve; turn left on|onto; turning right around; hard right now; street bends|turns|curves|jogs left|right;
+    road|driveway|sidewalk|hallway bends|turns|curves left|right; turn to the left|right and; bends the truth; wheel left|right;
   `,
   examples: {
     says: [
@@ -34,6 +36,8 @@ export const bend = {
       { text: 'We go around a ninety at thirty one.', gives: { at: 31, angleDeg: 90 } },
       { text: 'Twenty four feet, it swings to the right.', gives: { at: 24, position: 'right' } },
       { text: "There's a twenty two and a half at 16 feet.", gives: { at: 16, angleDeg: 22.5 } },
+      { text: 'The line jogs right at 44.', gives: { at: 44, position: 'right' } },
+      { text: 'Nine feet, we bend off to the left.', gives: { at: 9, position: 'left' } },
       { text: 'Long sweep at fifty three, headed left.', gives: { at: 53, position: 'left' } },
     ],
     unsure: [
@@ -47,6 +51,8 @@ export const bend = {
       'I banged my elbow on the meter box.',
       'A ninety is the last thing you want under a slab.',
       "It's ninety degrees out here already.",
+      'Where the street bends left you come to the hardware store.',
+      'Turn the camera to the left for me.',
       'No bends, straight as a gun barrel.',
     ],
     notYet: [
@@ -57,7 +63,6 @@ export const bend = {
           { at: 14, angleDeg: 45 },
         ],
       },
-      { text: 'Where the street bends left you come to the hardware store.', gives: [] },
     ],
   },
   report: {

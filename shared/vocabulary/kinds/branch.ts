@@ -10,29 +10,42 @@ export const branch = {
   signsYield: true,
   words: spoken`
     branch; branch line; branch drain; branch connection; branch arm; side line; lateral connection;
-    side connection; service connection; third connection; side branch; reopened connection;
-    reinstated connection; reinstatement; tie in; incoming line; incoming pipe; incoming drain;
+    side connection; service connection; third connection; side branch; reopened connection; side inlet;
+    reinstated connection|lateral|service|tap|branch; reopened lateral|service|tap|branch; reinstatement; tie in;
+    incoming line; incoming pipe; incoming drain; incoming lateral; incoming branch; branch fitting; branch pipe;
+    tap saddle; saddle tap; saddle connection; service tap; lateral tap; side tap; hard tap; break in connection;
+    wye saddle; cut in connection; connection point; branch inlet; side drain; another connection;
   `,
   signs: spoken`
-    drain|line|pipe|lateral|arm coming|comes|come|came in;
-    drain|line|pipe|lateral|arm joins|joining|enters|entering;
-    drain|line|pipe|lateral|arm * coming|comes|come in; ties in; tied in; tying in;
-    drain|line|pipe ties|tie|tying; drops in|into from; something coming in from; dumps|dumping in|into;
-    opening on|at; opening in the liner; opening they|he|she cut; second|third|first|next opening;
-    first connection; second connection; fourth connection; coming in on|from the left|right|top|side;
-    come|comes one|a|another pipe|line|drain|branch from; one|old|another pipe|line is coming|comes from;
-    coming from the left|right side; pipe is coming|comes from; comes in from the left|right|top;
-    comes in on the left|right|top; connection on the left|right|top;
-    line|drain|pipe off the|to_the|on_the left|right; inlet on|from the left|right|top; teeing in; feeds in;
-    feeds into; feeding in; empties in; <service> coming|comes in;
-    <service> ties|drains|drops|dumps|joins|joining|tying|draining in|into;
-    <service> line|drain|arm coming|comes in|on; someone tied|tapped into|in; hooks in; hooked in;
-    reinstated at; has been reinstated;
+    drain|line|pipe|lateral|arm|gully|conduit is|'s? coming|comes|come|came|dropping|dumping|dumps|tying|entering|joining in|over|down|at|from|on|into|here;
+    drain|line|pipe|lateral|arm|gully joins|join|joining|enters|entering|ties|tie|tying|teeing|tees|connects|connecting|feeds|empties|dumps|drops|hooks us|in|into|on|from|at|here?;
+    drain|line|pipe|lateral|arm|gully * coming|comes|come|drops|dumps|ties|tying|hooks|feeds in;
+    ties|tied|tying in; tees|teeing|feeds|feeding|empties|hooks|hooked|hooking in; feeds into; drops|dropping in|into from;
+    something|another|one coming|comes|joins|ties|tying|tied in? on|from|at; something tying|tied|coming|comes in;
+    dumps|dumping in|into; opening on|at; opening in the liner; opening they|he|she cut; saddle on|for|at|from|here;
+    second|third|first|next opening; first|second|fourth|last|next connection; connection here|there;
+    coming in on|from the left|right|top|side; come|comes one|a|another pipe|line|drain|branch from;
+    one|old|another pipe|line is coming|comes from; coming from the left|right side; pipe is coming|comes from;
+    comes in|on in? from|on the left|right|top; connection * from|on|at the left|right|top|crown|side|right_side|left_side;
+    this|that|a|another connection at #; cut|cuts open a? connection; connection * cut back? open|out;
+    cut a? window|hole|opening in|for; cut in? for a connection; connection that 's been; cut_out|cut of the liner;
+    line|drain|pipe|inlet off|to|on|from|at the left|right|top|crown; inlet on|at|here; junction on|at|here|from|to|with;
+    <service> is|'s? coming|comes|enters|entering|ties|tying|drains|draining|drops|dropping|dumps|dumping|joins|joining|connects|connecting|feeds|hooks|hooking|empties in|into|on|from|at|here|there|through|over|down|us;
+    <service> drain|line|arm|group|waste|stack|branch|connection is|'s? coming|comes|enters|entering|ties|tying|drops|dropping|dumps|joins|joining|connects|feeds|hooks in|into|on|from|at|here|there|us;
+    <service> drain|line|arm|connection|branch is|'s? on|at|from|off the? left|right|top;
+    floor_drain|yard_drain|area_drain|roof_drain|downspout is|'s? on|from|at the left|right|top;
+    enters|joins|comes|comes_in|in_comes|drops_in|here_comes the <service>; <service> picks up here|there|at|on;
+    pick|picks|picking up the|your|our|a? <service>; someone tied|tapped into|in; where|that the <service> comes|ties|drops;
+    reinstated at; has been reinstated; been reinstated; cut back open; opened back up; opened up on the left|right|top;
   `,
   notWords: spoken`
-    tree branch; branch of the tree; branches of the; olive branch; city main ties; branch off;
-    ties into the main|city; ties in to the main|city; ties into my; branch office;
-    tied in to the old|clay|cast; tied into the; where they tied;
+    y|wye|t|tee|vent|main|main_line|city|banded|sewer connection;
+    tree branch; branch of the tree; branches of the; olive branch; city main ties; branch off; junction box;
+    ties into the main|city; ties in to the main|city; ties into my; branch office; pick up the kitchen sink and;
+    tied in to the old|clay|cast; tied into the; where they tied; connection * cut out on; internet connection;
+    ties|tied|tying in to|with the main|city|street|sewer|public; connection to the main|city|street; feed line;
+    electrical junction; saddle up; back in the saddle; ties in nicely; water line|pipe; gas line|pipe coming;
+    cut in line; pipe dream; pick up the toilet|phone|tub; picks up the phone; drops in on; dumps in the;
   `,
   examples: {
     says: [
@@ -42,6 +55,14 @@ export const branch = {
         gives: { at: 35, position: 'left', serves: 'bath' },
       },
       { text: 'The laundry ties in at 41.', gives: { at: 41, serves: 'laundry' } },
+      { text: "Side connection at three o'clock, 28 feet.", gives: { at: 28, clock: 3 } },
+      { text: "There's an old line joining us from the right at twenty nine.", gives: { at: 29, position: 'right' } },
+      {
+        text: 'Thirty six, we pick up the kitchen on the left.',
+        gives: { at: 36, position: 'left', serves: 'kitchen' },
+      },
+      { text: 'The floor drain empties in at eleven feet.', gives: { at: 11, serves: 'floor-drain' } },
+      { text: "Nineteen feet, reinstated lateral at ten o'clock.", gives: { at: 19, clock: 10 } },
       {
         text: "There's a two inch line coming in at the top at fourteen.",
         gives: { at: 14, position: 'top', diameterIn: 2 },
@@ -56,7 +77,6 @@ export const branch = {
     ],
     never: ['A branch that ties in flat like that always runs slow.', 'No branches in this stretch.'],
     notYet: [
-      { text: "Side connection at three o'clock, 28 feet.", gives: { at: 28, clock: 3 } },
       { text: 'There was a big branch down across the driveway.', gives: [] },
       { text: 'His brother tied in a second kitchen without a permit, so he says.', gives: [] },
     ],

@@ -11,14 +11,23 @@ export const coupling = {
     coupling; rubber coupling; no hub band; no hub; nohub band; band; steel band; band clamp; rubber boot;
     rubber sleeve; flex coupling; flexible coupling; shielded coupling; shielded band; repair coupling;
     banded coupling; transition coupling; rubber connector; rubber band coupling; banded joint; boot; rubber;
-    slip coupling; unshielded coupling; mission band; hose clamp; transition boot; clamp;
+    slip coupling; fernco; fernco coupling; banded connection; banded coupling; stainless band; stainless steel band;
+    coupled together; coupled up; glue coupling; glued coupling; repair clamp; no hub coupling|clamp|connection; unshielded coupling; mission band; hose clamp; transition boot; clamp;
   `,
   notWords: spoken`
     rubber gloves; rubber ducky; rubber duck; rubber ball; rubber mallet; my boot; my boots; band aid; a band;
     reducing coupling; rubber gasket; rubber ring; rubber washer; work boots; boots; to boot; rubber band;
     rubber stopper; rubber toy; rubber glove; boot up; puts the boot; coupling of; rubber flap; steel bands;
   `,
-  misheard: [{ heard: 'cupling|cuppling|coupling|cup ling|couplin', said: 'coupling', needs: 'nothing' }],
+  misheard: [
+    { heard: 'cupling|cuppling|cup_ling|couplin|copling', said: 'coupling', needs: 'nothing' },
+    {
+      heard: 'no have|hug|hob|hut|hubb|hove band|bands|coupling|couplings|clamp',
+      said: 'no hub band',
+      needs: 'nothing',
+    },
+    { heard: 'fern_co|firm_co|furnco|fernko|fern_go|burn_co', said: 'Fernco', needs: 'nothing' },
+  ],
   examples: {
     says: [
       { text: 'Rubber coupling at eleven feet.', gives: { at: 11 } },

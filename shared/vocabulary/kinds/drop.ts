@@ -7,17 +7,26 @@ export const drop = {
   title: 'Drop',
   plural: 'drops',
   takes: ['to'],
-  words: ['vertical drop', 'drop pipe', 'drop section', 'drop down', 'drop fitting'],
+  words: spoken`
+    vertical drop; drop pipe; drop section; drop down; drop fitting; straight drop; drop leg; vertical section|leg|run;
+    drop connection; outside drop; plunge;
+  `,
+  weakWords: ['drop'],
   signs: spoken`
     drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
     pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;
-    that 's a drop; drops off; straight drop; falls straight; turns down into;
+    that 's a drop; drops off; straight drop; falls|fall|falling straight; turns down into; straight down the wall;
+    drops|goes|falls|heads|turns down the wall; pipe|line drops|dives|plunges|falls|goes away|off|down|straight; over the edge;
+    goes|go|falls|fall|comes|drops straight down|away; down a drop; drop of about? # feet|foot; takes|makes a drop;
+    drops about? # feet|foot; drops about|maybe|like # feet|foot; goes|turns|drops|pipe|line vertical; # foot drop; drop to the basement|slab|lower;
   `,
   notWords: spoken`
     a drop of; drop of water; it drops off the; drops down at the joint; drops off on the downstream; drop the;
     drop by; drop in the bucket; drop me; drop my; drop it; dropped; cough drop; drop cloth; drops out;
-    drops in; water drops; water drop; drop off; drops of; drops to;
+    drops in; drops into; drop in; drops in to; slight|little|small|minor|inch|sharp drop; drop at the joint; drop in the joint|pipe|line|temperature|pressure;
+    drop of|off|a|me|you|us; drops down to a # inch; drop from the; drops from # inch; drop cord; drop light; drop ceiling; drop something; drop in grade|elevation;
+    we dropped; water drops; goes|go down the road|street|list|line|drain; vertical crack; pick up and drop; i drop; i 'll drop; let me drop; gonna drop; going to drop; every drop; last drop; drop no; water drop; drop off; drops of; drops to;
   `,
   examples: {
     says: [

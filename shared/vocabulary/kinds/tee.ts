@@ -9,7 +9,7 @@ export const tee = {
   takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
   words: spoken`
     tee; t fitting; sanitary tee; santee; san tee; tee fitting; t connection; test tee; inlet tee; baffle tee;
-    tee connection;
+    tee connection; tee junction; t junction; t piece; tee piece; tee branch; saddle tee; tap tee; tee type; vent tee;
   `,
   notWords: spoken`
     cup of tea; iced tea; to a t; t shirt; tee off; golf tee; sweet tea; tee time; tee shirt;

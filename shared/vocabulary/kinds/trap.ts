@@ -9,9 +9,10 @@ export const trap = {
   takes: ['position', 'serves'],
   role: 'opening',
   words: spoken`
-    trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap;
+    trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap; interceptor; intercepting trap; interceptor trap; buchan trap; sewer trap; disconnecting trap; bottle trap;
   `,
   notWords: spoken`
+    grease interceptor; oil interceptor;
     trap door; speed trap; mouse trap; grease trap; trap arm; mousetrap; trap removed; the trap sucked;
     traps don t; traps don't; pulled the trap; unscrewed the trap; trap primer; bear trap; tourist trap;
   `,

@@ -9,7 +9,7 @@ export const wye = {
   takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
   words: spoken`
     wye; y fitting; y connection; wye fitting; wye connection; wye branch; combo; combo wye; double wye;
-    y branch;
+    y branch; y junction; wye junction; y lateral; wye lateral; y piece; wye piece; wye type; combination wye; y off;
   `,
   notWords: spoken`
     is|are a wye in;

@@ -44,6 +44,10 @@ const nounBefore = phraseSet([
   "it 's a",
   'quarter bend',
   'vented',
+  'sweep',
+  'elbow',
+  'bend',
+  'wye',
   'single',
   'double',
 ]);

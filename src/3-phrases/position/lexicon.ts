@@ -6,7 +6,7 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   top: spoken`
     top; crown; overhead; up top; on top; roof of the pipe; ceiling; from above; up above; upper wall; top side;
-    topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high;
+    topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high; facing up; pointing up; looking up; opening up top; goes straight up;
   `,
   bottom: spoken`
     bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side;
@@ -41,7 +41,7 @@ export const notPositions: readonly string[] = spoken`
   left behind; left to right; right to left; left a; is left; left of; i left; he left; she left; they left;
   left alone; leave left; what left; 's left; side yard; side of the house; street side; house side;
   side of the tree; this side; that side; one side; other side; far side; my side; your side; north side;
-  south side; east side; west side; downstream side; upstream side; side cleanout; kitchen side;
+  south side; east side; west side; downstream side; upstream side; side cleanout; side connection; side inlet; side branch; side drain; side tap; side line; kitchen side;
   side of the street; alley side; side gate; side street; side passage; side porch; side door; side entrance;
   side sewer; by the side; side by side; side lot; side lawn; side of the garage; hill side; side of the;
   near side; back side; front side; left side of the house; right side of the house; left side of the garage;
