@@ -43,6 +43,9 @@ export function fieldOf(phrase: Phrase): keyof Fields | null {
   }
 }
 
+/** Words that bring in the next thing: what was said before them is of another. */
+const opensNext = /^(and|then|plus|with)$/;
+
 function chooseOwner(
   phrase: Phrase,
   field: keyof Fields,
@@ -62,7 +65,10 @@ function chooseOwner(
     let cost = isInside ? 0 : Math.min(...claim.things.map((thing) => tokenGap(phrase, thing)));
     const isBefore = phrase.to <= claim.from;
     const between = isBefore ? [phrase.to, claim.from] : [claim.to, phrase.from];
-    if (!isInside && isBefore) cost += isBreakBetween(tokens, phrase.to - 1, claim.from) ? 6 : cost > 3 ? 3 : 0;
+    if (!isInside && isBefore) {
+      const isNext = opensNext.test(tokens[phrase.to]?.text ?? '') && phrase.to < claim.from;
+      cost += isBreakBetween(tokens, phrase.to - 1, claim.from) || isNext ? 6 : cost > 3 ? 3 : 0;
+    }
     const crossed = claims.filter(
       (other) => other !== claim && other.from >= between[0]! && other.to <= between[1]!,
     ).length;
@@ -71,7 +77,9 @@ function chooseOwner(
       (other) =>
         other.family === 'distance' && other.from >= between[0]! && other.to <= between[1]! && other !== claim.place,
     );
-    cost += places.length * 6;
+    // "a crack at 24 on the left": its own place parts nothing from it.
+    const isOwn = !isBefore && places[0] !== undefined && tokenGap(claim, places[0]) <= 3;
+    cost += (places.length - (isOwn ? 1 : 0)) * 6;
     if (cost < bestCost) {
       best = claim;
       bestCost = cost;

@@ -45,8 +45,11 @@ export function giveAttributes(
   if (sentence.isQuestion) return false;
   // "And there's … on the bottom" brings in something new, even where it is not known what.
   if (/\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b/.test(sentence.text)) return false;
-  let isTaken = giveLength(sentence, targets);
+  // "I had one last year with eighty feet of it": what follows is of another thing.
+  const told = phrasesOf(sentence.phrases, 'assertion').find((cue) => /^(past|elsewhere)$/.test(cue.cue.axis));
+  let isTaken = told === undefined && giveLength(sentence, targets);
   for (const phrase of loose) {
+    if (told && told.to <= phrase.from) continue;
     const field = fieldOf(phrase);
     if (field === null) continue;
     // "Now look at the bottom." opens something new.

@@ -10,6 +10,9 @@ import type { Sentence } from './sentence.ts';
 /** How far, in tokens, the share may stand from its word. */
 const BESIDE_TOKENS = 2;
 
+/** How far behind its word what fills the pipe may be named ("blocked with heavy grease"). */
+const FILLING_TOKENS = 3;
+
 const shareBeside = (claim: Claim, sentence: Sentence): number | null =>
   phrasesOf(sentence.phrases, 'share').find(
     (share) =>
@@ -24,7 +27,8 @@ export function isShareOfOther(claim: Claim, claims: readonly Claim[], sentence:
   const places = phrasesOf(sentence.phrases, 'distance').filter((place) => place.from < claim.to);
   return claims.some(
     (other) =>
-      other.to <= claim.from &&
+      // "forty percent blocked with grease": what fills it may be named after.
+      (other.to <= claim.from || (other.from >= claim.to && other.from - claim.to <= FILLING_TOKENS)) &&
       !shareKinds.has(other.kind) &&
       kindTakes(other.kind, 'percent') &&
       !places.some((place) => place.from >= other.to && places.length > 1),

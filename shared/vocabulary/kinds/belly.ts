@@ -40,9 +40,9 @@ export const belly = {
     water won't|doesn't|don't|can't|does_not|do_not|isn't|never|ain't leave|leaves|go|move|moves|drain|drains|moving|leaving|draining|clear|run|flow|get_out|get_away|going|flowing;
     water not leaving|draining|flowing|going|running;
     in|into|hit|hitting|hits|reach|reaching|reached|meet|meeting|met|enter|entering|through|touching some|more|deeper|shallow|the? water;
-    pipe|line|section|stretch|length|run|bottom|lateral|sewer|joint sinks|sink|sank|sags|settles|subsides|dips|bellies|bows;
+    pipe|line|section|stretch|length|run|bottom|lateral|sewer sinks|sink|sank|sags|settles|subsides|dips|bellies|bows;
     pipe|line|section|stretch|length|run|bottom|lateral 's|is|has settled|sunk|sunken|sank|subsided|sagged|sagging|sinking|settling|bowed|dipping|dipped|low; pipe|line|section|stretch|length|bottom 's|is|has just|all|really|kind_of settled|sunk|subsided|sagged|sagging|low;
-    it|she 's|has sunk|subsided|sagged|settled; pipe|line|section|it|we lies|lays|sits|runs|goes|get|gets low;
+    it|she 's|has sunk|subsided|sagged|settled; pipe|line|section|it|we lies|lays|runs|goes|get|gets low;
     low|lower here|there|there_'s|in_here|through_here;
     pipe|line|section|stretch|length|joint|bottom|invert 's|is|lies|sits|all|completely|mostly under_water|underwater|submerged;
     half|halfway|half_way|partly|partially|mostly|quarter|third way? under_water|underwater|under|submerged;

@@ -57,7 +57,7 @@ export const corrosion = {
     rusted over; spoiled rotten; rotten egg; rotten eggs; smells rotten; rotted fence; rotten luck; worn carpet;
     rusted cap; cap is rusted; eaten a; eaten at; eaten all; eaten my; eaten yet; rust flakes; rust scale;
     rust buildup; rusty crust; corroded cap; cap threads; pitting soil;
-    fence|deck|gate|post|sill|joist|stairs|steps|porch|siding|tree|stump|wood|beam|railing|truck|muffler|gutter|roof * rotted|rotten|rotting|rusted|corroded|eaten|decayed|worn;
+    fence|deck|gate|post|sill|joist|stairs|steps|porch|siding|tree|stump|wood|beam|railing|truck|muffler|roof * rotted|rotten|rotting|rusted|corroded|eaten|decayed|worn;
     i 've|have|haven't|already eaten; eaten already|yet|breakfast|dinner|since|today|there|here_before; tooth decay;
     worn carpet|tires|gloves; thin ice|wall|wallet|skin; cap|lid|cap_'s|plug * corroded|rusted|rotted; bottom line;
     camera|cable|head 's|is? worn|wore; ground 's|is|gets soft; my|soil * soft; cement lining; groove of;

@@ -11,7 +11,7 @@ export const linerDefect = {
   words: spoken`
     liner defect; lifted liner; liner wrinkle; fin in the liner; delamination; bubble in the liner; liner blister; liner bubble; lining defect;
     fold|crease|ripple|wrinkle|wrinkles|bulge|fin|tear|rip|split|dimple|soft_spot|flap|lump|ridge|pucker|blister|bubble|buckle|crinkle in|on|of the|this|that liner|lining;
-    puckered; pucker; crinkled; delaminating; delaminated; debonded; unbonded; annular gap|space; wrinkly;
+    puckered; crinkled; delaminating; debonded; unbonded; annular gap|space; wrinkly;
     torn|ripped|failed|failing|loose|lifted|wrinkled|bubbled|blistered|peeling|collapsed|buckled|delaminated|sagging|baggy|detached|split|uncured|bulging|folded <liner>;
     liner failure; lining failure; failed lining; longitudinal wrinkle; longitudinal fin;
   `,

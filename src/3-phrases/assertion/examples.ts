@@ -3,6 +3,20 @@ import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
   given: [
+    { text: 'Roots at forty six. Call it sixty percent blocked.', gives: [{ kind: 'roots', at: 46, percent: 60 }] },
+    {
+      text: 'Grease at thirty one, half the line is plugged with it.',
+      gives: [{ kind: 'grease', at: 31, percent: 50 }],
+    },
+    {
+      text: 'Crack at twelve on the left and roots at sixteen, ten percent.',
+      gives: [
+        { kind: 'crack', at: 12, position: 'left' },
+        { kind: 'roots', at: 16, percent: 10 },
+      ],
+    },
+    { text: 'Water about an inch deep from 20 to 28.', gives: [{ kind: 'belly', at: 20, to: 28, inches: 1 }] },
+    { text: 'Roots at 22 cut it down by half.', gives: [{ kind: 'roots', at: 22, percent: 50 }] },
     {
       text: "A little grease at 12 feet, and I can't get past the bend at 23 feet.",
       gives: [

@@ -206,7 +206,7 @@ export const pseudoCues: readonly string[] = spoken`
   no better; no worse; no further; no farther; no change; no access; no picture; no view; no visibility; number;
   without a doubt; without question; without wrecking; without breaking; without a wrench; not only; not just;
   not to mention; not sure; not certain; not positive; not a lot; not a lot of; not much; not much of; not many;
-  not too many; not too much; not bad; not too bad; not so bad; not terrible; not great; not surprised;
+  not too many; not too much; not bad; not too; not so; not very; not super; not overly; not especially; not particularly; not too bad; not so bad; not terrible; not great; not surprised;
   not surprising; not moving; not in use; not used; not connected; not confirmed; not totally; not entirely;
   not a big; not a huge; not a bad; not a terrible; not the worst; not the end; not the prettiest; not a deal;
   not deep; not level; not same; not the same; not lined up; not going anywhere; not going to; not gonna;

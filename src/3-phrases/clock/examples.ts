@@ -12,6 +12,7 @@ export const examples = {
       value: { hour: 9, toHour: 3 },
       ways: [
         "nine to three o'clock",
+        "from nine o'clock to three",
         "9 o'clock to 3 o'clock",
         "from nine o'clock around to three o'clock",
         "from nine over the top to three o'clock",

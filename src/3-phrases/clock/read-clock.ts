@@ -53,6 +53,8 @@ export function readClock(
     isHour(next) &&
     joined !== null &&
     ((nextEnd !== null && spanWords.test(joined)) ||
+      // "nine o'clock to three"
+      (nextEnd === null && end !== null && joined === 'to' && !unitAfter.test(tokens[next.to]?.text ?? '')) ||
       (nextEnd === null && end === null && isBareSpan(tokens, number, next, joined)))
   ) {
     return {

@@ -3,6 +3,7 @@ import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
   given: [
+    { text: 'Roots at 19, no wait, 20. No, 19, I had it right.', gives: { kind: 'roots', at: 19 } },
     { text: 'Belly from 18 to 24, no, make it 26.', gives: { kind: 'belly', at: 18, to: 26 } },
     {
       text: 'Offset at thirty one feet. No, make that thirty three feet, about half an inch.',
@@ -40,7 +41,6 @@ export const examples = {
     'Root at 12, hole at 15. Scratch both of those.',
   ],
   notYet: [
-    { text: 'Roots at 19, no wait, 20. No, 19, I had it right.', gives: { kind: 'roots', at: 19 } },
     { text: "Tee at 31 on the right. I said tee, it's a wye.", gives: { kind: 'wye', at: 31, position: 'right' } },
     { text: 'Scale at 12. I keep saying scale, I mean grease.', gives: { kind: 'grease', at: 12 } },
     {

@@ -10,7 +10,10 @@ export const examples = {
     { value: 'people', ways: ['four kids', 'three of us'] },
     { value: 'pieces', ways: ['three bedrooms', 'twelve joints', 'two dogs', 'five gallons'] },
     { value: 'temperature', ways: ['ninety five outside', 'twenty below'] },
-    { value: 'length', ways: ['ten feet long', 'for the next five feet', 'goes on for twelve feet'] },
+    {
+      value: 'length',
+      ways: ['ten feet long', 'six feet of scale', 'for the next five feet', 'goes on for twelve feet'],
+    },
     { value: 'depth', ways: ['six feet deep', 'eight feet down', 'four feet of cover'] },
     { value: 'ordinal', ways: ['unit twelve', 'joint number five', 'lot 40', 'house number twelve'] },
   ],

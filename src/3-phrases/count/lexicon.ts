@@ -71,7 +71,8 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
 /** After a number: it is how long a thing is along the pipe. */
 export const lengthAfter: readonly string[] = spoken`
   feet long; foot long; feet in length; feet of it; feet of that; feet of belly; feet of water; feet worth;
-  foot stretch; foot sag; foot belly; foot run of it; foot dip; foot low spot;
+  foot stretch; foot sag; foot belly; foot run of it; foot dip; foot low spot; foot long;
+  feet|foot of scale|corrosion|grease|debris|rust|sediment|gravel|mud|sand|silt|sludge|roots|standing_water|back_pitch|sag|rot;
 `;
 /** Before a number of feet: the same. */
 export const lengthBefore: readonly string[] = spoken`

@@ -12,6 +12,8 @@ export const examples = {
         'slight offset',
         'minor roots',
         'just a touch of rust',
+        'a bit of a dip',
+        'scale on the bottom, nothing heavy',
         'a bit of debris',
       ],
     },

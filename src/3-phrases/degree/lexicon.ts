@@ -7,7 +7,7 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
   light: spoken`
     light; lightly; minor; slight; slightly; a little; little bit; a little bit; little bit of; a bit of; a bit of a; little bit of a; a bit;
     a touch; a touch of; mild; small amount; little; just a few; a few little; a tad; a smidge; a smidgen;
-    faint; not much; a dusting; a skim; shallow; trace; just a trace; wee bit; a skosh; thin layer;
+    nothing heavy|serious|severe|major|terrible; nothing too heavy|bad|serious|terrible; faint; not much; a dusting; a skim; shallow; trace; just a trace; wee bit; a skosh; thin layer;
   `,
   moderate: spoken`
     moderate; moderately; medium; middling; middle of the road; a fair amount; a fair bit; in between;
@@ -17,7 +17,8 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
     heavy; heavily; severe; severely; bad; badly; a lot of; a lot; lots of; lots; packed; packed with; major;
     massive; serious; seriously; thick; a ton of; tons of; a whole lot; loaded; loads of; extensive; pretty bad;
     real bad; choked with; caked; caked on; plenty of; nasty; a mess of; terrible; big time; solid with;
-    a good deal of;
+    a good deal of; quite a bit; quite a bit of; quite a lot; quite a lot of; a whole bunch; a whole bunch of; gobs; gobs of;
+    oodles of; heaps of; piles of;
   `,
 };
 
@@ -25,9 +26,9 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
 export const notDegrees: readonly string[] = spoken`
   daylight; the light; my light; a light; lights; light on it; light up; the light on; the light's; light bulb;
   light head; light reflecting; light turned; light switch; not a lot; not bad; not too bad; not so bad;
-  not terrible; not heavy; nothing heavy; nothing serious; nothing major; nothing bad; not that bad; is it bad;
+  not terrible; not heavy; nothing bad; not that bad; is it bad;
   is that bad; it's not bad; too bad; my bad; bad news; feel bad; bad luck; bad idea; bad day; bad back;
-  bad knee; bad knees; not serious; not severe; nothing terrible; nothing too bad; nothing to get; as bad as;
+  bad knee; bad knees; not serious; not severe; nothing to get; inch|inches|half|quarter|eighth thick; not too heavy|severe|serious|thick; not very heavy; not that heavy; isn't heavy; isn't bad; how bad|heavy; as bad as;
   a little slower; a little faster; a little closer; a little longer; a little further; a little past;
   little past; a little ways; a little way; little while; a little before; a little after; a little short;
   a little girl; little boy; little guy; little dog; little one; little ones; little plastic; little red;
@@ -38,7 +39,7 @@ export const notDegrees: readonly string[] = spoken`
   little flap; little screw; a bit past; a bit further; a bit farther; a bit more; for a bit; in a bit;
   bit of luck; a bit of a mess|pain|nuisance|trick|surprise|job|puzzle|drive|walk|challenge|squeeze|push|hurry|way; drill bit; a bit ragged; every bit; this bit; first bit; a bit before; a bit beyond;
   that bit; a bit closer; a hair past; back up a hair; a hair further; heavy stuff; heavy duty; heavy equipment;
-  heavy truck; heavy rain; a heavy; heavy clay; rain heavy; traffic heavy; a lot less; a lot more; a lot better;
+  heavy truck; heavy rain; heavy clay; rain heavy; traffic heavy; a lot less; a lot more; a lot better;
   a lot worse; a lot of that in; a lot of times; a lot of people; a lot of these; a lot of houses; see a lot; that a lot; this a lot; those a lot; them a lot; it a lot; a lot in;
   a lot of the time; parking lot; thanks a lot; a lot to; a lot of folks; the lot; a lot number; lot; packed up;
   thick enough; inch|inches|feet thick; how thick; thick as; thick wall|walled; major road; bad shape in general; mild weather; minor detail; pretty light; light rain;

@@ -139,6 +139,22 @@ export const insideAfter: readonly string[] = spoken`into; inside; into it; into
 
 /** A bare number may be a place when one of these follows. */
 export const afterBarePlace: ReadonlySet<string> = new Set([
+  'about',
+  'cut',
+  'cuts',
+  'fill',
+  'fills',
+  'block',
+  'blocks',
+  'take',
+  'takes',
+  'narrow',
+  'narrows',
+  'roughly',
+  'mostly',
+  'almost',
+  'nearly',
+  'mainly',
   'was',
   'until',
   'till',

@@ -8,7 +8,17 @@ export const examples = {
     { value: 'bottom', ways: ['along the bottom', 'in the invert', 'in the flow line', 'on the floor of the pipe'] },
     { value: 'left', ways: ['on the left', 'left hand side', 'left side of the pipe', 'off to the left'] },
     { value: 'right', ways: ['on the right', 'right hand side', 'from the right', 'on the right wall'] },
-    { value: 'side', ways: ['at the spring line', 'both sides', 'on the side wall', 'from the side'] },
+    {
+      value: 'side',
+      ways: [
+        'at the spring line',
+        'both sides',
+        'along both walls',
+        'on the left and the right',
+        'on the side wall',
+        'from the side',
+      ],
+    },
     { value: 'all-around', ways: ['all the way around', 'all around the joint', 'full circumference', 'clean around'] },
   ],
   never: [

@@ -18,7 +18,8 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
     from right; right;
   `,
   side: spoken`
-    side wall; sidewall; springline; both sides; sides; either side; from the side; in the side; on the side;
+    both walls; either wall; left and right; left and the right; right and left; right and the left;
+    left and right side; left and right sides; left side and right side; side walls; sidewalls; side wall; sidewall; springline; both sides; sides; either side; from the side; in the side; on the side;
     the side of the pipe; side;
   `,
   'all-around': spoken`

@@ -10,7 +10,7 @@ export const examples = {
     },
     { value: { inches: 0.75 }, ways: ['three quarter inch lip', 'three quarters of an inch'] },
     { value: { inches: 2 }, ways: ['two inches of water', 'about two inches deep', 'a two inch hole'] },
-    { value: { inches: 1 }, ways: ['sticks in an inch', 'about an inch deep', 'one inch'] },
+    { value: { inches: 1 }, ways: ['maybe inch of water', 'sticks in an inch', 'about an inch deep', 'one inch'] },
     {
       value: { diameterIn: 4 },
       ways: [

@@ -108,6 +108,9 @@ export function readSize(context: SizeContext, number: NumberPhrase): PhraseOf<'
     : { family: 'inches', inches: number.value, from: number.from, to: unit.to, rule: '<number> inches' };
 }
 
+const saysPart =
+  /^(half|quarter|eighth|eighths|quarters|thirds|sixteenth|sixteenths|each|every|per|this|that|few|many)$/;
+
 /** "an inch and a half", "inch and a half", "an inch": no number stands before the unit. */
 export function readSizeAtUnit(context: SizeContext, at: number): PhraseOf<'inches'> | PhraseOf<'diameter'> | null {
   const { tokens } = context;
@@ -124,5 +127,8 @@ export function readSizeAtUnit(context: SizeContext, at: number): PhraseOf<'inch
       ? { family: 'diameter', ...shared }
       : { family: 'inches', ...shared };
   }
-  return hasArticle ? { family: 'inches', inches: 1, from, to: at + 1, rule: 'an inch' } : null;
+  // "maybe inch of water": where no number and no article was printed, it is one.
+  const isOne =
+    isJoined && /^(of|deep|thick|wide|or)$/.test(tokens[at + 1]?.text ?? '') && !saysPart.test(before?.text ?? '');
+  return hasArticle || isOne ? { family: 'inches', inches: 1, from, to: at + 1, rule: 'an inch' } : null;
 }
