@@ -135,6 +135,12 @@ export function readClaim(
     return consider(assertion.aside);
   }
   if (!run) {
+    // "It's buried. They've poured a walk over it." tells of one opening.
+    const told = reading.items.findLast((item) => item.kind === claim.kind && sentence.index - item.sentence <= 2);
+    if (told && claim.source === 'sign') {
+      mentionAgain(reading, told, sentence.from, sentence.to);
+      return told;
+    }
     if (claim.kind === 'no-access') return makeItem(reading, sentence, claim, claims, assertion, placing);
     return consider('no run has started');
   }

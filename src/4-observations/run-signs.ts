@@ -71,7 +71,7 @@ const ordinalStart =
 /** "No, the other way." answers; it announces nothing. */
 const answers = /^no\b/;
 const turnedAbout =
-  /\b(other (way|direction|leg|half|side|end)|opposite|reverse (direction|way)|turn(ed|ing)? (it |her |him |the camera |the head |this |that )?(around|round)|spun|spinning|spin (it|her)? ?around|flip(ped|ping)?( it| her)? around|swapp(ed|ing)|switch(ed|ing)? (directions|sides|ends))\b/;
+  /\b(other (way|direction|leg|half|side|end)|opposite|reverse (direction|way)|turn(ed|ing)? (it |her |him |the camera |the head |this |that )?(around|round)|spun|spinning|spin (it|her)? ?around|flip(ped|ping)?( it| her)? around|flip side|reversed|swapp(ed|ing)|switch(ed|ing)? (directions|sides|ends))\b/;
 const sameWay = /\bsame (direction|way)\b/;
 const doing =
   /\b(i 'm|we 're|i am|we are|i 'll|we 'll|let me|let 's|here we|here i|i 've|we 've|i (go|look|push|send|put|feed|start|shoot|open|opened|pulled|took|lifted|drop|run|turn|moved|zero)|we (go|look|push|start|open|opened|pulled|drop|run)|gonna|she 's|he 's)\b/;

@@ -22,7 +22,7 @@ export const stopped = {
     can't|cannot|couldn't|could_not|unable_to|not_able_to|won't|wouldn't|would_not|will_not|did_not|didn't continue|advance|proceed|progress;
     can't|cannot|couldn't|could_not|unable_to|not_able_to go|pass|push|get|travel more|no_more|no_further|no_farther|past_here|past_there|past_this|past_that;
     i|we|she|it|camera|head ain't|isn't|is_not|'m_not|'re_not|'s_not|not going|getting|passing|making|pushing|moving past|by|through|around|further|farther|any_further|any_farther|it_past|it_through|anywhere|over;
-    i|we ain't|'m_not going on; camera|head|she|it|i 's_not|isn't|is_not|not|'m_not passing|making it|this|that; i|we ain't|'m_not going on past|from|beyond|after|any;
+    i|we ain't|'m_not going on; camera|head|she|it|i 's_not|isn't|is_not|not|'m_not passing it|this|that; camera|head|she isn't|'s_not making it|this|that; i|we ain't|'m_not going on past|from|beyond|after|any;
     camera|head|she|it won't|wouldn't|would_not|will_not|refuses_to|refused_to|doesn't_want_to|can't|cannot advance|pass|move|budge|proceed|go_on|continue;
     camera|head|skid|rod|cable 's|is|are|gets|got|has|goes? jammed|jams|jam|wedged|wedges|stuck|sticks|hung_up|hangs_up|bunching_up|buckling|blocked|held_up|pinned|bound_up;
     i|we|she|it 'm|am|'re|are|'s|is jammed|wedged|held_up|pinned;
@@ -50,6 +50,7 @@ export const stopped = {
     cannot pass; end of the push at;
   `,
   notWords: spoken`
+    can't|couldn't|cannot get the|a|my|any light|picture|lens|tool|hand|focus|angle on|around|to|through|in;
     stuck at the|home|work|his|her; going on about|a|the|vacation|holiday; i 'm not going on a;
     nearly|almost|just_about|never stopped|stops|stop me|us|it|the_camera; nearly|almost|nearly_got|almost_got hung_up|stuck|wedged|jammed;
     got hung_up|stuck for|there|a; hung up for|there; stuck for a;

@@ -68,7 +68,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       ...spoken`
         zero|zeroed it|her|out|that; zeroed; zeroing; rezero; rezeroed; re zero; re zeroed; station zero|0; double zero;
         all zeros; fresh|new count|counter|zero; start|starting|starts the? count|counting|measuring over?; starts|start|started over at?; count|counting|measured|measuring from here|nought|zero|nothing|this;
-        nothing on the; i zero; clock it at zero; camera to zero; reset it to zero; reset to|the; resetting to;
+        nothing on the; i zero; clock it at zero; resetting; camera to zero; reset it to zero; reset to|the; resetting to;
         wound|wind|rolled|roll|set|put the? counter|numbers|footage|it back; i 've reset; i reset; and reset; been reset; was reset; is reset; 's reset;
       `,
     ],
@@ -87,7 +87,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       `the upstream|downstream half|leg|side`,
       ...spoken`
         do the other; go again from; on|onto|on_to to? the next; next line|one|hole|opening up|is;
-        opening b|c|d; cleanout|unit|access|entry|opening number? two|three|four|2|3|4|b|c; one more and;
+        opening|run|survey|line|access b|c|d; cleanout|unit|access|entry|opening number? two|three|four|2|3|4|b|c; one more and;
         one|a more|last|final run|look|pass|shot|push|one|time; another run|look|pass|push|shot|access|opening;
         now|next|then i|we|i_'m|we_'re|i_'ll|we_'ll going|go; now|next|then up|upstream|down|downstream|against|with;
         now i|we 'm|'re|'ll? in|at|on|up|pushing|heading|looking|running|dropping|sending|feeding|going|indoors|outside|outdoors|out;
@@ -209,6 +209,7 @@ const sides = 'side|half|direction|end|leg|section|portion|ward|way';
 
 /** Stretches that hold a way and say nothing of where the camera goes. */
 export const notHeadings: readonly string[] = spoken`
+  moved|moving|switched|switching|walked|over|back to the * stack|garage|kitchen|laundry|bath|bathroom|addition|unit;
   up the ladder|stairs|steps; up on|to the roof; setting|set|setup|end|ended|ends|show|shows|sum|summing up; coming up on;
   toward|towards|to|into the? main stack|vent|drain|bath|floor|cleanout|level|house|building; up front;
   heading|go|going out of town; going|go|run|running out of|on; going|go up|down a bit|size; look out; looking up|down at me; point out;
@@ -264,9 +265,10 @@ export const headings: readonly {
       `to|into|under|beneath|up_to|up_into|up_under|inside|back_in|up_in|up_at the|our|your|that main|pool|guest|old|new|hall|left|right? ${above}`,
       `${looking} at|to|toward|towards|up|back|back_to|back_at|up_at|back_up_at|up_to? the|our|your ${above}`,
       `house|building|home|inside|unit|shop|uphill ${sides}`,
+      `sending|send|pushing|push|shooting|shoot it|her|him|the_camera|this? at|back_at|in_at|in_to the|our|your ${above}`,
       `${going} it|her|the_camera|the_head|this|him|on|back? up|uphill`,
       ...spoken`
-        up|in i|we|she go|goes; up the line|lateral|pipe|drain; under the house|slab|building|floor; up under;
+        up i|we|she go|goes; up the line|lateral|pipe|drain; under the house|slab|building|floor; up under;
         up toward|towards the; uphill; look|looking up|back_up; houseward; homeward; in under the; back under;
         back into; back up toward|into|under|at|to; up inside; up from the same;
       `,
