@@ -55,6 +55,10 @@ function reachesForward(
       if (!isList) return false;
       // "No roots, belly at thirty": what has a place of its own is no further item of the list.
       const joins = /^(and|or|nor)$/.test(tokens[at]?.text ?? '');
+      // "Not a wye, a tee": what follows stands against it.
+      const isContrast = /^(not|it 's not|that 's not|isn't|wasn't|not a|isn't a)$/.test(cue.rule) && !joins;
+      if (isContrast && /^(a|an|just|it|that|more)$/.test(tokens[at]?.text ?? '') && !/ (or|nor) /.test(sentence.text))
+        return false;
       if (stopsAtPlace && !joins && claim.place !== null && claim.place.from >= claim.to) return false;
       spent = 0;
     }

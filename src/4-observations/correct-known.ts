@@ -1,4 +1,6 @@
 /** A known thing named again: added to, confirmed, or corrected in its place. */
+
+import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { fillFields, mentionAgain, noteConflicts, SAME_FEET } from './items.ts';
@@ -7,6 +9,9 @@ import { goesBack } from './read-corrections.ts';
 import { answersYes } from './read-questions.ts';
 import { currentRun, type Item, isPlaceGuessed, liveItems, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
+
+/** A known thing named anew this near its place, in feet, is the same thing placed better. */
+const STATED_FEET = 2.1;
 
 export function knownAgain(
   reading: Reading,
@@ -122,13 +127,19 @@ export function correctKnown(
     /\b(i said|i called|i had|my mistake|(was|is|'s) wrong|correct|amend|really|should (be|say|read)|misread|scratch|strike|make that|carries on to|change the|turns out)\b/.test(
       sentence.text,
     );
-  if (!saysBack) return null;
   const isDefinite = tokens
     .slice(Math.max(sentence.from, claim.from - 3), claim.from)
     .some((token) => /^(the|that|those|my|said|called|your)$/.test(token.text));
   const hasNewPlace =
     claim.place !== null &&
     !same.some((item) => item.at !== null && Math.abs(item.at - claim.place!.distance.feet) <= SAME_FEET);
+  // "The crack is at thirty two.", a foot or two from where it was listed.
+  const lead = textOf(tokens, claim.to, claim.place?.from ?? claim.to);
+  const isStated =
+    isDefinite &&
+    /^(is|'s|was)( really| actually)? (at|in|on)?$/.test(lead) &&
+    same.some((item) => item.at !== null && Math.abs(item.at - (claim.place?.distance.feet ?? 999)) <= STATED_FEET);
+  if (!saysBack && !isStated) return null;
   const isRecent = sentence.index - same.at(-1)!.sentence <= 12;
   const target =
     byOldPlace ?? (hasNewPlace && (isDefinite || correcting === 'strong') && isRecent ? same.at(-1) : undefined);

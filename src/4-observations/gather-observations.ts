@@ -131,12 +131,16 @@ const lastValueOf = (item: Item, sentence: number): Reading['lastValue'] => ({
   sentence,
 });
 
+/** "Correction.", "I read the number wrong.", "Correction to the crack." */
 function isOnlyCorrection(sentence: Sentence): boolean {
   const cue = phrasesOf(sentence.phrases, 'correction').find((phrase) => phrase.cue.act === 'replace');
+  // "As it should be" corrects nothing.
+  if (cue === undefined || cue.rule.startsWith('should')) return false;
+  const isStrong = cue.cue.strength === 'strong';
   return (
-    cue !== undefined &&
-    sentence.phrases.every((phrase) => phrase.family === 'correction' || phrase.family === 'assertion') &&
-    sentence.to - sentence.from <= 6
+    sentence.phrases.every(
+      ({ family }) => family === 'correction' || family === 'assertion' || (isStrong && family === 'thing'),
+    ) && sentence.to - sentence.from <= (isStrong ? 12 : 6)
   );
 }
 

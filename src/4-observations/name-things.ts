@@ -174,7 +174,7 @@ function newClaim(
 function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
   const merged: Claim[] = [];
   for (const claim of claims) {
-    const before = merged.findLast((other) => other.kind === claim.kind);
+    const before = merged.findLast((other) => other.kind === claim.kind && !other.isRejected);
     const places = before
       ? sentence.phrases.filter(
           (phrase) => phrase.family === 'distance' && phrase.from >= before.to && phrase.to <= claim.from,

@@ -18,6 +18,7 @@ import type { Replacement } from './read-corrections.ts';
 import { ask, asksDoubtfully } from './read-questions.ts';
 import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
+import { renameLast } from './rename-kind.ts';
 import type { Sentence } from './sentence.ts';
 import { isNamedAnew, rejects } from './take-back.ts';
 import { tellFitting } from './tell-fitting.ts';
@@ -96,6 +97,8 @@ export function readClaim(
   if (fuller) return fuller;
   const worse = run?.way === 'out' ? growWorse(reading, sentence, claim, assertion) : null;
   if (worse) return worse;
+  const renamedLast = renameLast(reading, sentence, claim, assertion, correcting);
+  if (renamedLast) return renamedLast;
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
   if (corrected) return corrected;
   const known = run ? findKnown(reading, claim, assertion, placing, sentence) : null;

@@ -7,6 +7,7 @@ import { type Claim, kindTakes } from './claim.ts';
 import { farEnds } from './kind-roles.ts';
 import { namedThings } from './name-things.ts';
 import type { Fields } from './reading.ts';
+import { rejectMisnamed } from './rename-kind.ts';
 import type { Sentence } from './sentence.ts';
 
 /** A thing taken back in its own sentence hands its place and side to what it turned out to be. */
@@ -58,6 +59,7 @@ export function readClaims(sentence: Sentence, tokens: readonly Token[]): Senten
   const named = namedThings(sentence, tokens);
   const loose = assignAttributes(named, sentence, tokens);
   const claims = assignPlaces(named, sentence, tokens);
+  rejectMisnamed(claims, sentence, tokens);
   const kept = dropRejected(claims);
   for (const claim of kept) {
     const end = sentence.phrases.find((phrase) => phrase.family === 'distance' && phrase.distance.isEnd === true);

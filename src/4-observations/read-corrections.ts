@@ -90,7 +90,8 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
             )
           : undefined;
       if (earlier) found.push({ old: earlier, by, said: by, isStrong: strong });
-    } else if (isRunningOn(old, by, tokens)) found.push({ old, by, said: by, isStrong: true });
+    } else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
+    else if (isRunningOn(old, by, tokens)) found.push({ old, by, said: by, isStrong: true });
   }
   return found;
 }
@@ -131,6 +132,18 @@ function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean
   return isSilent && gap > 0 && gap <= RUNNING_ON_FEET && old.distance.frame !== 'unit';
 }
 
+/** "I said thirty, it's thirty two": the first value is quoted, the second stands. */
+function isRecalled(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
+  const lead = textOf(tokens, Math.max(sentence.from, old.from - 7), old.from);
+  const between = textOf(tokens, old.to, by.from);
+  return (
+    /\b(i|i 've|we|you) (said|called|had|gave|read|wrote|noted|logged|put|told|took)\b/.test(lead) &&
+    /^(feet |foot |and |but |it |that |this |should |it's |really |actually |now )*('s|is|was|be|have been|reads|says|should be|meant|i meant|make it|not)( at| really| actually| more like| closer to| about)*$/.test(
+      between,
+    )
+  );
+}
+
 /** What opens the sentence, when it opens with a correction. */
 export function openingCorrection(sentence: Sentence, tokens: readonly Token[]): 'strong' | 'weak' | null {
   const opening = phrasesOf(sentence.phrases, 'correction').find(
@@ -141,6 +154,12 @@ export function openingCorrection(sentence: Sentence, tokens: readonly Token[]):
         .every((token) => /^(oh|okay|um|uh|well|ah|hm|hmm|and|so|but|yeah|now|wait|hang|on)$/.test(token.text)),
   );
   if (opening) return opening.cue.strength;
+  // "Thirty two, I mean.", "It's thirty two, actually."
+  const closing = phrasesOf(sentence.phrases, 'correction').find(
+    (cue) =>
+      cue.to === sentence.to && /^(i mean|actually|sorry|rather|i should say|my mistake|correction)$/.test(cue.rule),
+  );
+  if (closing && sentence.to - sentence.from <= 7) return closing.cue.strength;
   const hasThing = sentence.phrases.some((phrase) => phrase.family === 'thing');
   const strong = phrasesOf(sentence.phrases, 'correction').some(
     (cue) => cue.cue.act === 'replace' && cue.cue.strength === 'strong',

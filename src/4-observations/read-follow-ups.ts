@@ -226,6 +226,7 @@ function replaceLast(
   if (last.item.kind === 'pipe' && last.item.at === 0) return false;
   if (correcting === 'weak' && sentence.index - last.sentence > 2) return false;
   const { feet, toFeet } = place.distance;
+  if (place.distance.frame === 'bare' && replaceMeasure(reading, sentence, last.item, feet)) return true;
   recordOld(last.item, last.field, last.field === 'at' ? last.item.at : last.item.fields.to, sentence);
   if (last.field === 'at') {
     last.item.at = feet;
@@ -236,6 +237,21 @@ function replaceLast(
   } else last.item.fields.to = feet;
   if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${last.field}`);
   ownFor(reading, sentence, last.item);
+  return true;
+}
+
+/** "Thirty percent. Make it forty.": a bare number replaces the value said last, which need not be a place. */
+function replaceMeasure(reading: Reading, sentence: Sentence, item: Item, value: number): boolean {
+  const said = reading.sentences
+    .slice(Math.max(0, sentence.index - 2), sentence.index)
+    .flatMap((before) => before.phrases)
+    .findLast((phrase) => /^(distance|share|inches)$/.test(phrase.family));
+  const field = said?.family === 'share' ? 'percent' : said?.family === 'inches' ? 'inches' : null;
+  if (field === null || item.fields[field] === null || (field === 'percent' && value > 100)) return false;
+  if (field === 'inches' && value > 12) return false;
+  recordOld(item, field, item.fields[field], sentence);
+  item.fields[field] = value;
+  ownFor(reading, sentence, item);
   return true;
 }
 

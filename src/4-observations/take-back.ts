@@ -1,6 +1,6 @@
 /** What is taken back: "scratch that", "that's not roots, that's paper", "no, that was only a shadow". */
 
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
@@ -37,7 +37,9 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   }
   const cue = isWithdrawing(sentence);
   const run = currentRun(reading);
-  if (!cue || !run) return false;
+  if (!run) return false;
+  if (!cue) return retracts(reading, sentence, focusedNow);
+  if (isAddressed(sentence, cue)) return false;
   // "Thirty one was nothing. Forget that one." takes back one thing, not two.
   if (reading.withdrawnSentence === sentence.index - 1 && sentence.to - sentence.from <= 4) {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
@@ -50,6 +52,9 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   const thingsAfter = things.filter(
     (thing) => thing.from >= cue.to && !/\b(nothing|no|isn't|is not)\b/.test(sentence.text),
   );
+  // "Blistered, scratch that, it's squashed": the sentence itself sorts out what stays.
+  if (things.some((thing) => thing.to <= cue.from) && thingsAfter.some((thing) => !isOtherDenied(sentence, thing.from)))
+    return false;
   let targets: Item[] = [];
   if (/\b(both|all)\b/.test(sentence.text))
     targets = reading.focus.length >= 2 ? reading.focus.filter((item) => !item.isWithdrawn) : live.slice(-2);
@@ -96,12 +101,59 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
     mentionAgain(reading, item, sentence.from, sentence.to);
     return true;
   }
+  // "Delete the roots" takes out what is listed, or else is no such order.
+  if (
+    / (the|those|my|them|about)( |$)/.test(cue.rule) &&
+    !/^(scratch|strike|forget) the/.test(cue.rule) &&
+    things.length === 0
+  )
+    return false;
   reading.withdrawnSentence = sentence.index;
   for (const item of targets) {
     withdrawItem(item, `taken back: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
   }
-  return thingsAfter.length === 0;
+  return !thingsAfter.some((thing) => !targets.some((item) => item.kind === thing.kind));
+}
+
+/** "Never mind the dog", "forget it, I'm not climbing that": said of something else. */
+function isAddressed(sentence: Sentence, cue: PhraseOf<'correction'>): boolean {
+  if (!/^(never mind|nevermind|forget it|forget the|ignore it|ignore the|disregard the)/.test(cue.rule)) return false;
+  const rest = sentence.text.slice(sentence.text.indexOf(cue.rule) + cue.rule.length).trim();
+  if (rest === '' || sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance'))
+    return false;
+  return !/^(that|it|this|those|these|about|false|my mistake|wrong|no|what i|just|scratch|please|sorry)\b/.test(rest);
+}
+
+const isOtherDenied = (sentence: Sentence, from: number): boolean =>
+  sentence.phrases.some(
+    (phrase) =>
+      phrase.family === 'assertion' && phrase.cue.axis === 'denied' && phrase.to <= from && from - phrase.to <= 2,
+  );
+
+const artefact =
+  '(shadow|reflection|glare|lens|hair|scratch|smudge|smear|bubble|bubbles|droplet|drop|stain|stains|staining|discoloration|discolouration|mark|seam|glue|joint|string|trick|skid|eyes|camera|spot|nothing)';
+/** "It's only a shadow", "wait, that's my light", "no, I take that back", "my mistake, nothing there". */
+const retraction = new RegExp(
+  `^((no|nope|nah|oh|ah|wait|hm|hang on|hold on|my mistake|my bad|sorry|okay|actually|well|but|uh|um) )*((i take (that|it) back)|(nothing there|nothing at all|there 's nothing( there| here)?|it was nothing|that was nothing|that 's nothing|it 's nothing)( there| here| after all| at all| sorry)*|((that|it|those|they|this) )('s|is|was|are|were|'re) (just |only |really )*(nothing (but )?)?(a |an |my |the |some |your )*(little |small |water |dark |rust |own )*(${artefact}|(?<=(my|the|own) )lights?)( \\w+){0,4}|(just|only) (a |an |my |the |some )*(little |small |water |rust )*${artefact}( \\w+){0,4})$`,
+);
+
+/** Takes back what was just listed, where a sentence says no more than that it was nothing. */
+function retracts(reading: Reading, sentence: Sentence, focused: Item | undefined): boolean {
+  if (!focused || sentence.index - reading.focusSentence > 2 || sentence.isQuestion) return false;
+  // "Is that gravel? No, just bubbles." answers, and takes back nothing listed.
+  const before = reading.phrases.tokens[sentence.from - 1];
+  if (before?.breakAfter === 'question') return false;
+  if (sentence.phrases.some((phrase) => phrase.family === 'distance')) return false;
+  if (sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.source !== 'weak')) return false;
+  if (!retraction.test(sentence.text) || focused.kind === 'pipe') return false;
+  // "It's glare, I know" is of the picture; "it's only glare" is of what was seen.
+  if (!/^(no|nope|nah|wait|my mistake|my bad|oh no|actually)\b|\b(just|only|nothing|take|really)\b/.test(sentence.text))
+    return false;
+  withdrawItem(focused, `taken back: "${sentence.text}"`);
+  reading.withdrawnSentence = sentence.index;
+  own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+  return true;
 }
 
 /** "That's not roots, that's paper": takes back what was just claimed. */

@@ -24,7 +24,10 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
       let 's call it; call it; i 'll say; that 's not; closer to; no , less; no , more; no hang on;
       no , hang on; no hold on; no , hold on; check that; revise that; fix that; read that wrong; misread that;
       not * but; it really; excuse me; pardon me; i should say; my mistake; wrong number; i stand corrected;
-      let me restate; let me rephrase; beg pardon; beg your pardon;
+      let me restate; let me rephrase; beg pardon; beg your pardon; oops; whoops; my bad; my error; should 've been;
+      i was wrong; i was mistaken; i got|had|read|said|called|gave it|that|you wrong; i|i've read|misread * wrong|bad|badly;
+      gave you|him|her the wrong; got the * wrong; wrong footage; wrong reading; correct|fix myself; misread it; misread the;
+      let me correct; permit me to correct; allow me to correct; i need to correct; i have to correct; better make it;
     `,
   },
   {
@@ -43,6 +46,8 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
       drop that one; take that one off; take that off; throw that out; leave that out; leave it out; erase that;
       void that; was a false alarm; false alarm; take it off the list; take that off the list; strike it;
       don't count that; don't count it; i take it back; scrap that; cancel that;
+      delete the|those|them|my; remove the|those|them|my; ignore the|those; disregard the|those; erase the|those; cross off|out the|those;
+      take the * off|out; take those * off|out; leave the * off|out; strike those; forget those; forget about;
     `,
   },
 ];
