@@ -69,7 +69,7 @@ export const belly = {
     street|road|driveway|yard|lawn|sidewalk * standing|ponding;
     tub|sink|toilet|shower|basin|gutter|yard|basement|washer|dishwasher never|doesn't|does_not|don't|won't|can't drain|drains|empty;
     full of water from|like; trap * holds|holding water; trap * full of water; trap is holding;
-    hits|hit the water main; in|through|into the water bill|department|company|main; belly of the; in hot|cold water;
+    hits|hit the water main; in|through|into the water bill|department|company|main; belly of the; the? water heater|heaters; reach|reached|hit|in|into|through|behind|touching the? water heater; lost|lose|loses|losing the fall|grade|pitch|slope in|on|of my|his|her|the; in hot|cold water;
     the water bill|company|department|main|meter; city water; drinking water; bottle of water; water bottle;
     water bill; water main; water meter; glass of water; water damage; hold water with me; dip of the; chip dip;
     bring a; sag my; puddle of coffee; puddles outside; puddle on the floor|driveway|street|lawn;

@@ -37,7 +37,7 @@ export const blockage = {
     blocked the; backup camera; backup plan; a backup battery; had a backup; backup last; plugged the;
     my truck blocked; driveway blocked; blocked driveway; traffic jam; jammed my; paper jammed; blocked out;
     clog up; plugged solid with; backup generator; had backups; backed up twice; blocked my; blocked by;
-    backup reel; backups; choked with|by|down|on|out; stuffed with|animal|toy|in_my|bear|my;
+    backup reel; backups; choked with|by|down|on|out; nothing goes|gets|got past|by me|him|her|you; stuffed with|animal|toy|in_my|bear|my;
     nose * plugged|stuffed|clogged; plugged nose; ears;
     plug in|on|back|out|of|from|for|for_the|to_the|cap|'s|is|here|there|threads|wrench;
     cleanout|clean_out|brass|test|the|my|rubber|expansion|that|old|iron|cap|pvc|plastic|threaded|access|their|this plug;
