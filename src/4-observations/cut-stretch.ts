@@ -5,17 +5,13 @@
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
+import { clauseStart, pausesAt } from './clause-start.ts';
 import { runTalk } from './cut-run-talk.ts';
 
 const openers = /^(okay|ok|alright|now|anyway|oh|well)$/;
 const turning = /^(pulling|coming|backing) (back|home|up|out|in)$/;
 const existentials = /^(there|here)$/;
 const denials = /^(no|didn't|don't)$/;
-/** Small words that lead into a place or a thing and go with it. */
-const placeLeads = /^(at|from|to|about|around|say|then|and|so|between|station|another|on|until|till|up|also)$/;
-const thingLeads =
-  /^(a|an|the|some|and|then|another|more|big|little|small|heavy|light|old|so|also|with|no|not|any|or|nor)$/;
-
 export const isThing = (phrase: Phrase): boolean =>
   phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun);
 export const isPlace = (phrase: Phrase): boolean =>
@@ -38,10 +34,6 @@ export function saysPlaceFirst(phrases: readonly Phrase[]): boolean {
   return before >= after;
 }
 
-/** "i didn't see any" belongs to the thing it denies. */
-const denialLead =
-  /((^| )(i|we))? ?\b(don't|didn't|haven't|do not|did not|have not|never|not) (see|saw|seen|seeing|find|found|have|got|notice)( any| no| a)?$/;
-
 interface Span {
   readonly from: number;
   readonly to: number;
@@ -55,6 +47,7 @@ const costs = {
   againstHabit: 1.2,
   ledIn: -1.5,
   ledOn: -1.2,
+  followed: -0.9,
   adjacent: -0.8,
   broken: 2.5,
   pause: 1,
@@ -62,8 +55,6 @@ const costs = {
   noPlace: 2.6,
 } as const;
 const REACH_TOKENS = 25;
-/** Silence that speaks for a new statement, in seconds. */
-const PAUSE_SECONDS = 0.45;
 
 const breaksAt = (tokens: readonly Token[], at: number): boolean => {
   const text = tokens[at]?.text ?? '';
@@ -86,11 +77,15 @@ function cost(
   sum += places.filter((other) => other !== place && other.from >= from && other.to <= to).length * costs.crossedPlace;
   for (let at = from; at <= to; at += 1) {
     if (breaksAt(tokens, at) && at < to) sum += costs.broken;
-    if ((tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) sum += costs.pause;
+    if (pausesAt(tokens, at)) sum += costs.pause;
   }
   if (isBefore) {
     const isLedIn = placeFirst && to - from <= 1 && /^(at|from|about|by)$/.test(tokens[place.from - 1]?.text ?? '');
-    return sum + (placeFirst ? 0 : costs.againstHabit) + (isLedIn ? costs.ledOn : 0);
+    // "Two feet past that there's …", "At 20 we've got …".
+    const isFollowed = existentials.test(tokens[place.to]?.text ?? '') && to - from <= REACH_TOKENS / 3;
+    return (
+      sum + (placeFirst ? 0 : costs.againstHabit) + (isLedIn ? costs.ledOn : 0) + (isFollowed ? costs.followed : 0)
+    );
   }
   const lead = tokens[place.from - 1]?.text ?? '';
   const isIntroduced = tokens.slice(from, to).some((token) => existentials.test(token.text));
@@ -122,13 +117,38 @@ export const isOneBreath = (tokens: readonly Token[], first: Span, second: Span)
   /^(the|this|that)$/.test(tokens[first.to]?.text ?? '') &&
   tokens.slice(first.to - 1, second.from).every((token) => token.breakAfter === 'none');
 
-function groupThings(tokens: readonly Token[], things: readonly Phrase[]): Span[] {
+/** "cast iron to clay": two things that make one. */
+const isPair = (tokens: readonly Token[], first: Span, second: Span): boolean =>
+  /^(to|into|in to|in two|2|two|over to|meets)$/.test(textOf(tokens, first.to, second.from)) &&
+  tokens.slice(first.to - 1, second.from).every((token) => token.breakAfter === 'none');
+
+/** How far apart, in tokens, two namings of one kind may stand and still be of one thing. */
+const SAME_THING_TOKENS = 9;
+
+/** "it's a fork, there's a fork in the pipe": named twice, with nothing between that makes it two. */
+function isNamedTwice(tokens: readonly Token[], first: Phrase, second: Phrase, places: readonly Phrase[]): boolean {
+  if (first.family !== 'thing' || second.family !== 'thing' || first.kind !== second.kind) return false;
+  return (
+    second.from - first.to <= SAME_THING_TOKENS &&
+    !places.some((place) => place.from >= first.to && place.to <= second.from) &&
+    !tokens
+      .slice(first.to, second.from)
+      .some((token) => /^(another|more|second|next|then|again|also)$/.test(token.text))
+  );
+}
+
+function groupThings(tokens: readonly Token[], things: readonly Phrase[], places: readonly Phrase[]): Span[] {
   const groups: { from: number; to: number }[] = [];
-  for (const thing of things) {
+  things.forEach((thing, index) => {
     const last = groups.at(-1);
-    if (last && isOneBreath(tokens, last, thing)) last.to = thing.to;
+    const before = things[index - 1];
+    const joins =
+      last &&
+      before &&
+      (isOneBreath(tokens, last, thing) || isPair(tokens, last, thing) || isNamedTwice(tokens, before, thing, places));
+    if (joins) last.to = Math.max(last.to, thing.to);
     else groups.push({ from: thing.from, to: thing.to });
-  }
+  });
   return groups;
 }
 
@@ -184,25 +204,6 @@ function arrange(
   return given;
 }
 
-function backUp(tokens: readonly Token[], at: number, floor: number, leads: RegExp, most: number): number {
-  let start = at;
-  while (start - 1 > floor && at - start < most && leads.test(tokens[start - 1]?.text ?? '')) start -= 1;
-  // "there's a …", "that's a …", "we've got a …"
-  const opening = textOf(tokens, Math.max(0, start - 3), start);
-  if (/(there|here|that|this|it) ('s|is)$/.test(opening) && start - 2 > floor) return start - 2;
-  if (/(we|i) (got|have|see)$/.test(opening) && start - 2 > floor) return start - 2;
-  if (/(we|i) 've got$/.test(opening) && start - 3 > floor) return start - 3;
-  const denial = denialLead.exec(textOf(tokens, Math.max(0, start - 5), start))?.[0];
-  const back = denial === undefined ? start : start - denial.trim().split(' ').length;
-  return back > floor ? back : start;
-}
-
-/** The last token after a pause between two tokens, or null. */
-function pauseBetween(tokens: readonly Token[], from: number, to: number): number | null {
-  for (let at = to; at >= from; at -= 1) if ((tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) return at;
-  return null;
-}
-
 /** The tokens at which new statements begin inside a stretch without stops. */
 export function softStarts(
   tokens: readonly Token[],
@@ -211,8 +212,9 @@ export function softStarts(
   phrases: readonly Phrase[],
   placeFirst: boolean,
 ): number[] {
-  const things = groupThings(tokens, phrases.filter(isThing));
-  const places = groupPlaces(tokens, phrases.filter(isPlace));
+  const placed = phrases.filter(isPlace);
+  const things = groupThings(tokens, phrases.filter(isThing), placed);
+  const places = groupPlaces(tokens, placed);
   const given = arrange(tokens, things, places, placeFirst);
   const starts = new Set<number>();
   for (let index = 1; index < things.length; index += 1) {
@@ -224,9 +226,7 @@ export function softStarts(
     const floor = Math.max(before.to, previousPlace && previousPlace.from < thing.from ? previousPlace.to : 0);
     const opensAtPlace = place !== undefined && place.from < thing.from;
     const at = opensAtPlace ? place.from : thing.from;
-    starts.add(
-      backUp(tokens, Math.max(at, floor), floor - 1, opensAtPlace ? placeLeads : thingLeads, opensAtPlace ? 2 : 4),
-    );
+    starts.add(clauseStart(tokens, floor, Math.max(at, floor), phrases));
   }
   const turningPoints = new Set(
     phrases
@@ -242,11 +242,15 @@ export function softStarts(
       (denials.test(tokens[at]?.text ?? '') &&
         phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3));
     if (turningPoints.has(at)) {
-      const pause = pauseBetween(tokens, Math.max(from, at - 4), at);
-      starts.add(pause ?? at);
+      starts.add(clauseStart(tokens, Math.max(from, at - 4), at, phrases));
       hasThing = false;
     }
     if (opens && hasThing && !isHeld(things, places, given, at)) {
+      starts.add(at);
+      hasThing = false;
+    }
+    // Silence between two statements, where it tears no thing from its place.
+    if (pausesAt(tokens, at) && !isHeld(things, places, given, at)) {
       starts.add(at);
       hasThing = false;
     }

@@ -23,7 +23,7 @@ export const placeBefore: readonly string[] = spoken`
 /** Before a number: it is what the counter shows, whatever else the sentence is about. */
 export const counterBefore: readonly string[] = spoken`
   distance; distance ,; location ,; footage ,; counter ,; chainage; run distance; at station ,; station;
-  footage; footage is; footage of; counter says; counter reads; counter shows; counter at; counter is at;
+  footage; footage is; footage of; counter says; counter has; counter gives; counter showing; counter reads; counter shows; counter at; counter is at;
   counter 's at; counter 's on; counter reading; reading is; screen says; says; reads; number is;
   the counter says; it says; counter; marker; the meter says; dial says; monitor says; display says;
   what 's that say; reel says; footage says; footage reads; foot marker; tape says; on the counter at; count is;

@@ -104,5 +104,10 @@ export function readRelative(
   return isAnother ? { sign: 1, needsAnchor: false, to } : null;
 }
 
+/** Silence that ends a clause where nothing is printed, in seconds. */
+export const CLAUSE_PAUSE_SECONDS = 0.45;
+
 export const isEndOfClause = (tokens: readonly Token[], at: number): boolean =>
-  at >= tokens.length || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none';
+  at >= tokens.length ||
+  (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' ||
+  (tokens[at]?.pauseBeforeSeconds ?? 0) >= CLAUSE_PAUSE_SECONDS;

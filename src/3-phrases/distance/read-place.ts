@@ -5,9 +5,10 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
+import { endsAfter, isDepth } from './around-place.ts';
 import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
-import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { isTravelled } from './travel.ts';
 
 /** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
@@ -87,19 +88,6 @@ interface PlaceContext {
   readonly endsPhraseAt: (index: number) => boolean;
 }
 
-/** How far before a number, in tokens, words of depth are looked for. */
-const DEPTH_TOKENS = 10;
-
-/** "Depth to invert, nine feet", "the locator puts it at seven feet": how deep the pipe lies, not where the camera is. */
-function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
-  for (let at = number.from - 1; at >= 0 && at >= number.from - DEPTH_TOKENS; at -= 1) {
-    if (/^(stop|question)$/.test(tokens[at]?.breakAfter ?? '')) return false;
-    const isOfThing = tokens[at]?.text === 'deep' && /^inch(es)?$/.test(tokens[at - 1]?.text ?? '');
-    if (!isOfThing && /^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
-  }
-  return false;
-}
-
 /** What opens the next thing said of what is there: "at 18 taking up half the pipe", "at 18 about three inches across". */
 const goesOnToSay = /^(about|maybe|roughly|approximately|almost|nearly|probably|half|a|an|\w{3,}ing)$/;
 
@@ -109,7 +97,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
   if (isDepth(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
-  const isEnd = phraseBefore(tokens, number.from, end) !== null;
+  const isEnd = phraseBefore(tokens, number.from, end) !== null || endsAfter(tokens, number.to);
   const more = phraseAfter(tokens, number.to, moreFeet);
   if (more && !number.isFraction) {
     const relative = readRelative(tokens, number.from, more.to);
@@ -247,6 +235,7 @@ const countLeads =
 
 function isOpening(context: PlaceContext, at: number): boolean {
   if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
+  if ((context.tokens[at]?.pauseBeforeSeconds ?? 0) >= CLAUSE_PAUSE_SECONDS) return true;
   const before = context.tokens[at - 1]?.text ?? '';
   return context.endsPhraseAt(at) || !countLeads.test(before);
 }

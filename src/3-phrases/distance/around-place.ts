@@ -1,0 +1,29 @@
+/** What the words round a number say of it: how deep the pipe lies, or that a stretch ends there. */
+import type { NumberPhrase } from '../number/read-number.ts';
+import { type Token, textOf } from '../token/token.ts';
+
+/** How far before a number, in tokens, words of depth are looked for. */
+const DEPTH_TOKENS = 10;
+
+/** "Depth to invert, nine feet", "the locator puts it at seven feet": how deep the pipe lies, not where the camera is. */
+export function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
+  for (let at = number.from - 1; at >= 0 && at >= number.from - DEPTH_TOKENS; at -= 1) {
+    if (/^(stop|question)$/.test(tokens[at]?.breakAfter ?? '')) return false;
+    const isOfThing = tokens[at]?.text === 'deep' && /^inch(es)?$/.test(tokens[at - 1]?.text ?? '');
+    if (!isOfThing && /^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
+  }
+  return false;
+}
+
+/** "37, I'm out of it": the ending is told after its number. */
+const outAfter =
+  /^(feet |foot )?(and |then |and then )?(i 'm|we 're|it 's|i come|we come|i 've come|we 've come) (back )?(out( of (it|that|there|the \w+))?|clear( of it)?|through it|gone|over|past it)( |$)/;
+
+export function endsAfter(tokens: readonly Token[], at: number): boolean {
+  const words = textOf(tokens, at, at + 9);
+  const match = outAfter.exec(words)?.[0];
+  if (match === undefined) return false;
+  // "I'm out in the street", "we're out of tape": no stretch ends there.
+  const next = tokens[at + match.trim().split(' ').length]?.text ?? '';
+  return !/^(in|into|on|at|under|by|to|here)$/.test(next);
+}
