@@ -177,7 +177,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     };
   // "between those two": things are counted.
   const before = tokens[number.from - 1];
-  if (before?.breakAfter === 'none' && /^(those|these|them|all|both)$/.test(before.text)) return null;
+  if (before && !isEndOfClause(tokens, number.from) && /^(those|these|them|all|both)$/.test(before.text)) return null;
   const tail = phraseAfter(tokens, number.to, change);
   const to = tail?.to ?? number.to;
   const value = tail ? Math.floor(number.value) : number.value;
