@@ -48,9 +48,10 @@ const costs = {
   ledIn: -1.5,
   ledOn: -1.2,
   followed: -0.9,
+  opensNext: 1.2,
   adjacent: -0.8,
   broken: 2.5,
-  pause: 1,
+  pause: 1.6,
   unusedPlace: 1.2,
   noPlace: 2.6,
 } as const;
@@ -90,8 +91,13 @@ function cost(
   const lead = tokens[place.from - 1]?.text ?? '';
   const isIntroduced = tokens.slice(from, to).some((token) => existentials.test(token.text));
   const isLed = /^(at|from|about|between|on|is|'s)$/.test(lead) && !isIntroduced;
+  const opensNext = existentials.test(tokens[place.to]?.text ?? '');
   return (
-    sum + (placeFirst ? costs.againstHabit : 0) + (isLed ? costs.ledIn : 0) + (to - from <= 0 ? costs.adjacent : 0)
+    sum +
+    (placeFirst ? costs.againstHabit : 0) +
+    (opensNext ? costs.opensNext : 0) +
+    (isLed ? costs.ledIn : 0) +
+    (to - from <= 0 ? costs.adjacent : 0)
   );
 }
 

@@ -5,7 +5,7 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
-import { type Token, textOf } from '../token/token.ts';
+import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth } from './around-place.ts';
 import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
