@@ -189,7 +189,7 @@ function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens:
 const pointing =
   /(^| )(there 's|there is|there are|there was|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|we have|we got|i 've got|i got|i have|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|that is|it is|looks like|found|find|comes|hit|hitting|spot|spotted|picking up|got)( |$)/;
 const reported =
-  /^(disclosure|the previous|previous|prior|earlier report|listing|report)|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
+  /^(disclosure|the previous|previous|prior|earlier report|listing|report|plans?|drawings?|maps?|survey|blueprints?|sketch|as|gis|according|going by|on the)\b|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
 const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
 const definites = /^(the|that|those|these|your|our|my|his|her|its|this|same)$/;
 

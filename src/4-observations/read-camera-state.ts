@@ -1,6 +1,7 @@
 /** Where the camera is while the talk is read: pushed on again, parked, or past what can be. */
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
+import { resolveRelative } from './place-claim.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -30,6 +31,9 @@ export function dropFarPlaces(reading: Reading, claims: readonly Claim[]): void 
   }
 }
 
+/** The place of a landmark stands this near its verb, in tokens ("the sidewalk is at about twelve"). */
+const LANDMARK_TOKENS = 5;
+
 export function noteLandmarks(reading: Reading, sentence: Sentence, claims: readonly Claim[]): void {
   const run = currentRun(reading);
   const { tokens } = reading.phrases;
@@ -37,7 +41,8 @@ export function noteLandmarks(reading: Reading, sentence: Sentence, claims: read
   for (const place of phrasesOf(sentence.phrases, 'distance')) {
     const before = tokens.slice(sentence.from, place.from).map((token) => token.text);
     const verb = before.findLastIndex((word) => /^(is|'s|ends|starts|begins|sits)$/.test(word));
-    if (verb < 1) continue;
+    // "By seven feet only half the pipe is left, and it lets up at nine.": the verb tells of something else.
+    if (verb < 1 || before.length - verb > LANDMARK_TOKENS) continue;
     const words = before
       .slice(Math.max(0, verb - 2), verb)
       .filter((word) => !/^(the|a|an|of|near|far|edge|he|says|that|it|and|so)$/.test(word));
@@ -82,5 +87,32 @@ export function advance(
       token: last.from,
       rule: last.rule,
     };
-  }
+  } else if (!last && !isFollowUp && claimCount === 0) stepOn(reading, sentence);
+}
+
+/** A sentence that only says how far the camera goes on holds little else. */
+const STEP_TOKENS = 9;
+
+const goingOn =
+  /^(and |then |now |okay |so |alright )*(on|go|going|we|i|push|pushing|move|moving|down|up|just|only|another)\b/;
+
+/** "Three feet further." stands alone: what is named next is there. */
+function stepOn(reading: Reading, sentence: Sentence): void {
+  const run = currentRun(reading);
+  const step = phrasesOf(sentence.phrases, 'relative').find(
+    ({ relative }) => relative.shape === 'offset' && relative.feet !== null && relative.feet > 0,
+  );
+  if (!run || !step || run.way !== 'out' || sentence.isQuestion || sentence.to - sentence.from > STEP_TOKENS) return;
+  if (step.from - sentence.from > 2 && !goingOn.test(sentence.text)) return;
+  const placing = resolveRelative(reading, run, step, null);
+  if (placing?.at == null) return;
+  run.here = placing.at;
+  run.furthest = Math.max(run.furthest, placing.at);
+  reading.pending = {
+    feet: placing.at,
+    toFeet: null,
+    sentence: sentence.index,
+    token: step.from,
+    rule: step.rule,
+  };
 }

@@ -3,7 +3,7 @@
  * The order of the questions is the method; each gives way to the next only when it has nothing to say.
  */
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { textOf } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
@@ -61,6 +61,7 @@ export function readClaim(
     return consider('means an end only up the line');
   if (claim.source === 'sign' && needsOpening.has(claim.kind) && !namesOpening(reading, sentence))
     return consider('no opening is named with it');
+  if (isReachOnly(claim, claims, tokens)) return consider('says how far something goes');
   const revived = reviveFor(reading, sentence, claim, assertion);
   if (revived) {
     fillFields(revived, claim);
@@ -173,3 +174,13 @@ function namesOpening(reading: Reading, sentence: Sentence): boolean {
         phrasesOf(other.phrases, 'thing').some((phrase) => openingKinds.has(phrase.kind)),
     );
 }
+
+const reach =
+  /\b(all the way|clear|from here|from there|right|on|most of the way) (out |up |down )?to (the|that|your|our)$|\bas far as (the|that|your|our)$/;
+
+/** "Heavy all the way to the bend": what a stretch reaches to is not met yet. */
+const isReachOnly = (claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean =>
+  (claim.place === null || (claim.place.to < claim.from && claim !== claims[0])) &&
+  claim.relative === null &&
+  fittingKinds.has(claim.kind) &&
+  reach.test(textOf(tokens, Math.max(0, claim.from - 8), claim.from));

@@ -13,6 +13,9 @@ const saysWhatItIs =
   / (it 's|it is|that 's|we 're|becomes|now|here|must be|is|we 've got|you 've got|you got|we have|you have|there 's|then|after|below|past|beyond|behind|outside) /;
 const isShort = (sentence: Sentence): boolean => sentence.to - sentence.from <= SHORT_TOKENS;
 
+/** "It's concrete from now on": the material turns here, though no verb says so; "lead pipe from here" says what the pipe is. */
+const turnsHere = /^(?!.*\bpipe\b).*\bfrom (here|there|now)( on)?\b(?! (on )?out)/;
+
 /** A statement of a pipe and its place alone is no longer than this. */
 const SHORT_TOKENS = 8;
 
@@ -125,8 +128,9 @@ export function addPipe(
   const saysNew =
     isPlacedAnew || saysFromHere || (hasPlace && isShort(sentence)) || saysWhatItIs.test(` ${sentence.text} `);
   if (!saysNew || (isPatched && !saysFromHere)) return false;
-  // Another pipe, with a place and no "from here on", is where it changes.
-  if (!saysFromHere && run.material !== null && run.material !== material.material)
+  // Another pipe, with a place, is where it changes.
+  const saysTurn = !saysFromHere || turnsHere.test(sentence.text);
+  if (saysTurn && run.material !== null && run.material !== material.material)
     return addChange(
       reading,
       sentence,

@@ -4,25 +4,49 @@ import type { Sentence } from './sentence.ts';
 
 /** Words that end a stretch wherever they stand beside a place. */
 const endingWords =
-  /\b(out of (it|that|them|this|the (water|belly|sag|dip|roots?|grease|mud|scale|bad|worst|mess))|out the other|clears|cleared|ends|ended|ending|quits|quit|stops|lets go|let go|lets up|let up|until|till|tapers|peters|fades|gone (by|at)|done (by|at|with)|over (by|at|with)|finish(es|ed)? (by|at)|dry (again|by|at)|carries on|carry on|continues|keeps (on|going) (to|till|until)|runs? (on )?to|runs out|goes( on| out)? to|all the way to|clear (out )?to|(come|comes|coming) (back )?up|levels? (out|off)|flattens out|straightens|terminat\w*|far end|other end|end of (it|that)|back out|surfac\w*|(it|picture|view|vision) 's back|restored|can see again|see again|clear again|clean again|good again|round again|back to (normal|good|clean|round)|lens clears|behind (us|me))\b/;
+  /\b(out of (it|that|them|this|the (water|belly|sag|dip|roots?|grease|mud|scale|bad|worst|mess))|out the other|clears|cleared|ends|ended|ending|quits|quit|stops|lets go|let go|lets up|let up|until|till|tapers|peters|fades|gone (by|at)|done (by|at|with)|over (by|at|with)|finish(es|ed)? (by|at)|dry (again|by|at)|carries on|carry on|continues|keeps (on|going) (to|till|until)|runs? (on )?to|runs out|goes( on| out)? to|all the way to|clear (out )?to|(come|comes|coming) (back )?up|levels? (out|off)|flattens out|straightens|terminat\w*|^(\S+ ){1,4}it 's (all )?gone$|gone again|dry (land|ground|pipe)|(up )?into (the )?(air|clear)|(is|are|'s) behind|far end|other end|end of (it|that)|back out|surfac\w*|(it|picture|view|vision) 's back|restored|can see again|see again|clear again|clean again|good again|round again|back to (normal|good|clean|round)|lens clears|behind (us|me))\b/;
 /** "Out of it." with the number in the sentence after. */
 const endsNext =
   /^((and|then|now|there|okay|so|finally|alright|it|it 's|i 'm|we 're|and i 'm|we|i) )*((come |comes |came |get |pop )?(out|out of (it|that|there|the \w+)|back out|out again)|it ends|ends|ended|clear(ed|s)?( up)?|clear of it|through it|through|dry( again)?|done|gone|over|(the )?end of (it|that|the \w+)|(view|picture) (is |'s )?(back|restored)|restored|good again|clean again)( again| here| now| there)*$/;
+/** "Thirty seven." with "Dry again." in the sentence after. */
+const endedThen =
+  /^((and|then|now|there|okay|so|finally|alright|it|it 's|i 'm|we 're|i|we) )*((come |comes |came |get |pop )?(out of (it|that|there|the \w+)|back out|out again|up out of (it|that))|it ends|ends there|clear of it|dry( again| land)?|gone again|(the )?end of (it|that|the \w+)|(view|picture|vision) (is |'s )?(back|restored|clear)( again)?|restored|(good|clean|clear) again|can see again)( again| here| now| there)*$/;
 /** "Up to nine." by itself. */
 const endsAlone =
   /^(and |then |it goes |goes |runs |on |all )*(up |out |on |down |the way |clear |clean |back )*(to|till|until|through|thru) (about |around |maybe |say |almost |just past )?\S+( \S+){0,3}$/;
 
+/** "I'm ending this one there": what ends is the run. */
+const stopsHere = /\b(i|we)( 'm| 're| 'll|'m|'re|'ll| am| are)?( just)? (end|ending|stop|stopping|quit|quitting)\b/;
+
 const SHORT_TOKENS = 7;
+/** A sentence of so few tokens is a place and no more. */
+const LONE_TOKENS = 4;
+
+const isNaming = (sentence: Sentence): boolean => sentence.phrases.some((phrase) => phrase.family === 'thing');
+const hasPlace = (sentence: Sentence): boolean => phrasesOf(sentence.phrases, 'distance').length > 0;
 
 /** Whether a sentence that gives a place and names no thing says where something ends. */
 export function tellsEnd(sentences: readonly Sentence[], sentence: Sentence): boolean {
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
-  if (!place) return false;
+  if (!place || stopsHere.test(sentence.text)) return false;
   if (place.distance.isEnd === true) return true;
   if (place.distance.toFeet !== null) return false;
   const before = sentences[sentence.index - 1];
+  const next = sentences[sentence.index + 1];
+  const isLone = sentence.to - sentence.from <= LONE_TOKENS && !isNaming(sentence);
+  if (isLone && next && !isNaming(next) && !hasPlace(next) && endedThen.test(next.text)) return true;
+  const earlier = sentences[sentence.index - 2];
+  // "Thirty seven. Dry again. Forty one.": the ending has its place already.
+  const isTaken =
+    before !== undefined &&
+    earlier !== undefined &&
+    earlier.to - earlier.from <= LONE_TOKENS &&
+    hasPlace(earlier) &&
+    !isNaming(earlier) &&
+    endedThen.test(before.text);
   const isToldBefore =
     before !== undefined &&
+    !isTaken &&
     before.to - before.from <= SHORT_TOKENS &&
     sentence.to - sentence.from <= SHORT_TOKENS &&
     endsNext.test(before.text) &&

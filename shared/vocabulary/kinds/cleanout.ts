@@ -24,7 +24,7 @@ export const cleanout = {
     'inspection eye',
     'rodding point',
   ],
-  notWords: ['cleanout price', 'riser clamp', 'cleanout side'],
+  notWords: ['cleanout price', 'riser clamp', 'up the|that|a|your riser', 'cleanout side'],
   misheard: [{ heard: 'clean up|cleanup riser', said: 'cleanout', needs: 'distance' }],
   examples: {
     says: [
@@ -34,6 +34,7 @@ export const cleanout = {
       { text: "Here's another clean out, 22.5, at twelve o'clock.", gives: { at: 22.5, clock: 12 } },
     ],
     never: [
+      'At forty I can see up the riser.',
       'The cleanout cap was hiding under the ivy, took me a while.',
       "I'd put a cleanout by the curb while they're digging.",
       'No cleanout on this side that I can see.',

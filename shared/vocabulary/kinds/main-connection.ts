@@ -65,6 +65,8 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     ],
     unsure: [{ text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' }],
     never: [
+      'The drawing shows the main at eighty.',
+      'Plans put the main around seventy.',
       "We're headed for the main, should be about sixty feet.",
       'The city owns everything from the main to the curb.',
       'The main thing is to keep people from pouring grease down it.',

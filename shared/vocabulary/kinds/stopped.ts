@@ -52,6 +52,7 @@ export const stopped = {
   notWords: spoken`
     can't|couldn't|cannot get the|a|my|any light|picture|lens|tool|hand|focus|angle on|around|to|through|in;
     stuck at the|home|work|his|her; going on about|a|the|vacation|holiday; i 'm not going on a;
+    i|we|he|she|they 'm|am|'s|is|'re|are not making it|this|that|any up; ain't making it|this|that up; full stop , full;
     nearly|almost|just_about|never stopped|stops|stop me|us|it|the_camera; nearly|almost|nearly_got|almost_got hung_up|stuck|wedged|jammed;
     got hung_up|stuck for|there|a; hung up for|there; stuck for a;
     can't|couldn't|could_not get past|through|by|over|around it|this|that? at_first|first;
@@ -89,6 +90,7 @@ export const stopped = {
       'I stopped for coffee on the way.',
       'Stop there a second.',
       'The rain stopped.',
+      "Ten feet. I promise I'm not making that up.",
     ],
     notYet: [{ text: "I can't get past their dog.", gives: [] }],
   },

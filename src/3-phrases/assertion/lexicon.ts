@@ -148,6 +148,8 @@ export const assertionCues: readonly CueList[] = [
       my mother; my cousin; my daughter; my son; my wife; my husband; my neighbor; my sister; my aunt; my buddy;
       my first; swears; swore; wrote that; wrote it up; report said; report says; disclosure says; disclosure said;
       insists; insisted; promised; promises;
+      plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
+      according to my|your|his|her|their|that|this|a; going by the plan|plans|drawing|drawings|map|sketch; on the plan|plans|drawing|drawings|map;
     `,
   },
   {

@@ -12,7 +12,14 @@ export const examples = {
     { value: 'temperature', ways: ['ninety five outside', 'twenty below'] },
     {
       value: 'length',
-      ways: ['ten feet long', 'six feet of scale', 'for the next five feet', 'goes on for twelve feet'],
+      ways: [
+        'ten feet long',
+        'six feet of scale',
+        'for the next five feet',
+        'goes on for twelve feet',
+        'and that goes on for another eight',
+        'running about a foot',
+      ],
     },
     { value: 'depth', ways: ['six feet deep', 'eight feet down', 'four feet of cover'] },
     { value: 'ordinal', ways: ['unit twelve', 'joint number five', 'lot 40', 'house number twelve'] },

@@ -81,7 +81,7 @@ export const lengthBefore: readonly string[] = spoken`
 `.filter((words) => words !== 'about');
 /** The same, unless the number is the way from somewhere ("goes three feet past the wye"). */
 export const lengthVerbs: readonly string[] = spoken`
-  that runs; that runs about; it runs; runs; running; that goes; it goes; it goes about; it goes on; covers; it covers;
+  that runs; that runs about; runs about; running about; running for about; goes for; going for; it runs; runs; running; that goes; it goes; it goes about; it goes on; covers; it covers;
   spans; it spans; extends; it extends; stretches; it stretches; carries on; it carries on; continues; it continues;
   lasts maybe; it lasts; covering; extending; stretching; it keeps going; keeps going; keeps up;
 `;

@@ -1,6 +1,6 @@
 /** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
 
-import { readRelative } from '../distance/read-feet.ts';
+import { isEndOfClause, readRelative } from '../distance/read-feet.ts';
 import { isTravelled } from '../distance/travel.ts';
 import type { NumberPhrase } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
@@ -24,12 +24,33 @@ export function readLength(tokens: readonly Token[], number: NumberPhrase): Phra
   const unit = phraseAfter(tokens, number.to, feetUnit);
   const isLed =
     unit !== null && !isTravelled(tokens, number.from) && phraseBefore(tokens, number.from, lengthLead) !== null;
+  if (isBareLength(tokens, number))
+    return { family: 'length', feet: number.value, from: number.from, to: number.to, rule: 'goes on for <number>' };
   const runs = unit !== null && phraseBefore(tokens, number.from, lengthVerb) !== null;
   if (runs && readRelative(tokens, number.from, unit.to) === null)
     return { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'runs <number> feet' };
   return isLed && unit
     ? { family: 'length', feet: number.value, from: number.from, to: unit.to, rule: 'for <number> feet' }
     : null;
+}
+
+const goesOn = phraseSet([
+  'goes|runs|carries|keeps|lasts on? for about|another?',
+  'going|running on? for about|another?',
+]);
+
+/** "A low spot, and that goes on for another eight": the unit is left out. */
+const isBareLength = (tokens: readonly Token[], number: NumberPhrase): boolean =>
+  !number.isFraction &&
+  number.value >= 2 &&
+  isEndOfClause(tokens, number.to) &&
+  phraseBefore(tokens, number.from, goesOn) !== null;
+
+/** "… running about a foot": no number stands before the unit. */
+export function readLengthAtUnit(tokens: readonly Token[], at: number): PhraseOf<'length'> | null {
+  if (tokens[at]?.text !== 'foot' || tokens[at - 1]?.text !== 'a' || !isEndOfClause(tokens, at + 1)) return null;
+  const lead = phraseBefore(tokens, at - 1, lengthVerb) ?? phraseBefore(tokens, at - 1, lengthLead);
+  return lead === null ? null : { family: 'length', feet: 1, from: at - 1, to: at + 1, rule: 'runs a foot' };
 }
 
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {

@@ -84,6 +84,8 @@ export const endBefore: readonly string[] = spoken`
   exit at; exits at; out again at; free of it at; get out at; get out of it at; got out of it at; wraps up at;
   break out at; come up for air at; up for air at; surface at; surfaces at; comes clear at; come clear at;
   lens clears at; as far as; as far out as; up as far as; right up to; not out until; not out till; not out of it until;
+  out toward|towards; running toward|towards; deeper toward|towards; worse toward|towards; on toward|towards;
+  through to about|around; gone at; gone again at; gone again by; dry again by; dry by; clear of it at|by;
 `;
 
 /** After a number with a foot unit: the number is the way from somewhere, forwards. */

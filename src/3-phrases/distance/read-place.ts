@@ -9,6 +9,7 @@ import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth } from './around-place.ts';
 import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { bareStepTo, isStep } from './read-step.ts';
 import { isTravelled } from './travel.ts';
 
 /** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
@@ -81,6 +82,14 @@ const rate = phraseSet([
 ]);
 const spanBefore = phraseSet(['every', 'each', 'the last', 'the next', 'next', 'for about', 'plus']);
 
+/** Small words that soften a number and stand between it and the words that say what it is. */
+const soft = /^(maybe|say|roughly|perhaps|probably|approximately|nearly|almost)$/;
+
+function beforeSoft(tokens: readonly Token[], at: number): number {
+  const before = tokens[at - 1];
+  return before !== undefined && before.breakAfter === 'none' && soft.test(before.text) ? at - 1 : at;
+}
+
 interface PlaceContext {
   readonly tokens: readonly Token[];
   /** Whether some known thing, material, position or degree starts at a token, or ends at it. */
@@ -97,7 +106,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
   if (isDepth(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
-  const isEnd = phraseBefore(tokens, number.from, end) !== null || endsAfter(tokens, number.to);
+  const isEnd = phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null || endsAfter(tokens, number.to);
   const more = phraseAfter(tokens, number.to, moreFeet);
   if (more && !number.isFraction) {
     const relative = readRelative(tokens, number.from, more.to);
@@ -132,7 +141,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
       /^(from|starting|beginning)$/.test(tokens[number.from - 1]?.text ?? '') &&
       !/stop|comma|question/.test(tokens[number.from - 1]?.breakAfter ?? 'stop');
     const relative = isFrom ? null : readRelative(tokens, number.from, feet.to);
-    if (!relative && isTravelled(tokens, number.from))
+    if (!relative && (isTravelled(tokens, number.from) || isStep(tokens, number.from, feet.to)))
       return {
         from: number.from,
         to: feet.to,
@@ -159,6 +168,18 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     };
   }
   if (number.isFraction || number.isVague) return null;
+  const stepTo = bareStepTo(tokens, number);
+  if (stepTo !== null)
+    return {
+      from: number.from,
+      to: stepTo,
+      feet: number.value,
+      frame: 'bare',
+      sign: 1,
+      needsAnchor: false,
+      isEnd: false,
+      ...respelling,
+    };
   // "Go another five and there's roots": the unit is left out.
   const isMore =
     phraseBefore(tokens, number.from, another) !== null &&

@@ -19,6 +19,7 @@ export const examples = {
     { value: 67, ways: ['two thirds of the way up', 'two thirds full'] },
     { value: 25, ways: ['a quarter of the pipe', 'a quarter full', 'lost about a quarter of its height'] },
     { value: 75, ways: ['three quarters of the pipe', 'three quarters blocked'] },
+    { value: 80, ways: ['leaving twenty percent of the pipe open', 'only twenty percent of the bore is left'] },
     { value: 100, ways: ['a hundred percent blocked', 'one hundred percent'] },
   ],
   never: [

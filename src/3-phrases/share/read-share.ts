@@ -72,9 +72,38 @@ const inchUnit = phraseSet([
   'and half',
 ]);
 
+/** How many tokens after a share may tell that it is what is left, not what is taken. */
+const LEFT_TOKENS = 7;
+const leftBefore =
+  /\b(leaves|leave|leaving|left)( us| me| you| her| only| just| about| maybe| roughly| barely| at best)*$/;
+const leftAfter =
+  /^(%|percent)? ?((of|in) (the|it|that|this|our|my|her) ?)?((full |original )?(pipe|bore|opening|line|diameter|section|hole) )?((is|'s|that 's|are|still|only|all that 's|remains|stays) )*(left|open|clear|remaining|remains|usable|to work with)$/;
+
+/** "leaves about twenty percent of the pipe open", "a third of it is left": the rest is blocked. */
+function isLeftOpen(tokens: readonly Token[], from: number, to: number): boolean {
+  let lead = '';
+  for (let at = from - 1; at >= Math.max(0, from - LEFT_TOKENS); at -= 1) {
+    if ((tokens[at]?.breakAfter ?? 'stop') !== 'none') break;
+    lead = `${tokens[at]!.text} ${lead}`;
+  }
+  const leaves = leftBefore.test(lead.trim());
+  let text = '';
+  for (let at = to - 1; at < Math.min(tokens.length, to + LEFT_TOKENS); at += 1) {
+    const token = tokens[at]!;
+    if (at >= to) text = `${text} ${token.text}`.trim();
+    const says = /(left|open|clear|remaining|remains|usable|with)$/.test(text) && leftAfter.test(text);
+    // "Twenty percent open joint", "a third left side": the word goes on to something else.
+    const next = tokens[at + 1]?.text;
+    if (says && (token.breakAfter !== 'none' || next === undefined || /^(and|but|so|for|in|at|if)$/.test(next)))
+      return true;
+    if (token.breakAfter !== 'none') break;
+  }
+  return leaves && /^(of|open|clear|for)$/.test(tokens[to]?.text ?? '');
+}
+
 export function readShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'share'> | null {
   const make = (value: number, to: number, isBare: boolean, rule: string): PhraseOf<'share'> | null => {
-    const percent = Math.round(value * 10) / 10;
+    const percent = Math.round((isLeftOpen(tokens, number.from, to) ? 100 - value : value) * 10) / 10;
     return percent >= 0 && percent <= 100 ? { family: 'share', percent, isBare, from: number.from, to, rule } : null;
   };
   const percentUnit = phraseAfter(tokens, number.to, unit);
