@@ -23,7 +23,7 @@ export const belly = {
     water 's|is just sitting|standing|laying|lying; water * sitting|standing|laying|lying|pooled|pooling;
     sitting|sits|retained|trapped water; there is retained water; water 's|is|just|that|and_it|not stays|stay;
     holding|holds|hold|held water; in water; in the water; into water; into the water; water in the bottom;
-    water sits|sit|lays|lies|stands; it dips; she dips; she 's dipping; camera goes|went|dips under; settled and;
+    water sits|sit|lays|lies|stands; it dips; she dips; she 's dipping;  settled and;
     water the * stay; water stays; water stay; doesn't drain; does not drain; it never empties; carrying water;
     carries water; pipe sags; full of water; half under; water don't move; water doesn't move; water not moving;
     water it not move; the water stay , it not move;

@@ -23,6 +23,8 @@ export const linerEnd = {
     stopped|ended|quit|quits|ends|stops the|their <liner>|lining; they stop|stopped|quit|quits|end|ended lining;
     <liner>|lining goes|runs|extends|carries|lasts|'s_good|gets|comes|reaches as_far_as|to|out_to|till|until|up_to;
     no more <liner>; unlined from; <liner>|lining|sleeve|lining_'s is|'s done|over|finished|cut|ended|behind_us;
+    termination|finish of a|the? liner|lining|sleeve|cured_in_place;
+    liner|lining|sleeve is|'s ending|stopping|finishing; liner|lining|sleeve ending|stopping|finishing;
   `,
   notWords: spoken`
     cut|cuts|sticking|poking|hanging|coming_up|window|hole|opening * out of the|this <liner>;
@@ -38,6 +40,7 @@ export const linerEnd = {
   ],
   examples: {
     says: [
+      { text: 'The liner is ending at thirty three.', gives: { at: 33 } },
       { text: 'We come out of the liner at fifty three.', gives: { at: 53 } },
       { text: 'That is as far as they lined it, forty four feet.', gives: { at: 44 } },
       { text: 'The lining gives out at 38.', gives: { at: 38 } },

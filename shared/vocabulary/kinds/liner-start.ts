@@ -20,8 +20,9 @@ export const linerStart = {
     we hit the liner; in the liner now; in liner now;
     <liner>|sleeve * starts|begins|start|begin|picks_up|kicks_in|started|commences|takes_over;
     starts|begins|start|beginning|front|mouth|front_edge|leading_edge|upstream_edge|upstream_end|near_end of the|a|that|this? <liner>;
-    into|entering|enter|entered|reach|reached|hit|hitting|meet|pick_up|picking_up|onto|come_to|get_into the|a|some|that|this liner|lining|sleeve|lined_pipe|lined_section; into|entering liner|lining|lined_pipe|epoxy|cipp;
-    we|i 're|'m|are|am in|inside|into|on liner|lined_pipe|a_liner; now|that_'s|it_'s in|inside liner|lined_pipe|a_liner|the_liner;
+    into|entering|enter|entered|reach|reached|hit|hitting|meet|pick_up|picking_up|onto|come_to|get_into the|a|some|that|this liner|lining|sleeve|lined_pipe|lined_section;
+    into|entering liner|lining|lined_pipe|epoxy|cipp; we|i 're|'m|are|am in|inside|into|on liner|lined_pipe|a_liner;
+    now|that_'s|it_'s in|inside liner|lined_pipe|a_liner|the_liner;
     we 're|i 'm|i_am|we_are|that_puts_me|puts_us in the <liner>;
     lined|relined|sleeved from|starting|beginning|here_on|from_here|past|after|on_from|onward|onwards|between|for_the_next;
     <liner> from|between|runs_from|goes_from|is_from|'s_from|running_from; lining|sleeve|relining from;
@@ -30,6 +31,11 @@ export const linerStart = {
     transition|transitions|changes|goes|going|moving into|to|over_to a|the? liner|lining|lined_pipe;
     starts|begins being lined; first of the <liner>; where they started|start the|lining;
     where the <liner> starts|begins|takes_over|picks_up|kicks_in;
+    start|starts|beginning|commencement|onset of a|the? liner|lining|sleeve|cured_in_place;
+    liner|lining|sleeve|relining is|'s starting|beginning|commencing;
+    liner|lining|sleeve starting|beginning|commencing;
+    liner|lining|sleeve has_been|was|is|'s installed|put_in|pulled_in; this is where they lined|relined;
+    where the lining|liner|sleeve starts|begins|kicks_in; shiny|cut edge of the liner|lining;
   `,
   weakWords: spoken`
     it|this|pipe|line|section|that|she|bit|part|stretch|next|rest|here 's|is|was|has|'s_all|has_been|'s_been been? lined|relined|sleeved;
@@ -54,6 +60,8 @@ export const linerStart = {
   ],
   examples: {
     says: [
+      { text: 'Start of a cured in place liner, seven feet.', gives: { at: 7 } },
+      { text: 'A liner has been installed from nineteen feet on.', gives: { at: 19 } },
       { text: "It's lined from thirty on.", gives: { at: 30 } },
       { text: 'At fourteen feet this has been lined.', gives: { at: 14 } },
       { text: 'Entering the liner at nine feet.', gives: { at: 9 } },

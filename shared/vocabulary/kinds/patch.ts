@@ -13,7 +13,7 @@ export const patch = {
     sectional repair; repaired section; replaced section; replacement section; replacement piece;
     previous|prior|past|earlier|recent|new|newer|newish|plumber's|old repair|patch|fix|mend;
     spot|point|sectional|section|local|band|sleeve|patch repair|liner|fix|lining;
-    repair patch|spot|piece|job|clamp|sleeve|band|collar; patch liner; patch job; patched; mended; spliced;
+    repair patch|spot|piece|job|sleeve|collar; patch liner; patch job; patched; mended; spliced;
     spliced piece|section; splice in;
     new|newer|newish|replaced|replacement|different|fresh|short section|piece|length|stretch|bit|stick|joint of * pipe|clay|plastic|pvc|iron|abs;
   `,
