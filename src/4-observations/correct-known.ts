@@ -77,7 +77,10 @@ export function knownAgain(
     !assertion.isHedged &&
     (assertion.isSure ||
       answersYes.test(sentence.text) ||
-      /\b(that 's a|those are|it is|they are|alright|definitely)\b/.test(sentence.text)) &&
+      /\b(that 's a|it 's an?|those are|it is|they are|they 're|alright|definitely|(is|'s) (really|indeed|definitely|in fact) )\b/.test(
+        sentence.text,
+      ) ||
+      isCalledSo(reading, sentence, claim)) &&
     !/\b(maybe|possible|possibly|could|might)\b/.test(sentence.text)
   )
     known.status = 'present';
@@ -96,6 +99,10 @@ export function knownAgain(
   mentionAgain(reading, known, sentence.from, sentence.to);
   return known;
 }
+
+/** "That one at twelve is a hole.": the claim is what the sentence says of it. */
+const isCalledSo = (reading: Reading, sentence: Sentence, claim: Claim): boolean =>
+  /\b(is|'s|are|'re) (a|an)$/.test(textOf(reading.phrases.tokens, Math.max(sentence.from, claim.from - 3), claim.from));
 
 /**
  * "I gave you sand from 22, it really begins at 21", "the offset is at 32, not 30", "the tee at 6 is on the right, not the left":

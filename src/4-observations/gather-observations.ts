@@ -18,6 +18,7 @@ import { saysPlaceFirst } from './cut-stretch.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
+import { doubtLast } from './later-doubt.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
@@ -80,6 +81,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     if (item) touched.push(item);
     if (item) reading.latest = item;
   }
+  if (touched.length === 0 && claims.length === 0) doubtLast(reading, sentence);
   if (touched.length > 0) {
     reading.focus =
       reading.focusSentence === sentence.index

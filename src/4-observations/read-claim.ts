@@ -20,7 +20,7 @@ import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
 import { renameLast } from './rename-kind.ts';
 import type { Sentence } from './sentence.ts';
-import { isNamedAnew, rejects } from './take-back.ts';
+import { isDismissed, isNamedAnew, rejects } from './take-back.ts';
 import { tellFitting } from './tell-fitting.ts';
 import { tellShare } from './tell-share.ts';
 
@@ -106,6 +106,11 @@ export function readClaim(
   if (known && isNamedAnew(reading, sentence, claim, claims)) {
     withdrawItem(known, `named anew: "${sentence.text}"`);
     return consider('named anew in the same breath');
+  }
+  if (isDismissed(sentence, claim, claims, textOf(tokens, claim.to, sentence.to))) {
+    if (known) withdrawItem(known, `taken back: "${sentence.text}"`);
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
+    return consider('looked like it and was not');
   }
   if (assertion.isDenied) {
     if (known && assertion.isDefinite) return consider('denies something of a known thing');

@@ -156,6 +156,18 @@ function retracts(reading: Reading, sentence: Sentence, focused: Item | undefine
   return true;
 }
 
+const seemed =
+  /\b(looked|looks|looking|seemed|sounded) (like|to be)\b|\bthought (i saw|i had|that|it|there|maybe|we had)\b/;
+const turnedOut = new RegExp(
+  `\\b(turned|turns) out (to be )?(just |only )?(a |an |my |the |some |nothing)|(it|that|this|they|those) ('s|is|was|'re|are|were) (just|only|nothing but|actually) |but (it|that|they) ('s|is|was|'re|are) (just |only )*(a |an |my |the )?(little |small )*${artefact}`,
+);
+
+/** "Looked like a hole, it's only a stain", "the hole at twelve turned out to be a shadow". */
+export function isDismissed(sentence: Sentence, claim: Claim, claims: readonly Claim[], after: string): boolean {
+  if (claims.at(-1) !== claim || !turnedOut.test(after)) return false;
+  return seemed.test(sentence.text) || /\b(turned|turns) out\b/.test(after);
+}
+
 /** "That's not roots, that's paper": takes back what was just claimed. */
 export function rejects(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
   if (!assertion.isDenied) return null;

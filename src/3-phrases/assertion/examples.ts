@@ -50,6 +50,12 @@ export const examples = {
     { text: 'No cracks okay now at 38 we have some gravel.', gives: { kind: 'debris', at: 38 } },
     { text: "I think, no, I'm sure, that's a hole at twenty feet.", gives: { kind: 'hole', at: 20 } },
     { text: 'Roots at 18, maybe a quarter of the pipe.', gives: { kind: 'roots', at: 18, percent: 25 } },
+    {
+      text: "Wye on the left at 27, I'm guessing that's the laundry.",
+      gives: { kind: 'wye', at: 27, position: 'left', serves: 'laundry' },
+    },
+    { text: 'Hole at 18, maybe somebody drilled it.', gives: { kind: 'hole', at: 18 } },
+    { text: 'Might be a crack at 31. Yes, it is a crack.', gives: { kind: 'crack', at: 31 } },
     { text: 'Offset at 44, probably from that big maple.', gives: { kind: 'offset-joint', at: 44 } },
     { text: "You usually see these in clay, and here's one, open joint at 36.", gives: { kind: 'open-joint', at: 36 } },
     {
@@ -58,6 +64,17 @@ export const examples = {
     },
   ],
   flagged: [
+    { text: "Crack at 22. I can't be sure.", gives: { kind: 'crack', at: 22, status: 'suspected' }, flag: 'suspected' },
+    {
+      text: "Don't quote me, but that's a void at 36.",
+      gives: { kind: 'void', at: 36, status: 'suspected' },
+      flag: 'suspected',
+    },
+    {
+      text: 'A collapse at 51, or could be.',
+      gives: { kind: 'collapse', at: 51, status: 'suspected' },
+      flag: 'suspected',
+    },
     {
       text: 'That might be an offset at 17.',
       gives: { kind: 'offset-joint', at: 17, status: 'suspected' },
@@ -85,6 +102,8 @@ export const examples = {
     },
   ],
   notGiven: [
+    "Looked like a hole at nine, it's only a stain.",
+    'Possible crack at 27. That crack at 27 turned out to be a hair.',
     'I do not see any roots, cracks or offsets through here.',
     'Cracks I am not seeing.',
     'Collapse, there is none.',
@@ -112,10 +131,6 @@ export const examples = {
   ],
   notYet: [
     { text: "It's not that there isn't scale at 22, it's just thin.", gives: { kind: 'scale', at: 22 } },
-    {
-      text: "Wye on the left at 27, I'm guessing that's the laundry.",
-      gives: { kind: 'wye', at: 27, position: 'left', serves: 'laundry' },
-    },
     {
       text: "Twenty nine feet, that's a crack, or a root, I can't tell.",
       gives: [

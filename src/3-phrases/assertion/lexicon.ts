@@ -90,7 +90,8 @@ export const assertionCues: readonly CueList[] = [
       i 'm thinking; potential; potentially; not sure if; not sure whether; can't tell if; couldn't tell if;
       can't tell whether; what might be; what could be; what may be; what appears to be; likely; probable;
       probably; presumably; suspect a; wouldn't be surprised; maybe a; be a maybe; i 'd almost say;
-      almost looks like;
+      almost looks like; it|that|this|there can be a|an; may|might|could have a|an|some|got; a|the|some|any chance|possibility;
+      question mark on; question mark against; might|may|could be seeing|looking; sort of looks like; kind of looks like; looks kind of like; resembles;
     `,
   },
   {
@@ -108,7 +109,9 @@ export const assertionCues: readonly CueList[] = [
       either way; question mark; unclear; inconclusive; suspected; to be confirmed; ain't gonna swear;
       not going to swear; don't hold me to; could be wrong; if i had to guess; or a shadow; or it may be;
       or it might be; or it could be; wouldn't testify; not one hundred percent; hard to be sure; i assume;
-      or so it looks;
+      or so it looks; or could be; might|could|may be nothing; could be wrong; i might be; can't make it out; can't make that out;
+      don't quote me; don't hold me; won't swear; shan't swear; not swearing; can't confirm; cannot say; can't say; too dark to; too murky to;
+      tough to tell; tough to say; difficult to tell|say; hard to make out; put it down as a maybe; a question; with a question; remains a possibly;
     `,
   },
   {
@@ -199,14 +202,14 @@ export const pseudoCues: readonly string[] = spoken`
   can't say i don't see; can't tell me that isn't; tell me that isn't; not as if there 's no; as if there 's no;
   it 's not as if; isn't merely; not merely; no mere; never thought; never expected; nobody could call;
   nobody disputes; nobody could say; not like there 's no; won't deny; can't deny; no denying; don't tell me;
-  not for nothing; not nothing; isn't nothing; ain't nothing but; no doubt; no question;
+  not for nothing; not nothing; isn't nothing; ain't nothing but; 
   no problem; no problem ,; no kidding; no joke; no surprise; no wonder; no lie; not gonna lie;
   not going to lie; i 'm not gonna lie; not kidding; no wait; no , wait; wait , no; no hang on; no , hang on;
-  no hold on; no , hold on; no sorry; no , sorry; no mistaking; no mistake; no two ways; no hub; no hub band;
+  no hold on; no , hold on; no sorry; no , sorry; no two ways; no hub; no hub band;
   no hub coupling; no idea; no worries; no rush; no matter; no big deal; no offense; no judgement; no judgment;
   no good; no thanks; no sir; no ma am; no ma'am; no way around; no longer; no fun; no less than; no more than;
   no better; no worse; no further; no farther; no change; no access; no picture; no view; no visibility; number;
-  without a doubt; without question; without wrecking; without breaking; without a wrench; not only; not just;
+  without question; without wrecking; without breaking; without a wrench; not only; not just;
   not to mention; not sure; not certain; not positive; not a lot; not a lot of; not much; not much of; not many;
   not too many; not too much; not bad; not too; not so; not very; not super; not overly; not especially; not particularly; not too bad; not so bad; not terrible; not great; not surprised;
   not surprising; not moving; not in use; not used; not connected; not confirmed; not totally; not entirely;
@@ -217,7 +220,7 @@ export const pseudoCues: readonly string[] = spoken`
   no way that|it|this isn't; can't say there 's|is|are no; can't say there isn't|aren't; won't|wouldn't say there 's|is|are no;
   not say there 's|is|are no; can't|don't tell me that|it|this|there 's|is not|no; nobody told; nobody mentioned; nobody said; nobody knew; nobody noticed;
   no two; no different; no exception; no stranger; no secret; no thank; no name; not draining; not seated; not supposed; not touching;
-  not holding; not straight; not round; not getting; not able; not connected; can't miss; can't get past;
+  not holding; not straight; not round; not getting; not able; not connected; can't get past;
   can't get by; can't get through; can't get around; can't see; can't go; can't push; can't pass; can't tell;
   can't say; can't swear; can't help; can't believe; can't make; couldn't get; couldn't go;
   couldn't see a; couldn't miss; won't lie; won't swear; won't go; won't pass; won't fit; won't make;
