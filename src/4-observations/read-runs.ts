@@ -27,6 +27,10 @@ const begins = (signals: Signals): boolean =>
 /** Says where the camera goes in or goes to. */
 const hasWay = (signals: Signals): boolean => signals.direction !== null || signals.hasAccess;
 
+/** Enough of an announcement, where the counter then counts anew. */
+const announces = (signals: Signals): boolean =>
+  signals.isZero || signals.isOrdinal || (hasWay(signals) && (signals.isEntering || signals.isDoing));
+
 const otherWay: Readonly<Record<Direction, Direction>> = { downstream: 'upstream', upstream: 'downstream' };
 
 function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals: Signals): void {
@@ -110,7 +114,8 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   const isTurned = run.way === 'back' || run.end !== null || reading.isSummary;
   const hasCore =
     window !== null &&
-    (window.signals.isZeroed ||
+    ((window.countsAnew && announces(window.signals)) ||
+      window.signals.isZeroed ||
       (window.signals.isZero && begins(window.signals)) ||
       window.signals.isNext ||
       window.signals.isSameAccess ||

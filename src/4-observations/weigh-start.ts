@@ -25,6 +25,8 @@ const weights = {
   doing: 0.5,
   /** What follows starts again low, and says what the pipe is. */
   fresh: 1,
+  /** What follows counts up again from far below what was reached, past places where nothing was found before. */
+  countsAnew: 2.5,
   /** What follows goes on beyond what was reached. */
   goesOn: -1.5,
 } as const;
@@ -34,11 +36,18 @@ export const FIRST_RUN_SUM = 1.5;
 const WINDOW_SENTENCES = 4;
 /** How many sentences ahead the first places and materials of a new run are looked for. */
 const AHEAD_SENTENCES = 6;
+/** How far ahead, and over how many readings, the counter is followed to see whether it counts anew. */
+const COUNT_SENTENCES = 16;
+const COUNT_READINGS = 3;
+/** The counter must start at least this much below what was reached. */
+const COUNT_DROP_FEET = 8;
 
 export interface Window {
   readonly signals: Signals;
   readonly from: Sentence;
   readonly sum: number;
+  /** The counter starts again low after it, whatever is said. */
+  readonly countsAnew: boolean;
 }
 
 const hasPlaceIn = (sentence: Sentence): boolean =>
@@ -74,6 +83,29 @@ function joinSignals(parts: readonly { readonly signals: Signals }[]): Signals {
     isSameWay: some((part) => part.isSameWay),
     isDoing: some((part) => part.isDoing),
   };
+}
+
+/**
+ * Whether the readings after a sentence climb again from far below what the camera reached, at places where nothing is known:
+ * a summary climbs too, but names what was found.
+ */
+function countsAnew(reading: Reading, run: RunState, sentence: Sentence): boolean {
+  const readings: number[] = [];
+  for (const other of reading.sentences.slice(sentence.index + 1, sentence.index + 1 + COUNT_SENTENCES)) {
+    const signals = readSignals(other, reading.phrases.tokens);
+    // A later announcement is the likelier start of that count.
+    if (readings.length >= COUNT_READINGS || signals.isPullBack || hasSign(signals)) break;
+    const feet = phrasesOf(other.phrases, 'distance')[0]?.distance.feet;
+    if (feet !== undefined && feet > 0) readings.push(feet);
+  }
+  const [first] = readings;
+  if (first === undefined || readings.length < COUNT_READINGS) return false;
+  const known = reading.items.filter((item) => item.run === run.n && !item.isWithdrawn && item.at !== null);
+  const furthest = Math.max(0, ...known.map((item) => item.at ?? 0));
+  const climbs = readings.every((feet, index) => index === 0 || feet >= readings[index - 1]!);
+  if (!climbs || first > furthest / 2 || furthest - first < COUNT_DROP_FEET) return false;
+  const named = readings.filter((feet) => known.some((item) => Math.abs((item.at ?? 0) - feet) <= 0.5));
+  return named.length * 2 < readings.length;
 }
 
 /** Whether the talk after a sentence starts again near nought, goes on beyond what was reached, or tells nothing. */
@@ -113,6 +145,7 @@ export function gatherSigns(reading: Reading, run: RunState | null, sentence: Se
   const isNumbered = signals.number !== null && signals.number > (run?.n ?? 0);
   const isTurned = run !== null && (run.way === 'back' || reading.isSummary || run.end !== null);
   const follows = run ? whatFollows(reading, run, sentence) : 'unknown';
+  const isCountedAnew = run !== null && countsAnew(reading, run, sentence);
   const sum =
     (signals.isZeroed ? weights.zeroOnPurpose : signals.isZero ? weights.zero : 0) +
     (isNumbered ? weights.numbered : signals.isNext ? weights.next : 0) +
@@ -123,6 +156,12 @@ export function gatherSigns(reading: Reading, run: RunState | null, sentence: Se
     (isTurned ? weights.turned : 0) +
     (signals.isOrdinal ? weights.ordinal : 0) +
     (signals.isDoing && isTurned ? weights.doing : 0) +
-    (follows === 'fresh' ? weights.fresh : follows === 'goes on' && !signals.isZeroed ? weights.goesOn : 0);
-  return { signals, from: used[0]!.sentence, sum };
+    (isCountedAnew
+      ? weights.countsAnew
+      : follows === 'fresh'
+        ? weights.fresh
+        : follows === 'goes on' && !signals.isZeroed
+          ? weights.goesOn
+          : 0);
+  return { signals, from: used[0]!.sentence, sum, countsAnew: isCountedAnew };
 }
