@@ -1,6 +1,6 @@
 """Writes decoder_grouped.onnx beside the int8 decoder: the same network, the same weights (it points into the decoder's
 file instead of holding them again), with two changes in the branch that
-runs one step:
+runs one step, one in the other, and one in both:
 
 - Rows that listen to the same window share its encoder keys and values: `past_key_values.N.encoder.*` has one entry a
   window, and input row i belongs to window i // (rows / windows). The published graph wants a copy for every row.
@@ -9,6 +9,10 @@ runs one step:
 
 In the branch that reads the whole prompt, logits are made from `first_position` on only: those of the prompt's own tokens
 are of no use and make up most of its work.
+
+In both branches the weights are shifted from signed to unsigned bytes when the session is made. Processors without VNNI
+add products of unsigned and signed bytes in 16 bits, which overflow: the published graph computes something else there,
+and hears twice as many words wrong. Unsigned by unsigned is summed in 32 bits everywhere, so all processors agree.
 
 python3 grouped-decoder.py whisper-base-trade/onnx     (needs the package onnx)
 """
@@ -90,6 +94,33 @@ whole.node.insert(last, helper.make_node('Slice', [hidden, 'first_position', 'gr
                                          ['grouped/from_first_position'], name='grouped/from_first_position'))
 graph.initializer.extend([const('grouped/far', [2**31 - 1]), const('grouped/position_axis', [1])])
 graph.input.append(helper.make_tensor_value_info('first_position', TensorProto.INT64, [1]))
+# Weights to unsigned bytes: -128..127 become 0..255, and zero becomes 128.
+branches = [a.g for n in graph.node if n.op_type == 'If' for a in n.attribute]
+stored = {t.name: t for t in graph.initializer}
+graph.initializer.extend([numpy_helper.from_array(np.array(128, np.uint8), 'unsigned/zero'),
+                          numpy_helper.from_array(np.array(128, np.float32), 'unsigned/offset')])
+shifted, zeros = [], set()
+for g in branches:
+    for n in g.node:
+        if n.op_type != 'MatMulInteger': continue
+        weight, zero = n.input[1], n.input[3]
+        assert not numpy_helper.to_array(stored[zero]).any()
+        if weight not in shifted: shifted.append(weight)
+        zeros.add(zero)
+        n.input[1], n.input[3] = f'{weight}/unsigned', 'unsigned/zero'
+    # The table of tokens is shared between input and output.
+    for n in g.node:
+        if n.op_type == 'Gather' and n.input[0] in shifted: n.input[0] += '/unsigned'
+    at, scaled = next((i, n) for i, n in enumerate(g.node) if n.op_type == 'Mul' and 'tied_embed_t' in n.input)
+    scaled.input[list(scaled.input).index('tied_embed_t')] = 'tied_embed_centred'
+    g.node.insert(at, helper.make_node('Sub', ['tied_embed_t', 'unsigned/offset'], ['tied_embed_centred'], name='tied_embed_centred'))
+for i, weight in enumerate(shifted):
+    graph.node.insert(2 * i, helper.make_node('Cast', [weight], [f'{weight}/wrapped'], name=f'{weight}/wrapped', to=TensorProto.UINT8))
+    graph.node.insert(2 * i + 1, helper.make_node('BitwiseXor', [f'{weight}/wrapped', 'unsigned/zero'], [f'{weight}/unsigned'], name=f'{weight}/unsigned'))
+needed = [t for t in graph.initializer if t.name not in zeros]
+del graph.initializer[:]
+graph.initializer.extend(needed)
+next(o for o in model.opset_import if o.domain == '').version = 18   # BitwiseXor
 for n in graph.node:
     for a in n.attribute:
         for g in ([a.g] if a.g.node else []):

@@ -98,17 +98,20 @@ function addHead(
     for (let row = 0; row < rows; row++) head[row * frames + frame] = (head[row * frames + frame]! - mean) / deviation;
   }
   const half = MEDIAN_WIDTH >> 1;
-  const near: number[] = new Array(MEDIAN_WIDTH);
+  const near = new Float32Array(MEDIAN_WIDTH);
   for (let row = 0; row < rows; row++) {
     for (let frame = 0; frame < frames; frame++) {
       for (let tap = 0; tap < MEDIAN_WIDTH; tap++) {
         // Mirrored at the ends.
-        let at = frame + tap - half;
-        if (at < 0) at = -at;
-        if (at >= frames) at = Math.max(0, 2 * (frames - 1) - at);
-        near[tap] = head[row * frames + at]!;
+        let from = frame + tap - half;
+        if (from < 0) from = -from;
+        if (from >= frames) from = Math.max(0, 2 * (frames - 1) - from);
+        // Put in its place at once: the built-in sort takes ten times as long for seven numbers.
+        const value = head[row * frames + from]!;
+        let at = tap;
+        for (; at > 0 && near[at - 1]! > value; at--) near[at] = near[at - 1]!;
+        near[at] = value;
       }
-      near.sort((a, b) => a - b);
       sum[row * frames + frame]! += near[half]! / headCount;
     }
   }

@@ -24,7 +24,6 @@ export interface Decoded {
   readonly tokens: readonly number[];
   /** The recogniser's own log-probability of each token, the closing token last. */
   readonly logProbs: readonly number[];
-  /** How far the second choice fell behind at each token. */
   readonly noSpeech: number;
   /** False when the text broke off: too long, or a loop. */
   readonly isComplete: boolean;

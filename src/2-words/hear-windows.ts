@@ -99,7 +99,7 @@ async function finishWindow(
   const times = await timeTokens(recogniser, states, opening, text.tokens, window.seconds);
   const spelled = spellWords(recogniser.tokens, text, times, window, speech);
   const words = settings.isSecondLookWanted
-    ? await lookAgain(recogniser, states, opening, text.tokens, spelled)
+    ? await lookAgain(recogniser, states, opening, text, spelled)
     : spelled.map(({ word }) => word);
   const gaps = findGaps(words, speech.spans, span);
   const heardAgain = await Promise.all(gaps.map((gap) => hearGap(hearing, gap)));

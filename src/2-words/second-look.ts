@@ -8,13 +8,13 @@ import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
-import { emptyCache, integers } from './decode-beam.ts';
+import { type Decoded, emptyCache, integers } from './decode-beam.ts';
 import { logSumExp } from './logits.ts';
 import type { Recogniser } from './recogniser.ts';
 
 /** Further behind than this another hearing is not worth the telling (research: true words fell at most 5.6 behind). */
 const WORTH_TELLING_NATS = 6;
-/** Each look costs a tenth of a second. */
+/** Each look costs a quarter of a second of work. */
 const MOST_LOOKS = 4;
 
 export interface TextWord {
@@ -51,7 +51,7 @@ export async function lookAgain(
   recogniser: Recogniser,
   states: ort.Tensor,
   opening: readonly number[],
-  textTokens: readonly number[],
+  text: Pick<Decoded, 'tokens' | 'logProbs'>,
   words: readonly TextWord[],
 ): Promise<Word[]> {
   misheard ??= readMisheard();
@@ -62,9 +62,10 @@ export async function lookAgain(
     const last = words[look.first + look.count - 1]!;
     const tail = /[,.;:?!]+$/.exec(last.word.text)?.[0] ?? '';
     const swapped = recogniser.tokens.encode(` ${matchCase(look.said, first.word.text)}${tail}`);
-    const before = textTokens.slice(0, first.from);
-    const after = textTokens.slice(last.to);
-    const heard = await scoreText(recogniser, states, opening, textTokens, first.from);
+    const before = text.tokens.slice(0, first.from);
+    const after = text.tokens.slice(last.to);
+    // What was heard has been scored when it was decoded.
+    const heard = text.logProbs.slice(first.from).reduce((sum, logProb) => sum + logProb, 0);
     const other = await scoreText(recogniser, states, opening, [...before, ...swapped, ...after], first.from);
     const behindNats = Math.round((heard - other) * 100) / 100;
     if (behindNats > WORTH_TELLING_NATS) continue;
