@@ -3,8 +3,7 @@
  * heads that follow the sound word by word gives each token its moment (as openai/whisper does for word timestamps).
  * Then the voice detector's edges correct what attention blurs: no word begins or ends in silence.
  */
-import * as ort from 'onnxruntime-node';
-import { emptyCache, integers } from './decode-beam.ts';
+import { readText, type Sound } from './decode-beam.ts';
 import type { Recogniser } from './recogniser.ts';
 
 /** The encoder gives one state each 20 ms. */
@@ -17,12 +16,12 @@ export interface TokenTimes {
 }
 
 /**
- * @param states the encoder's output for this window alone [1, positions, width]
+ * @param sound this window's alone
  * @param soundSeconds length of the window without the padding
  */
 export async function timeTokens(
   recogniser: Recogniser,
-  states: ort.Tensor,
+  sound: Sound,
   opening: readonly number[],
   textTokens: readonly number[],
   soundSeconds: number,
@@ -30,18 +29,14 @@ export async function timeTokens(
   if (recogniser.alignmentHeads.length === 0) return { startSeconds: spreadEvenly(textTokens.length, soundSeconds) };
   const ids = [...opening, ...textTokens, recogniser.tokens.end];
   const layers = [...new Set(recogniser.alignmentHeads.map(([layer]) => layer))];
-  const outputs = await recogniser.decode(
-    {
-      ...emptyCache(recogniser, 1),
-      input_ids: integers(ids, [1, ids.length]),
-      encoder_hidden_states: states,
-      use_cache_branch: new ort.Tensor('bool', [false], [1]),
-      source_rows: integers([0]),
-      first_position: integers([ids.length - 1]),
-    },
+  const outputs = await readText(
+    recogniser,
+    sound,
+    [ids],
+    ids.length - 1,
     layers.map((layer) => `cross_attentions.${layer}`),
   );
-  const positions = states.dims[1]!;
+  const positions = sound.states.dims[1]!;
   const frames = Math.max(1, Math.min(positions, Math.ceil(soundSeconds / STATE_SECONDS)));
   // The row of a token's predecessor shows where the token itself is listened for.
   const firstRow = opening.length - 1;

@@ -28,6 +28,8 @@ export interface Decoded {
   /** False when the text broke off: too long, or a loop. */
   readonly isComplete: boolean;
   readonly isLoop: boolean;
+  /** Keys and values of the window's sound, for further readings of a text. */
+  readonly sound: Record<string, ort.Tensor>;
 }
 
 interface Beam {
@@ -101,8 +103,8 @@ export async function decodeBeam(
     }
     step.logits.dispose();
   }
-  for (const tensor of [...Object.values(cache), ...Object.values(run.encoderCache)]) tensor.dispose();
-  return windows.map((window) => conclude(window));
+  for (const tensor of Object.values(cache)) tensor.dispose();
+  return windows.map((window, index) => conclude(window, oneWindow(run.encoderCache, index)));
 }
 
 /** One step of one window: every beam's best tokens compete, the trie's bonus included. */
@@ -153,7 +155,7 @@ function advance(
   window.beams = alive.length > 0 ? alive : beams;
 }
 
-function conclude(window: WindowState): Decoded {
+function conclude(window: WindowState, sound: Record<string, ort.Tensor>): Decoded {
   const [best] = [...window.finished].sort((a, b) => b.perToken - a.perToken);
   const broken = window.beams[0] ?? window.loops[0];
   const chosen = best ?? broken;
@@ -163,7 +165,20 @@ function conclude(window: WindowState): Decoded {
     noSpeech: window.noSpeech,
     isComplete: best !== undefined,
     isLoop: best === undefined && window.loops.length > 0,
+    sound,
   };
+}
+
+/** One window's share of what was computed for the batch; a view, nothing is copied. */
+function oneWindow(cache: Record<string, ort.Tensor>, index: number): Record<string, ort.Tensor> {
+  return Object.fromEntries(
+    Object.entries(cache).map(([name, tensor]) => {
+      const [, ...dims] = tensor.dims;
+      const size = dims.reduce((product, dim) => product * dim, 1);
+      const data = (tensor.data as Float32Array).subarray(index * size, (index + 1) * size);
+      return [name, new ort.Tensor('float32', data, [1, ...dims])];
+    }),
+  );
 }
 
 interface Run {
@@ -174,20 +189,13 @@ interface Run {
 
 /** Reads the opening in one go; its keys and values are the cache that the steps go on from. */
 async function prefill(recogniser: Recogniser, states: ort.Tensor, opening: number[], count: number): Promise<Run> {
-  const ids = Array.from({ length: count }, () => opening).flat();
+  const ids = Array.from({ length: count }, () => opening);
   const own = cacheNames(recogniser, 'decoder');
   const encoder = cacheNames(recogniser, 'encoder');
-  const outputs = await recogniser.decode(
-    {
-      ...emptyCache(recogniser, count),
-      input_ids: integers(ids, [count, opening.length]),
-      encoder_hidden_states: states,
-      use_cache_branch: new ort.Tensor('bool', [false], [1]),
-      source_rows: integers([0]),
-      first_position: integers([opening.length - OPENING_LENGTH]),
-    },
-    ['logits', ...[...own, ...encoder].map((name) => `present.${name}`)],
-  );
+  const outputs = await readText(recogniser, { states, sound: null }, ids, opening.length - OPENING_LENGTH, [
+    'logits',
+    ...[...own, ...encoder].map((name) => `present.${name}`),
+  ]);
   const pick = (names: string[]) => Object.fromEntries(names.map((name) => [name, outputs[`present.${name}`]!]));
   return { logits: outputs.logits!, cache: pick(own), encoderCache: pick(encoder) };
 }
@@ -206,6 +214,7 @@ async function stepOn(
     use_cache_branch: new ort.Tensor('bool', [true], [1]),
     source_rows: integers(sources),
     first_position: integers([0]),
+    first_state: integers([0]),
   };
   for (const [name, tensor] of Object.entries({ ...cache, ...run.encoderCache }))
     feeds[`past_key_values.${name}`] = tensor;
@@ -217,10 +226,34 @@ async function stepOn(
   };
 }
 
-export function emptyCache(recogniser: Recogniser, count: number): Record<string, ort.Tensor> {
-  const names = [...cacheNames(recogniser, 'decoder'), ...cacheNames(recogniser, 'encoder')];
-  const empty = () => new ort.Tensor('float32', new Float32Array(0), [count, recogniser.heads, 0, 64]);
-  return Object.fromEntries(names.map((name) => [`past_key_values.${name}`, empty()]));
+/** What a text is read against: the encoder's states, and their keys and values where they have been computed. */
+export interface Sound {
+  readonly states: ort.Tensor;
+  readonly sound: Record<string, ort.Tensor> | null;
+}
+
+/** Reads whole rows of tokens in one go; logits come from `firstPosition` on. */
+export function readText(
+  recogniser: Recogniser,
+  { states, sound }: Sound,
+  rows: readonly (readonly number[])[],
+  firstPosition: number,
+  outputs: readonly string[],
+): Promise<Record<string, ort.Tensor>> {
+  const empty = () => new ort.Tensor('float32', new Float32Array(0), [rows.length, recogniser.heads, 0, 64]);
+  const past = [...cacheNames(recogniser, 'decoder'), ...cacheNames(recogniser, 'encoder')];
+  return recogniser.decode(
+    {
+      ...Object.fromEntries(past.map((name) => [`past_key_values.${name}`, sound?.[name] ?? empty()])),
+      input_ids: integers(rows.flat(), [rows.length, rows[0]!.length]),
+      encoder_hidden_states: states,
+      use_cache_branch: new ort.Tensor('bool', [false], [1]),
+      source_rows: integers([0]),
+      first_position: integers([firstPosition]),
+      first_state: integers([sound ? states.dims[1]! : 0]),
+    },
+    outputs,
+  );
 }
 
 function cacheNames(recogniser: Recogniser, part: 'decoder' | 'encoder'): string[] {
@@ -228,7 +261,7 @@ function cacheNames(recogniser: Recogniser, part: 'decoder' | 'encoder'): string
   return layers.flatMap((layer) => [`${layer}.${part}.key`, `${layer}.${part}.value`]);
 }
 
-export function integers(values: readonly number[], dims: number[] = [values.length]): ort.Tensor {
+function integers(values: readonly number[], dims: number[] = [values.length]): ort.Tensor {
   return new ort.Tensor('int64', BigInt64Array.from(values, BigInt), dims);
 }
 

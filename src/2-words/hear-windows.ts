@@ -96,10 +96,11 @@ async function finishWindow(
   if (text.tokens.length === 0) return { words: [], lost: [{ ...span, why: 'nothing could be made out' }] };
   if (fault && !isKept(fault)) return { words: [], lost: [{ ...span, why: `not made out (${fault})` }] };
   const opening = recogniser.tokens.opening(prompt ? recogniser.tokens.encode(` ${prompt}`) : []);
-  const times = await timeTokens(recogniser, states, opening, text.tokens, window.seconds);
+  const sound = { states, sound: text.sound };
+  const times = await timeTokens(recogniser, sound, opening, text.tokens, window.seconds);
   const spelled = spellWords(recogniser.tokens, text, times, window, speech);
   const words = settings.isSecondLookWanted
-    ? await lookAgain(recogniser, states, opening, text, spelled)
+    ? await lookAgain(recogniser, sound, opening, text, spelled)
     : spelled.map(({ word }) => word);
   const gaps = findGaps(words, speech.spans, span);
   const heardAgain = await Promise.all(gaps.map((gap) => hearGap(hearing, gap)));
@@ -127,7 +128,13 @@ async function hearGap(hearing: Hearing, gap: Span): Promise<HeardWindow> {
   if (fault || text!.tokens.length === 0 || !isSure) {
     return { words: [], lost: [{ ...gap, why: 'speech that was not made out' }] };
   }
-  const times = await timeTokens(recogniser, states, recogniser.tokens.opening([]), text!.tokens, seconds);
+  const times = await timeTokens(
+    recogniser,
+    { states, sound: text!.sound },
+    recogniser.tokens.opening([]),
+    text!.tokens,
+    seconds,
+  );
   return { words: spellWords(recogniser.tokens, text!, times, window, speech).map(({ word }) => word), lost: [] };
 }
 

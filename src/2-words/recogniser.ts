@@ -9,9 +9,9 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { AutoFeatureExtractor, AutoModelForSpeechSeq2Seq, AutoTokenizer, env } from '@huggingface/transformers';
 import * as ort from 'onnxruntime-node';
+import { adaptGroupedDecoder, adaptPlainDecoder, type Decode } from './adapt-decoder.ts';
 import { HearingError } from './hearing-error.ts';
 import { checkModelFiles, defaultModelFolder } from './model-files.ts';
-import { adaptPlainDecoder, type Decode } from './plain-decoder.ts';
 import { type GenerationConfig, makeTokenTable, type TokenTable } from './token-table.ts';
 
 /** Thirty seconds. */
@@ -132,9 +132,7 @@ async function openFolder(
   return {
     from: folder,
     encoder,
-    decode: isGrouped
-      ? async (feeds, outputs) => (await decoder.run(feeds, [...outputs])) as Record<string, ort.Tensor>
-      : adaptPlainDecoder(decoder),
+    decode: isGrouped ? adaptGroupedDecoder(decoder) : adaptPlainDecoder(decoder),
     config: await read('config.json'),
     generation: await read('generation_config.json'),
   };

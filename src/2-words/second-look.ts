@@ -3,18 +3,18 @@
  * window is scored once more with the other word in its place. How far it falls behind tells the reader what to make of
  * it; nothing is changed here, and numbers are never looked at.
  */
-import * as ort from 'onnxruntime-node';
 import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
-import { type Decoded, emptyCache, integers } from './decode-beam.ts';
+import { type Decoded, readText, type Sound } from './decode-beam.ts';
 import { logSumExp } from './logits.ts';
 import type { Recogniser } from './recogniser.ts';
+import { expand } from './trade-phrases.ts';
 
 /** Further behind than this another hearing is not worth the telling (research: true words fell at most 5.6 behind). */
 const WORTH_TELLING_NATS = 6;
-/** Each look costs a quarter of a second of work. */
+/** Each look reads the window's text once more. */
 const MOST_LOOKS = 4;
 
 export interface TextWord {
@@ -37,8 +37,10 @@ function readMisheard(): Map<string, string[]> {
     const misheard =
       'misheard' in entry ? (entry.misheard as readonly { heard: string; said: string }[] | undefined) : undefined;
     for (const { heard, said } of misheard ?? []) {
-      for (const text of heard.toLowerCase().split('|'))
-        found.set(text.trim(), [...(found.get(text.trim()) ?? []), said]);
+      for (const text of expand(heard).map((spelled) => spelled.replaceAll('_', ' '))) {
+        const known = found.get(text) ?? [];
+        if (text !== said && !known.includes(said)) found.set(text, [...known, said]);
+      }
     }
   }
   return found;
@@ -49,7 +51,7 @@ let misheard: Map<string, string[]> | null = null;
 /** Adds `alternatives` to the words of one window that may be another. */
 export async function lookAgain(
   recogniser: Recogniser,
-  states: ort.Tensor,
+  sound: Sound,
   opening: readonly number[],
   text: Pick<Decoded, 'tokens' | 'logProbs'>,
   words: readonly TextWord[],
@@ -66,7 +68,7 @@ export async function lookAgain(
     const after = text.tokens.slice(last.to);
     // What was heard has been scored when it was decoded.
     const heard = text.logProbs.slice(first.from).reduce((sum, logProb) => sum + logProb, 0);
-    const other = await scoreText(recogniser, states, opening, [...before, ...swapped, ...after], first.from);
+    const other = await scoreText(recogniser, sound, opening, [...before, ...swapped, ...after], first.from);
     const behindNats = Math.round((heard - other) * 100) / 100;
     if (behindNats > WORTH_TELLING_NATS) continue;
     const word = out[look.first]!;
@@ -90,24 +92,14 @@ function findLooks(words: readonly TextWord[], table: ReadonlyMap<string, string
 /** The log-probability of the text from one token on, the end included. */
 async function scoreText(
   recogniser: Recogniser,
-  states: ort.Tensor,
+  sound: Sound,
   opening: readonly number[],
   textTokens: readonly number[],
   from: number,
 ): Promise<number> {
   const ids = [...opening, ...textTokens, recogniser.tokens.end];
   const firstPosition = opening.length + from - 1;
-  const { logits } = await recogniser.decode(
-    {
-      ...emptyCache(recogniser, 1),
-      input_ids: integers(ids, [1, ids.length]),
-      encoder_hidden_states: states,
-      use_cache_branch: new ort.Tensor('bool', [false], [1]),
-      source_rows: integers([0]),
-      first_position: integers([firstPosition]),
-    },
-    ['logits'],
-  );
+  const { logits } = await readText(recogniser, sound, [ids], firstPosition, ['logits']);
   const size = logits!.dims[2]!;
   const data = logits!.data as Float32Array;
   let sum = 0;

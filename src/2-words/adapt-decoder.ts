@@ -9,7 +9,7 @@ export type Decode = (feeds: Feeds, outputs: readonly string[]) => Promise<Feeds
 
 export function adaptPlainDecoder(session: ort.InferenceSession): Decode {
   return async (feeds, outputs) => {
-    const { source_rows, first_position, ...own } = feeds;
+    const { source_rows, first_position, first_state, ...own } = feeds;
     const isStep = (feeds.use_cache_branch!.data as Uint8Array)[0] === 1;
     if (isStep) {
       const sources = Array.from(source_rows!.data as BigInt64Array, Number);
@@ -21,10 +21,34 @@ export function adaptPlainDecoder(session: ort.InferenceSession): Decode {
         else if (/\.encoder\./.test(name) || name === 'encoder_hidden_states') own[name] = pickRows(tensor, windowOf);
       }
     }
+    // This decoder computes the keys and values of the sound each time anew.
+    if (Number((first_state!.data as BigInt64Array)[0]) > 0) {
+      for (const [name, { dims }] of Object.entries(own)) {
+        if (/\.encoder\./.test(name))
+          own[name] = new ort.Tensor('float32', new Float32Array(0), [dims[0]!, dims[1]!, 0, dims[3]!]);
+      }
+    }
     const found = (await session.run(own, [...outputs])) as Feeds;
     const from = Number((first_position!.data as BigInt64Array)[0]);
     if (found.logits && !isStep && from > 0) found.logits = dropPositions(found.logits, from);
     return found;
+  };
+}
+
+/**
+ * Our grouped decoder: where keys and values of the sound are given, one state is enough, and is passed over. (The graph
+ * rounds all states it is given, even where it has no use for them.)
+ */
+export function adaptGroupedDecoder(session: ort.InferenceSession): Decode {
+  return async (feeds, outputs) => {
+    const isStep = (feeds.use_cache_branch!.data as Uint8Array)[0] === 1;
+    const isGiven = Number((feeds.first_state!.data as BigInt64Array)[0]) > 0;
+    if (!isStep && !isGiven) return (await session.run(feeds, [...outputs])) as Feeds;
+    const states = feeds.encoder_hidden_states!;
+    const width = states.dims[2]!;
+    const one = new ort.Tensor('float32', (states.data as Float32Array).subarray(0, width), [1, 1, width]);
+    const past = new ort.Tensor('int64', BigInt64Array.of(1n), [1]);
+    return (await session.run({ ...feeds, encoder_hidden_states: one, first_state: past }, [...outputs])) as Feeds;
   };
 }
 
