@@ -169,7 +169,8 @@ function joinAndHalf(words: readonly Word[]): Word[] {
   return out;
 }
 
-function merge(words: readonly Word[], text: string): Word {
+/** Several words as one; times, the lowest probability, closing punctuation and what was printed are kept. */
+export function merge(words: readonly Word[], text: string): Word {
   const first = words[0]!;
   const last = words.at(-1)!;
   const tail = /[,.;:?!]+$/.exec(last.text)?.[0] ?? '';

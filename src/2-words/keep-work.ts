@@ -10,7 +10,7 @@ import type { HeardWindow, HearingSettings } from './hear-windows.ts';
 import { HearingError } from './hearing-error.ts';
 
 /** Raised when the method changes so that old work no longer fits. */
-const METHOD = 3;
+const METHOD = 4;
 
 export interface KeptWork {
   find(batch: readonly Window[]): HeardWindow[] | undefined;

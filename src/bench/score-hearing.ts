@@ -46,6 +46,11 @@ const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const units = new Map<string, number>([...UNITS.map((word, value) => [word, value] as const), ['oh', 0], ['o', 0]]);
 const tens = new Map<string, number>(TENS.map((word, index) => [word, (index + 2) * 10]));
 
+/** "forty fives" and "45s" are the same hearing; "ones" is mostly no number. */
+const plurals = new Map(
+  [...UNITS.slice(2), ...TENS].map((word) => [word.replace(/y$/, 'ie').replace(/x$/, 'xe') + 's', word] as const),
+);
+
 const plain = new Set(
   'the a an of in on at to and or is it out no not side end start line access pass through past stop main hub pipe here there up down turn water point joint old new city off over black white green plastic can could see sand dirt'.split(
     ' ',
@@ -77,7 +82,8 @@ export function canonicalTokens(texts: readonly string[]): Token[] {
       .replace(/[,.;:?!]+(\s|$)/g, ' | ')
       .replace(/[^a-z0-9./| ]+/g, ' ')
       .replace(/\.(?!\d)|(?<!\d)\./g, ' ');
-    for (const word of cleaned.split(/\s+/).filter(Boolean)) {
+    for (const printed of cleaned.split(/\s+/).filter(Boolean)) {
+      const word = plurals.get(printed) ?? printed.replace(/^(\d+)s$/, '$1');
       const spelled = /^\d+(st|nd|rd|th)$/.test(word) ? word : word.split('/').join(' / ').trim();
       for (const part of spelled.split(' ')) if (part) tokens.push({ text: part, from });
     }
@@ -122,6 +128,11 @@ function joinNumbers(tokens: readonly Token[]): Token[] {
         if (out.at(-1)?.text === 'a') out.pop();
         groups.push(100);
       }
+      last = 'hundred';
+    } else if (token.text === 'thousand' && isOpen) {
+      // What follows belongs to it: "two thousand nineteen" is 2019.
+      groups = [Number(texts + groups.join('')) * 1000];
+      texts = '';
       last = 'hundred';
     } else if (token.text === 'point' && isOpen && (units.has(next) || /^\d+$/.test(next))) {
       texts += `${groups.join('')}.`;
