@@ -47,8 +47,8 @@ const units = new Map<string, number>([...UNITS.map((word, value) => [word, valu
 const tens = new Map<string, number>(TENS.map((word, index) => [word, (index + 2) * 10]));
 
 /** "forty fives" and "45s" are the same hearing; "ones" is mostly no number. */
-const plurals = new Map(
-  [...UNITS.slice(2), ...TENS].map((word) => [word.replace(/y$/, 'ie').replace(/x$/, 'xe') + 's', word] as const),
+const plurals = new Map<string, string>(
+  [...UNITS.slice(2), ...TENS].map((word) => [`${word.replace(/y$/, 'ie').replace(/x$/, 'xe')}s`, word]),
 );
 
 const plain = new Set(

@@ -8,7 +8,7 @@ import { type HearWordsOptions, hearWords } from '../../src/2-words/hear-words.t
 import { defaultModelFolder } from '../../src/2-words/model-files.ts';
 import { readCues } from '../../src/2-words/read-transcript.ts';
 import { sumScores } from '../../src/bench/describe-hearing.ts';
-import { scoreHearing } from '../../src/bench/score-hearing.ts';
+import { canonicalTokens, scoreHearing } from '../../src/bench/score-hearing.ts';
 import { makeFolder, wav, write } from '../recording/make-sound.ts';
 
 const fixtures = new URL('../../fixtures/', import.meta.url).pathname;
@@ -125,16 +125,27 @@ describe('another model, and one that is not whole', () => {
     ]) {
       copyFileSync(path.join(good, file), path.join(made, file));
     }
-    for (const file of ['encoder_model.onnx', 'decoder_model_merged_quantized.onnx', 'decoder_grouped.onnx']) {
+    for (const file of [
+      'encoder_model.onnx',
+      'encoder_fused.onnx',
+      'decoder_model_merged_quantized.onnx',
+      'decoder_grouped.onnx',
+    ]) {
       symlinkSync(path.join(good, 'onnx', file), path.join(made, 'onnx', file));
     }
     return made;
   };
-  test('in another folder, without the decoder of our own making, hears the same', { timeout: 240_000 }, async () => {
+  test('in another folder, without the graphs of our own making, hears the same words', {
+    timeout: 240_000,
+  }, async () => {
     const made = makeModel('plain');
     rmSync(path.join(made, 'onnx/decoder_grouped.onnx'));
+    rmSync(path.join(made, 'onnx/encoder_fused.onnx'));
+    // The published graph rounds more: it may print "Four," for "4".
     const text = async (options: HearWordsOptions) =>
-      (await hear([speech], options)).words.map((word) => word.text).join(' ');
+      canonicalTokens((await hear([speech], options)).words.map((word) => word.text))
+        .map((token) => token.text)
+        .join(' ');
     expect(await text({ modelFolder: made })).toBe(await text({}));
   });
   test('a file is missing', async () => {
