@@ -42,7 +42,7 @@ function isOfThisOne(cue: Cue, sentence: Sentence, tokens: readonly Token[]): bo
 const pointing =
   /(^| )(there 's|there is|there are|there was|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|we have|we got|i 've got|i got|i have|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|that is|it is|looks like|found|find|comes|hit|hitting|spot|spotted|picking up|got)( |$)/;
 const reported =
-  /^(disclosure|the previous|previous|prior|earlier report|listing|report|plans?|drawings?|maps?|survey|blueprints?|sketch|as|gis|according|going by|on the)\b|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
+  /^(disclosure|the previous|previous|prior|earlier report|listing|report|plans?|drawings?|maps?|survey|blueprints?|sketch|as|gis|according|going by|on the|i (can|could|hear|smell)|we (can|could|hear|smell))\b|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
 const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
 
 const nothingDenied = { wasDenied: false, isListedAbsent: false };

@@ -181,6 +181,10 @@ export function resolveRelative(
     return make((feet ?? 0) + (relative.feet ?? 0), feet === undefined);
   }
   const anchor = anchors[0];
+  // "Nine feet from the manhole": the opening the camera went in by is where the counter begins.
+  const isFromAccess =
+    anchor === undefined && relative.feet !== null && relative.feet > 0 && isAccess(run, anchorWords);
+  if (isFromAccess) return make(relative.feet ?? 0, false);
   if (anchor === undefined)
     return relative.feet === null ? null : make(basePlace(reading, run, phrase) + relative.feet, true);
   const base = (relative.feet ?? 0) > 0 && anchor.toFeet !== null ? anchor.toFeet : anchor.feet;
@@ -213,6 +217,13 @@ const basePlace = (reading: Reading, run: RunState, phrase: PhraseOf<'relative'>
   if (reading.pending) return reading.pending.toFeet ?? reading.pending.feet;
   const last = reading.focus.at(-1);
   return last && last.run === run.n && last.at !== null ? (last.fields.to ?? last.at) : run.here;
+};
+
+/** Whether words name the opening the camera went in by. */
+const isAccess = (run: RunState, words: string): boolean => {
+  const named = words.split(' ').find((word) => !/^(the|my|our|your|this|that|a)$/.test(word));
+  const access = run.access?.toLowerCase().split(' ') ?? [];
+  return named !== undefined && access.includes(named);
 };
 
 interface Anchor {

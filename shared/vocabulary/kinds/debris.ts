@@ -48,7 +48,7 @@ export const debris = {
   notWords: spoken`
     paperwork; on paper; piece of paper; mud room; mudroom; mud on the reel; sand paper; sandpaper; paper thin;
     tar paper; newspaper; paper plate; paint brush; house paint; paint job; painted; paper says;
-    paper towel company; rock hard; rock bottom; rocks in; hair of the dog; hair past; a hair; stone wall;
+    paper towel company; rock hard; rock bottom; rocks in; hair of the dog; hair past; a hair; off|up|back|over a hair; stone wall;
     stone foundation; stone house; rock and roll; hard as a rock; stepping stone; stone 's throw; sand box; sandbox;
     sand trap; leaves of; leaves the; leaves on; leaves in the yard; rake leaves; raking leaves; leaves me;
     leaves it; he leaves; she leaves; it leaves; that leaves; who leaves; leaves you; dirt cheap; dirt road;

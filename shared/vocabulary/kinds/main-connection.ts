@@ -67,6 +67,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     never: [
       'The drawing shows the main at eighty.',
       'Plans put the main around seventy.',
+      'I can hear the main before I see it. Sixty.',
       "We're headed for the main, should be about sixty feet.",
       'The city owns everything from the main to the curb.',
       'The main thing is to keep people from pouring grease down it.',

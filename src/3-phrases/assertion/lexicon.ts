@@ -152,6 +152,7 @@ export const assertionCues: readonly CueList[] = [
       my first; swears; swore; wrote that; wrote it up; report said; report says; disclosure says; disclosure said;
       insists; insisted; promised; promises;
       plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
+      i|we can|could hear|smell; i|we hear|smell;
       according to my|your|his|her|their|that|this|a; going by the plan|plans|drawing|drawings|map|sketch; on the plan|plans|drawing|drawings|map;
     `,
   },

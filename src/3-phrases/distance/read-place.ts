@@ -9,7 +9,7 @@ import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth } from './around-place.ts';
 import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
-import { bareStepTo, isStep } from './read-step.ts';
+import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isTravelled } from './travel.ts';
 
 /** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
@@ -81,14 +81,6 @@ const rate = phraseSet([
   'another',
 ]);
 const spanBefore = phraseSet(['every', 'each', 'the last', 'the next', 'next', 'for about', 'plus']);
-
-/** Small words that soften a number and stand between it and the words that say what it is. */
-const soft = /^(maybe|say|roughly|perhaps|probably|approximately|nearly|almost)$/;
-
-function beforeSoft(tokens: readonly Token[], at: number): number {
-  const before = tokens[at - 1];
-  return before !== undefined && before.breakAfter === 'none' && soft.test(before.text) ? at - 1 : at;
-}
 
 interface PlaceContext {
   readonly tokens: readonly Token[];

@@ -30,3 +30,12 @@ export function bareStepTo(tokens: readonly Token[], number: NumberPhrase): numb
   const isMore = tokens[number.to]?.text === 'more' && (tokens[number.to - 1]?.breakAfter ?? 'stop') === 'none';
   return isMore && isEndOfClause(tokens, number.to + 1) && isTravelled(tokens, number.from) ? number.to + 1 : null;
 }
+
+/** Small words that soften a number and stand between it and the words that say what it is. */
+const soft = /^(maybe|say|roughly|perhaps|probably|approximately|nearly|almost)$/;
+
+/** Where the words before such a small word end. */
+export function beforeSoft(tokens: readonly Token[], at: number): number {
+  const before = tokens[at - 1];
+  return before !== undefined && before.breakAfter === 'none' && soft.test(before.text) ? at - 1 : at;
+}

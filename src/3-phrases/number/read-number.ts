@@ -128,6 +128,20 @@ function readDecimals(tokens: Tokens, whole: Partial): Partial | null {
   return digits === '' ? null : { value: Number(`${whole.value}.${digits}`), to: at };
 }
 
+/** "Third of the pipe.", "Eighth of an inch.": the article is left out. */
+const partOf = /^of (an inch|the (pipe|bore|line|opening|diameter|way)$)/;
+
+const opensClause = (tokens: Tokens, at: number): boolean =>
+  at === 0 || !runsOn(tokens, at) || /^(about|maybe|roughly)$/.test(text(tokens, at - 1));
+
+/** "halfway up the pipe", "about halfway up". */
+function readHalfway(tokens: Tokens, at: number): Partial | null {
+  if (text(tokens, at + 1) !== 'up' || !runsOn(tokens, at + 1)) return null;
+  if (tokens[at + 2] === undefined || !runsOn(tokens, at + 2)) return { value: 1 / 2, to: at + 2 };
+  const isBore = text(tokens, at + 2) === 'the' && /^(pipe|lens|wall|bore|sides?)$/.test(text(tokens, at + 3));
+  return isBore ? { value: 1 / 2, to: at + 1 } : null;
+}
+
 /** "half", "a half", "one quarter", "three quarters", "3/4", without a whole number before. */
 function readFraction(tokens: Tokens, at: number): Partial | null {
   const printed = /^(\d+)\/(\d+)$/.exec(text(tokens, at));
@@ -140,6 +154,9 @@ function readFraction(tokens: Tokens, at: number): Partial | null {
   const alone = fractionParts.get(text(tokens, at));
   if (alone?.standsAlone) return { value: alone.worth, to: at + 1 };
   const word = text(tokens, at);
+  if (word === 'halfway') return readHalfway(tokens, at);
+  if (alone && opensClause(tokens, at) && partOf.test([1, 2, 3].map((next) => text(tokens, at + next)).join(' ')))
+    return { value: alone.worth, to: at + 1 };
   const count =
     word === 'a' || word === 'an' || word === '1'
       ? 1

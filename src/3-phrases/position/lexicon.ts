@@ -10,7 +10,8 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   `,
   bottom: spoken`
     bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side;
-    from below; the bottom of the pipe; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it;
+    from below; the bottom of the pipe; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
+    in the floor of the pipe|line; floor line; the floor line;
   `,
   left: ['left', 'left hand side', 'left side', 'left hand', 'left wall', 'lefthand'],
   right: spoken`

@@ -15,7 +15,17 @@ export const examples = {
         'maybe a third and then it opens up',
       ],
     },
-    { value: 50, ways: ['half full', 'half the pipe', 'blocking half the bore', "it's about half"] },
+    {
+      value: 50,
+      ways: [
+        'about halfway up the pipe',
+        'the water is halfway up',
+        'half full',
+        'half the pipe',
+        'blocking half the bore',
+        "it's about half",
+      ],
+    },
     { value: 67, ways: ['two thirds of the way up', 'two thirds full'] },
     { value: 25, ways: ['a quarter of the pipe', 'a quarter full', 'lost about a quarter of its height'] },
     { value: 75, ways: ['three quarters of the pipe', 'three quarters blocked'] },
@@ -23,6 +33,8 @@ export const examples = {
     { value: 100, ways: ['a hundred percent blocked', 'one hundred percent'] },
   ],
   never: [
+    "we're halfway up the hill",
+    'the third of the pipes',
     'half an inch',
     'a two percent slope',
     "battery's at forty percent",

@@ -12,6 +12,7 @@ export const shareAfter: readonly string[] = spoken`
   deep in the pipe; the cross section; the area; of the tube; the depth of the pipe; of the depth;
   of the inside; full of them; pipe; bore; depth; of the barrel; the barrel; of the conduit; capacity;
   of the profile; lost; submerged; of the channel; flattened; of the circle; obstructed; of its shape;
+  of your|his|her|their pipe|bore|line; of its bore|size|section|opening|capacity; up the side|sides;
   of its height; of its diameter; of the round; the lumen;
 `;
 
