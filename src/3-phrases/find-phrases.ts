@@ -96,6 +96,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
       index += clock.used - 1;
       continue;
     }
+    if (isCountOfThings(tokens, things, number)) continue;
     const angle = readAngle(tokens, number, lastAngleTo);
     if (angle) lastAngleTo = angle.to;
     const phrase =
@@ -174,6 +175,17 @@ export function findPhrases(words: readonly Word[]): Phrases {
   ];
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
   return { tokens, numbers, phrases };
+}
+
+/** How many of one thing are named in one breath at most. */
+const MOST_AT_ONCE = 6;
+
+/** "Two wyes", "three couplings": how many there are, not where. */
+function isCountOfThings(tokens: readonly Token[], things: readonly Thing[], number: NumberPhrase): boolean {
+  if (number.value < 2 || number.value > MOST_AT_ONCE || tokens[number.to - 1]?.breakAfter !== 'none') return false;
+  if (/^(at|is|'s|says|reads)$/.test(tokens[number.from - 1]?.text ?? '')) return false;
+  const thing = things.find((other) => other.from === number.to && other.family === 'thing' && other.source === 'word');
+  return thing !== undefined && /[^s]s$/.test(tokens[thing.to - 1]?.text ?? '');
 }
 
 /** Whether the sentence round a token names a material and nothing that is measured in inches. */

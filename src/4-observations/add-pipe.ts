@@ -1,5 +1,6 @@
 /** Adds what is said of the pipe: a change, a pipe from here on, a size. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import type { Claim } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import type { MaterialPhrase, Pair } from './pipe-words.ts';
 import { placeClaim } from './place-claim.ts';
@@ -19,6 +20,24 @@ export function isPlaced(reading: Reading, sentence: Sentence): boolean {
   );
 }
 
+/** A claim that the pipe is what the words at an anchor say. */
+export const pipeClaim = (anchor: { from: number; to: number }, place: PhraseOf<'distance'> | null): Claim => ({
+  kind: 'pipe',
+  source: 'word',
+  rule: '',
+  from: anchor.from,
+  to: anchor.to,
+  things: [anchor],
+  respelled: [],
+  place,
+  relative: null,
+  isRelativeNearer: place === null,
+  fields: {},
+  count: 1,
+  placeTokens: null,
+  isRejected: false,
+});
+
 export function placeOf(
   reading: Reading,
   sentence: Sentence,
@@ -33,21 +52,7 @@ export function placeOf(
   const nearest = [...places].sort((a, b) => gap(a) - gap(b))[0] ?? null;
   const claimed = found.claims.find((claim) => claim.place !== null || claim.relative !== null);
   const relative = phrasesOf(sentence.phrases, 'relative')[0] ?? claimed?.relative ?? null;
-  const claim = {
-    kind: 'pipe' as const,
-    source: 'word' as const,
-    rule: '',
-    ...anchor,
-    things: [anchor],
-    respelled: [],
-    place: nearest,
-    relative: nearest ? null : relative,
-    isRelativeNearer: nearest === null,
-    fields: {},
-    count: 1,
-    placeTokens: null,
-    isRejected: false,
-  };
+  const claim = { ...pipeClaim(anchor, nearest), relative: nearest ? null : relative };
   return { ...placeClaim(reading, claim, sentence), tokens: nearest ? gap(nearest) : null };
 }
 

@@ -1,5 +1,5 @@
-/** The pipe that comes to light again where a liner ends: named, it is a pipe of its own, even where it is the one from before. */
-import type { PhraseOf } from '../3-phrases/phrase.ts';
+/** The pipe that comes back where a liner or a repair ends: named, it is a pipe of its own, even where it is the one from before. */
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { addPipeItem, isPlaced, placeOf } from './add-pipe.ts';
 import { isStated, type MaterialPhrase, namesPipe } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
@@ -77,5 +77,33 @@ export function addPipeAfterLiner(
     placing.sentencesBack,
     placing.isGuess,
   );
+  return true;
+}
+
+const comesBack = /\b(back (in|to|into|on)|again)\b/;
+
+/** "They let in a piece of PVC from 30 to 34, then back to clay." */
+export function addPipeAfterPatch(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  materials: readonly MaterialPhrase[],
+  found: SentenceClaims,
+): boolean {
+  const material = materials.find((phrase) => phrase.material === run.material);
+  if (!material || run.way === 'back' || !comesBack.test(sentence.text) || !namesPipe(reading, material)) return false;
+  const claim = found.claims.find((other) => other.kind === 'patch' && !other.isRejected);
+  const length = phrasesOf(sentence.phrases, 'length')[0]?.feet ?? null;
+  const item = liveItems(reading, run.n).findLast((other) => other.at !== null);
+  const recent = item?.kind === 'patch' && sentence.index - item.sentence <= LATER_SENTENCES ? item : null;
+  const start = claim?.place?.distance.feet ?? null;
+  const end =
+    claim?.place?.distance.toFeet ??
+    claim?.fields.to ??
+    (start !== null && length !== null ? start + length : null) ??
+    recent?.fields.to ??
+    null;
+  if (end === null) return false;
+  addPipeItem(reading, sentence, run, material, null, end, 'relative', 'where the repair ended', 0, false);
   return true;
 }

@@ -6,7 +6,7 @@
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { REACH_TOKENS } from '../3-phrases/assertion/lexicon.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import type { Claim } from './claim.ts';
+import { type Claim, kindTakes } from './claim.ts';
 import { type Cue, closesDenial, definites, reachesBackward, reachesForward, standsBefore } from './cue-reach.ts';
 import { hedgesSomethingElse, isOfMeasure, isSaidAhead, saysMore } from './doubt-scope.ts';
 import { remedyKinds } from './kind-roles.ts';
@@ -138,7 +138,7 @@ export function assertClaim(
       )
     )
       aside = 'history';
-    else if (elsewhere && !isPointedAt) aside = 'chat';
+    else if (elsewhere && !isPointedAt && !isOwner(elsewhere, claim, tokens)) aside = 'chat';
     else if (planned && planned.to <= claim.from && remedyKinds.has(claim.kind) && !isPointedAt) aside = 'plan';
   } else {
     if (past) aside = 'history';
@@ -165,6 +165,12 @@ export function assertClaim(
 
 const isDeniedBefore = (cue: Cue, cues: readonly Cue[]): boolean =>
   cues.some((other) => other.cue.axis === 'denied' && other.to <= cue.from && cue.from - other.to <= 4);
+
+/** "A line at 31, which I'd bet is the neighbor's": whose it is, not where. */
+const isOwner = (cue: Cue, claim: Claim, tokens: readonly Token[]): boolean =>
+  cue.from >= claim.to &&
+  kindTakes(claim.kind, 'serves') &&
+  /\b(is|'s|be|for|from|serves|to|goes)( the| his| her| a)?$/.test(textOf(tokens, claim.to, cue.from));
 
 /** A cue for the whole statement reaches this far, in tokens, where no stop was printed. */
 const STATEMENT_TOKENS = 14;

@@ -14,6 +14,12 @@ export function assignAttributes(claims: readonly Claim[], sentence: Sentence, t
   for (const phrase of sentence.phrases) {
     const field = fieldOf(phrase);
     if (field === null) continue;
+    // "the hall bath tub": of two fixtures in a row the last is meant, the first says which.
+    if (
+      phrase.family === 'service' &&
+      sentence.phrases.some((other) => other.family === 'service' && other.from === phrase.to)
+    )
+      continue;
     const owner = chooseOwner(phrase, field, claims, sentence, tokens);
     if (owner === null || !setField(owner.fields, phrase, owner.kind)) loose.push(phrase);
   }
@@ -80,6 +86,10 @@ function chooseOwner(
     // "a crack at 24 on the left": its own place parts nothing from it.
     const isOwn = !isBefore && places[0] !== undefined && tokenGap(claim, places[0]) <= 3;
     cost += (places.length - (isOwn ? 1 : 0)) * 6;
+    const startsAnother =
+      isBefore &&
+      tokens.slice(phrase.to, claim.from).some((token) => /^(another|then|next|also|plus)$/.test(token.text));
+    if (startsAnother) cost += 6;
     if (cost < bestCost) {
       best = claim;
       bestCost = cost;

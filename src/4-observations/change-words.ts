@@ -32,7 +32,8 @@ export const changesBetween = new RegExp(
 export const changesAround = new RegExp(`(?:^|\\b)(?:${listed(changing)}|where)\\b`);
 
 /** Between two materials: they are compared or told apart, and neither becomes the other. */
-export const comparesBetween = /\b(not|isn't|instead of|rather than|or|than|like|unlike|without|never|ain't|wasn't)\b/;
+export const comparesBetween =
+  /\b(not|isn't(?! (?:that|it))|instead of|rather than|or|than|like|unlike|without|never|ain't|wasn't)\b/;
 
 /** What may stand between "into" and the material: "into an old six inch clay". */
 const adjectives =
@@ -68,6 +69,10 @@ const moving = formsOf(
   'straight',
   'dropped',
   'stepped',
+);
+/** The end of what stands before a material: it is what the pipe is. */
+export const saysIs = new RegExp(
+  `(?:^|\\b)(?:it 's|it is|that 's|this is|we 're in|i 'm in|becomes|now|here|here 's|must be|pipe is|line is|rest is|we 've got|you 've got|you got|we have|you have|there 's|then|and|comes)${adjectives}$`,
 );
 /** The end of what stands before a material: the pipe goes over into it. */
 export const goesInto = new RegExp(

@@ -33,7 +33,7 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
     } else if (
       phrase.family === 'angle' &&
       phrase.isNoun &&
-      !sentence.phrases.some((other) => other.family === 'thing' && isFittingBeside(other, phrase, tokens))
+      !sentence.phrases.some((other) => other.family === 'thing' && isFittingBeside(other, phrase, sentence, tokens))
     ) {
       claims.push({ ...newClaim('bend', 'word', phrase.rule, phrase, []), count: phrase.count });
     }
@@ -48,9 +48,14 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
 }
 
 const landmarkLead =
-  /\b(past|after|beyond|below|above|before|behind|beside|alongside|underneath|opposite|outside|near|next to|close to|off|(?:upstream|downstream|ahead|short|outside|front|back|shy|side) of) (the|that|this|your|our|my|his|her|their|its|those)( (first|second|third|last|next|other|old|big|little|same|\w+ing))*$/;
+  /\b(past|after|beyond|below|above|before|behind|beside|alongside|underneath|opposite|outside|near|next to|close to|off|(?:upstream|downstream|ahead|short|outside|front|back|shy|side) of) (the|that|this|your|our|my|his|her|their|its|those)( (?!(?:a|an|another|there|is|'s|it)\b)[\w']+){0,2}$/;
+/** "From the cleanout to the trap": a way told by its two ends. */
+const betweenEnds = /\b(from|between) the [\w']+( [\w']+)? (to|until|till|up to|down to|out to|and) the\b/;
+const wished =
+  /\b(we 'll|they 'll|i 'll|should|would|could|gonna|going to|i 'd|you 'd|let 's|might want to|want|need|needs|recommend|suggest|ought to)( [\w']+){0,6} (put|install|add|have|cut|get|want|need|set)( in)?( (a|an|another|some|new|proper|outside|two|way))*$/;
 /** How far before a thing the words stand that make it a landmark, in tokens. */
 const LANDMARK_TOKENS = 6;
+const WISH_TOKENS = 12;
 
 /** "Just past the wye there's a crack": where something else stands in the sentence, the wye only says where. */
 function withoutLandmarks(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
@@ -58,14 +63,25 @@ function withoutLandmarks(claims: readonly Claim[], sentence: Sentence, tokens: 
   // "Grease at 12, and I can't get past the bend at 23": with a place of its own it is seen, not only named.
   const hasOwnPlace = (claim: Claim): boolean =>
     places.length > 1 && places.some((place) => place.from >= claim.to && place.from - claim.to <= 2);
+  const isEndOfWay = (claim: Claim): boolean =>
+    fittingKinds.has(claim.kind) &&
+    betweenEnds.test(sentence.text) &&
+    /\b(from|between|to|until|till|and) the( [\w']+)?$/.test(
+      textOf(tokens, Math.max(sentence.from, claim.from - 3), claim.from),
+    );
   const isLandmark = (claim: Claim): boolean =>
     claim.source === 'word' &&
     !hasOwnPlace(claim) &&
-    landmarkLead.test(textOf(tokens, Math.max(sentence.from, claim.from - LANDMARK_TOKENS), claim.from)) &&
+    (isEndOfWay(claim) ||
+      landmarkLead.test(textOf(tokens, Math.max(sentence.from, claim.from - LANDMARK_TOKENS), claim.from))) &&
     !isBreakBetween(tokens, Math.max(sentence.from, claim.from - 2), claim.from);
-  const findings = claims.filter((claim) => !isLandmark(claim));
+  const isWished = (claim: Claim): boolean =>
+    fittingKinds.has(claim.kind) &&
+    wished.test(textOf(tokens, Math.max(sentence.from, claim.from - WISH_TOKENS), claim.from));
+  const seen = claims.filter((claim) => !isWished(claim));
+  const findings = seen.filter((claim) => !isLandmark(claim));
   const saysPipe = sentence.phrases.some((phrase) => phrase.family === 'material');
-  return findings.length > 0 || saysPipe ? findings : [...claims];
+  return findings.length > 0 || saysPipe ? findings : seen;
 }
 
 /** The things that only say where another thing is: "past the wye", "between the wye and the main". */
@@ -89,8 +105,16 @@ function anchorThings(sentence: Sentence): Set<Phrase> {
 }
 
 /** "a 45 degree bend", "long sweep 90", "a ninety turn": the angle names no second fitting. */
-function isFittingBeside(thing: PhraseOf<'thing'>, angle: Phrase, tokens: readonly Token[]): boolean {
+function isFittingBeside(
+  thing: PhraseOf<'thing'>,
+  angle: Phrase,
+  sentence: Sentence,
+  tokens: readonly Token[],
+): boolean {
   if (thing.kind !== 'bend' && thing.kind !== 'wye') return false;
+  const [from, to] = [Math.min(thing.to, angle.to), Math.max(thing.from, angle.from)];
+  const isPlaceBetween = phrasesOf(sentence.phrases, 'distance').some((place) => place.from >= from && place.to <= to);
+  if (isPlaceBetween && thing.kind === 'wye') return false;
   return (
     tokenGap(thing, angle) <= 6 &&
     !tokens

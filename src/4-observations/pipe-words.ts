@@ -23,6 +23,9 @@ export const NEAR_TOKENS = 12;
 
 export type MaterialPhrase = PhraseOf<'material'>;
 
+const partOf =
+  /\b(end|chunk|bit|shard|edge|lip|part|half|remains|stub|tail|corner|lump|sliver|fragment|kind|lot|lots) of (a|an|the|some|old|that|this|our|their|your|\d+|inch| )*$/;
+
 /** Whether a material is the pipe's and not that of a fitting or of pieces of it. */
 export function namesPipe(reading: Reading, phrase: MaterialPhrase): boolean {
   const { tokens } = reading.phrases;
@@ -36,6 +39,8 @@ export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const two = tokens[phrase.from - 2];
   const isJoinedBefore = before !== undefined && before.breakAfter === 'none';
   if (!isJoinedBefore) return true;
+  // "the end of a copper line", "a piece of clay they set in": of something, not the pipe at hand.
+  if (partOf.test(textOf(tokens, Math.max(0, phrase.from - 7), phrase.from))) return false;
   if (before.text === 'in' || before.text === 'of')
     return /^('re|'m|'s|are|am|is|be|was|here|now|back|start|starts|started|starting|begin|begins|beginning|off|length|piece|run|runs|stretch|section|made|out|built|laid|put|ran|still|all|only|feet)$/.test(
       two?.text ?? '',
@@ -55,7 +60,7 @@ export function deniedMaterials(sentence: Sentence, materials: readonly Material
   );
   return new Set(
     materials.filter((phrase) =>
-      denying.some((cue) => cue.to <= phrase.from && phrase.from - cue.to <= 2 && cue.rule !== 'no'),
+      denying.some((cue) => cue.to <= phrase.from && phrase.from - cue.to <= 2 && !/^(no|zero)$/.test(cue.rule)),
     ),
   );
 }

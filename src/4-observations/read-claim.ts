@@ -5,12 +5,20 @@
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
-import type { Claim } from './claim.ts';
+import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
 import { denyKind } from './deny-kind.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
-import { downstreamNames, fittingKinds, needsOpening, openingKinds, upstreamSigns, yieldsTo } from './kind-roles.ts';
+import {
+  downstreamNames,
+  fittingKinds,
+  needsOpening,
+  openingKinds,
+  upstreamSigns,
+  yieldingKinds,
+  yieldsTo,
+} from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
 import { growWorse } from './outgrow.ts';
 import { placeClaim } from './place-claim.ts';
@@ -68,6 +76,15 @@ export function readClaim(
     mentionAgain(reading, revived, sentence.from, sentence.to);
     return revived;
   }
+  // "The dog comes in on the right": with neither place nor fixture nothing says that it is the pipe that is meant.
+  if (
+    claim.source === 'sign' &&
+    yieldingKinds.has(claim.kind) &&
+    placing.at === null &&
+    claim.fields.serves == null &&
+    kindTakes(claim.kind, 'serves')
+  )
+    return consider('a way in without a place');
   const told = assertion.isDenied || sentence.isQuestion ? null : tellFitting(reading, sentence, claim);
   if (told) return told;
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;

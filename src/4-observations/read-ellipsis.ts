@@ -66,7 +66,11 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
       another.test(text) &&
       (/^(one|1)$/.test(next) ||
         (text === 'another' && (tokens[at]?.breakAfter !== 'none' || /^(at|here|there|on)$/.test(next))) ||
-        (text === 'one' && next === 'more'));
+        (text === 'one' && next === 'more') ||
+        // "Two wyes, one on the left at fourteen and one on the right at sixteen".
+        (text === 'one' &&
+          /^(on|at|to|from|off|coming)$/.test(next) &&
+          tokens.slice(before?.to ?? sentence.from, at).some((token) => token.text === 'one')));
     if (!names) continue;
     const place = before ? (places.find((phrase) => phrase.from > before.to) ?? null) : (places[0] ?? null);
     const relative = place === null ? (relatives[0] ?? null) : null;

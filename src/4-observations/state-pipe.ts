@@ -2,7 +2,7 @@
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf } from './add-pipe.ts';
-import { endsAfter, fromHere } from './change-words.ts';
+import { endsAfter, fromHere, saysIs } from './change-words.ts';
 import { sizeKinds } from './kind-roles.ts';
 import type { MaterialPhrase } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
@@ -126,7 +126,11 @@ export function addPipe(
     found.claims.some((claim) => claim.kind === 'patch') ||
     (focused?.kind === 'patch' && sentence.index - reading.focusSentence <= 2);
   const saysNew =
-    isPlacedAnew || saysFromHere || (hasPlace && isShort(sentence)) || saysWhatItIs.test(` ${sentence.text} `);
+    isPlacedAnew ||
+    saysFromHere ||
+    (hasPlace
+      ? isShort(sentence) || saysWhatItIs.test(` ${sentence.text} `)
+      : saysIs.test(textOf(reading.phrases.tokens, Math.max(sentence.from, material.from - 8), material.from)));
   if (!saysNew || (isPatched && !saysFromHere)) return false;
   // Another pipe, with a place, is where it changes.
   const saysTurn = !saysFromHere || turnsHere.test(sentence.text);

@@ -22,11 +22,14 @@ export const backwaterValve = {
       { text: "There's a backflow preventer at 20.5.", gives: { at: 20.5 } },
       { text: "At thirty I'm looking at a check valve.", gives: { at: 30 } },
     ],
-    never: ['No backwater valve on this one.', 'The seller says he had a backflow valve put in.'],
+    never: [
+      "I'd put in a backwater valve with the street that high.",
+      'No backwater valve on this one.',
+      'The seller says he had a backflow valve put in.',
+    ],
     notYet: [
       { text: "There's a backwater belt at fourteen feet.", gives: { at: 14 }, flag: 'word-unsure' },
       { text: 'A backwater valve would have saved that basement.', gives: [] },
-      { text: "I'd put in a backwater valve with the street that high.", gives: [] },
     ],
   },
   report: {

@@ -30,6 +30,13 @@ export const bend = {
   examples: {
     says: [
       {
+        text: "There's a ninety at twelve, then forty five at fourteen.",
+        gives: [
+          { at: 12, angleDeg: 90 },
+          { at: 14, angleDeg: 45 },
+        ],
+      },
+      {
         text: 'Forty five degree bend at twelve feet, turning left.',
         gives: { at: 12, position: 'left', angleDeg: 45 },
       },
@@ -54,15 +61,6 @@ export const bend = {
       'Where the street bends left you come to the hardware store.',
       'Turn the camera to the left for me.',
       'No bends, straight as a gun barrel.',
-    ],
-    notYet: [
-      {
-        text: "There's a ninety at twelve, then forty five at fourteen.",
-        gives: [
-          { at: 12, angleDeg: 90 },
-          { at: 14, angleDeg: 45 },
-        ],
-      },
     ],
   },
   report: {

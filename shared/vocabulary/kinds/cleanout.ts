@@ -35,6 +35,7 @@ export const cleanout = {
     ],
     never: [
       'At forty I can see up the riser.',
+      "We'll come back in spring and put a cleanout at thirty feet.",
       'The cleanout cap was hiding under the ivy, took me a while.',
       "I'd put a cleanout by the curb while they're digging.",
       'No cleanout on this side that I can see.',

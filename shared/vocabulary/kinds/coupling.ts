@@ -31,6 +31,8 @@ export const coupling = {
   examples: {
     says: [
       { text: 'Rubber coupling at eleven feet.', gives: { at: 11 } },
+      { text: 'A stainless band holds the two together at fifteen feet.', gives: { at: 15 } },
+      { text: 'Two couplings, one at ten and one at thirteen.', gives: [{ at: 10 }, { at: 13 }] },
       { text: "At twenty nine there's a no hub band.", gives: { at: 29 } },
       { text: 'Steel band, thirty six and a half.', gives: { at: 36.5 } },
       { text: 'I see a flexible coupling here at 18.', gives: { at: 18 } },

@@ -17,7 +17,7 @@ export const drop = {
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
     pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;
     that 's a drop; drops off; straight drop; falls|fall|falling straight; turns down into; straight down the wall;
-    drops|goes|falls|heads|turns down the wall; pipe|line drops|dives|plunges|falls|goes away|off|down|straight; over the edge;
+    drops|goes|falls|heads|turns down the wall; pipe|line dives|plunges; pipe|line drops|falls|goes away|off|down|straight; over the edge;
     goes|go|falls|fall|comes|drops straight down|away; down a drop; drop of about? # feet|foot; takes|makes a drop;
     drops about? # feet|foot; drops about|maybe|like # feet|foot; goes|turns|drops|pipe|line vertical; # foot drop; drop to the basement|slab|lower;
   `,
@@ -32,6 +32,8 @@ export const drop = {
     says: [
       { text: 'At forty four feet it drops straight down.', gives: { at: 44 } },
       { text: 'Vertical drop here at sixty two.', gives: { at: 62 } },
+      { text: 'The line goes over the edge at nineteen feet.', gives: { at: 19 } },
+      { text: 'Twenty seven, the pipe dives.', gives: { at: 27 } },
       { text: 'Thirty eight feet, she turns straight down.', gives: { at: 38 } },
     ],
     never: ["I'll drop the camera in the other side after lunch.", "Don't drop that reel on the tile."],

@@ -10,6 +10,7 @@ export const linerEnd = {
   isRemedy: true,
   words: [],
   signs: spoken`
+    <liner>|lining|sleeve is ending|stopping|finishing|terminating;
     liner|lining|sleeve ends|stops|quits|finishes|terminates; liner|lining|sleeve is|'s done|over;
     end of the|that|this|a liner|lining; end of liner|lining; end of cured; end of the cured;
     out of the liner|lining; where the liner|lining ends|stops|quits; liner|lining runs out;

@@ -43,6 +43,8 @@ export const materialChange = {
     never: [
       "No change of material, it's clay all the way.",
       'At 44 feet the clay lasts better than cast iron would.',
+      'Next door they went from clay to PVC at twenty feet.',
+      "That's the end of a copper line somebody dropped by the meter.",
       "I'd plan on a change to plastic when they redo the driveway.",
       'The transition to the new permit system has been a mess.',
     ],

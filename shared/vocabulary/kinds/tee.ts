@@ -14,11 +14,18 @@ export const tee = {
   notWords: spoken`
     cup of tea; iced tea; to a t; t shirt; tee off; golf tee; sweet tea; tee time; tee shirt;
   `,
-  misheard: [{ heard: 't|tea|teas|ts', said: 'tee', needs: 'article' }],
+  misheard: [
+    { heard: 't|tea|teas|ts', said: 'tee', needs: 'article' },
+    { heard: 't|tea on|off|to the left|right|top', said: 'tee', needs: 'distance' },
+    { heard: '<service> t|tea', said: 'tee', needs: 'distance' },
+    { heard: 'inlet|outlet|sanitary|test|baffle|saddle t|tea|key', said: 'tee', needs: 'nothing' },
+  ],
   examples: {
     says: [
       { text: 'Tee at seventeen feet, comes in from the top.', gives: { at: 17, position: 'top' } },
       { text: "Here's a sanitary tee at 29 feet for the water heater.", gives: { at: 29, serves: 'water-heater' } },
+      { text: 'At twelve feet we have a tee, and that is where the tub drops in.', gives: { at: 12, serves: 'tub' } },
+      { text: 'A saddle tee opens to the left at thirty one.', gives: { at: 31, position: 'left' } },
       { text: "At forty point two there's a tee on the left.", gives: { at: 40.2, position: 'left' } },
     ],
     unsure: [

@@ -1,5 +1,5 @@
 /** Turns of the pipe: "forty five degree bend", "a ninety", "two forty fives". Temperatures are left alone. */
-import type { NumberPhrase } from '../number/read-number.ts';
+import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
@@ -87,6 +87,7 @@ const turnAfter = phraseSet([
   'under',
   'into the',
 ]);
+const notFeet = phraseSet(["o'clock", '%', 'percent', 'dollars', 'bucks']);
 const plurals: Readonly<Record<string, number>> = { fives: 5, '45s': 45, '90s': 90, nineties: 90, '22s': 22.5 };
 const pluralAngle = phraseSet(['fives']);
 
@@ -118,7 +119,18 @@ export function readAngle(
   }
   if (!fittingAngles.has(number.value) || phraseAfter(tokens, number.to, feetUnit)) return null;
   const isTurned = phraseAfter(tokens, number.to, turnAfter) !== null;
-  const isNoun = isTurned || phraseBefore(tokens, number.from, nounBefore) !== null;
+  // "Coupling at eleven, ninety at fifteen": an angle with a place of its own.
+  const opens =
+    number.from === 0 ||
+    tokens[number.from - 1]?.breakAfter !== 'none' ||
+    /^(then|and|another|got)$/.test(tokens[number.from - 1]?.text ?? '');
+  const place =
+    opens && tokens[number.to]?.text === 'at' && tokens[number.to - 1]?.breakAfter === 'none'
+      ? readNumber(tokens, number.to + 1)
+      : null;
+  const isPlaced =
+    place !== null && !phraseAfter(tokens, place.to, notFeet) && /^(22\.5|45|90)$/.test(String(number.value));
+  const isNoun = isTurned || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
   return isNoun || repeatsAngle

@@ -65,6 +65,10 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
     /^(so|and|now|the|that|which|but|this|here|they|i|we)$/.test(tokens[to]?.text ?? '');
   if (endsSentence && context.materialEndsAt(from)) return true;
   if (endsSentence && inches >= 1.25 && context.isPipeTalk(from)) return true;
+  // "Black pipe, and it's a three inch at the start."
+  const goesOn =
+    /^(at|to|for|from|here|all|right|by|as|or|when|while|if|because|with|until|till|coming|going|then|not)$/;
+  if (isOneInch && goesOn.test(tokens[to]?.text ?? '') && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Cast iron, four inch." and "Three inch this time."
   const isSingular = tokens[to - 1]?.text === 'inch';
   const startsClause = from === 0 || tokens[from - 1]?.breakAfter !== 'none';

@@ -66,7 +66,7 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
       .map((pattern) => entry(pattern, 'weak')),
     ...(kind.misheard ?? []).map(
       (misheard): LexiconEntry<Named> => ({
-        pattern: misheard.heard,
+        pattern: fillIn(misheard.heard),
         value: { sort: 'kind', kind: name, source: 'word', misheard },
       }),
     ),
@@ -95,9 +95,9 @@ const lexicon = buildLexicon<Named>([
     ),
   ]),
   ...services.flatMap((service) =>
-    service.words.map(
-      (pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'service', service: service.name } }),
-    ),
+    service.words
+      .flatMap(withPlural)
+      .map((pattern): LexiconEntry<Named> => ({ pattern, value: { sort: 'service', service: service.name } })),
   ),
 ]);
 
@@ -107,7 +107,7 @@ export type Thing = PhraseOf<'thing'> | PhraseOf<'material'> | PhraseOf<'service
 export type FrameTest = (need: Misheard['needs'], from: number, to: number) => boolean;
 
 const serviceLexicon = buildLexicon<ServiceName>(
-  services.flatMap((service) => service.words.map((pattern) => ({ pattern, value: service.name }))),
+  services.flatMap((service) => service.words.flatMap(withPlural).map((pattern) => ({ pattern, value: service.name }))),
 );
 
 const nameOf = (value: Named): string =>
@@ -176,7 +176,9 @@ export function findThings(
     if (value.sort === 'kind') {
       found.push({ family: 'thing', kind: value.kind, source: value.source, ...respelling(value.misheard), ...place });
       // "the tub ties in": the description also says what is served.
-      for (const inner of value.source === 'sign' ? matchAll(serviceLexicon, tokens.slice(match.from, match.to)) : []) {
+      for (const inner of value.source === 'sign' || value.misheard
+        ? matchAll(serviceLexicon, tokens.slice(match.from, match.to))
+        : []) {
         found.push({
           family: 'service',
           service: inner.value,

@@ -5,11 +5,13 @@ import type { Token } from '../token/token.ts';
 
 /** How near a number must stand, in tokens. */
 const NEAR_TOKENS = 8;
+/** And where the word stands as a noun, between an article and what belongs to it. */
+const NEAR_NOUN_TOKENS = 12;
 
 const articles =
   /^(a|an|another|the|that|big|little|small|heavy|light|some|old|this|full|possible|first|second|no|moderate|deep|slight|bad)$/;
 const fittingAfter =
-  /^(on|coming|comes|for|from|in|at|with|here|there|off|up|to|down|is|and|that|where|right|left|about)$/;
+  /^(on|coming|comes|for|from|in|at|with|here|there|off|up|to|down|is|and|that|where|right|left|about|looking|facing|pointing|opening|going|goes|opens|serving|serves|picking|picks|straight|fitting|connection|branch|by|which)$/;
 const pipeWords = /^(to|into|from|old|inch|of|it|'s|is|in|and|this|that|the|then|goes|becomes|over|pipe|iron|here)$/;
 
 export function frameTest(
@@ -17,12 +19,11 @@ export function frameTest(
   numbers: readonly NumberPhrase[],
 ): (need: Misheard['needs'], from: number, to: number) => boolean {
   const sentenceOf = sentenceIndexes(tokens);
-  const nearNumber = (from: number, to: number): boolean =>
+  const nearNumber = (from: number, to: number, reach = NEAR_TOKENS): boolean =>
     numbers.some(
       (number) =>
         number.value > 0 &&
-        ((number.to <= from && from - number.to <= NEAR_TOKENS) ||
-          (number.from >= to && number.from - to <= NEAR_TOKENS)) &&
+        ((number.to <= from && from - number.to <= reach) || (number.from >= to && number.from - to <= reach)) &&
         Math.abs((sentenceOf[number.from] ?? 0) - (sentenceOf[from] ?? 0)) <= 1,
     );
   return (need, from, to) => {
@@ -54,7 +55,7 @@ export function frameTest(
       return (
         isNoun &&
         fits &&
-        nearNumber(from, to) &&
+        nearNumber(from, to, NEAR_NOUN_TOKENS) &&
         (hasArticle ? !/^(the|that|this)$/.test(before?.text ?? '') || afterNumber || fits : true)
       );
     }
