@@ -3,6 +3,7 @@ import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
+import { endOpenStretch, endTentative } from './end-stretch.ts';
 import { placelessKinds } from './kind-roles.ts';
 import {
   currentRun,
@@ -10,13 +11,13 @@ import {
   type Item,
   isPlaceGuessed,
   own,
+  ownFor,
   PLACE_AFTER,
   type Reading,
   type RunState,
   reviveTentative,
 } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-import { tellsEnd } from './tell-ends.ts';
 
 /** How many sentences an attribute may stand after the thing it is said of. */
 const ATTRIBUTE_SENTENCES = 3;
@@ -253,57 +254,4 @@ function replaceMeasure(reading: Reading, sentence: Sentence, item: Item, value:
   item.fields[field] = value;
   ownFor(reading, sentence, item);
   return true;
-}
-
-/** "… and we come out of it at thirty eight." */
-function endOpenStretch(reading: Reading, sentence: Sentence, run: RunState, place: PhraseOf<'distance'>): boolean {
-  const { feet, toFeet, isEnd } = place.distance;
-  const open = openStretch(reading, run.n, feet);
-  const isLandmark = run.landmarks.some((landmark) => landmark.sentence === sentence.index);
-  const says = isEnd === true || (tellsEnd(reading.sentences, sentence) && toFeet === null);
-  if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
-  open.fields.to = feet;
-  reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
-  reading.focus = [open];
-  reading.focusSentence = sentence.index;
-  run.here = feet;
-  ownFor(reading, sentence, open);
-  return true;
-}
-
-/** Water seen at one place and left at another lies in a low spot, whether it is called so or not. */
-function endTentative(reading: Reading, sentence: Sentence, run: RunState, place: PhraseOf<'distance'>): boolean {
-  const { tentative } = reading;
-  if (
-    !tentative ||
-    tentative.item.run !== run.n ||
-    sentence.index - tentative.sentence > 10 ||
-    tentative.item.at === null
-  )
-    return false;
-  const says = tellsEnd(reading.sentences, sentence);
-  if (!says || place.distance.feet <= tentative.item.at) return false;
-  reviveTentative(reading, sentence.index);
-  tentative.item.fields.to = place.distance.feet;
-  run.here = place.distance.feet;
-  ownFor(reading, sentence, tentative.item);
-  return true;
-}
-
-function openStretch(reading: Reading, run: number, feet: number): Item | null {
-  const item = reading.items.findLast(
-    (candidate) =>
-      candidate.run === run &&
-      !candidate.isWithdrawn &&
-      kindTakes(candidate.kind, 'to') &&
-      candidate.kind !== 'pipe' &&
-      candidate.at !== null &&
-      candidate.at < feet,
-  );
-  return item && item.fields.to === null ? item : null;
-}
-
-function ownFor(reading: Reading, sentence: Sentence, item: Item): void {
-  own(reading, sentence.from, sentence.to, { sort: 'item', item, isAgain: sentence.index !== item.sentence });
-  if (sentence.index !== item.sentence) item.again.push({ from: sentence.from, to: sentence.to });
 }

@@ -241,3 +241,9 @@ export function reviveTentative(reading: Reading, sentence: number): Item | null
   reading.tentative = null;
   return held.item;
 }
+
+/** Gives a sentence to an item; a later one is another mention of it. */
+export function ownFor(reading: Reading, sentence: Sentence, item: Item): void {
+  own(reading, sentence.from, sentence.to, { sort: 'item', item, isAgain: sentence.index !== item.sentence });
+  if (sentence.index !== item.sentence) item.again.push({ from: sentence.from, to: sentence.to });
+}

@@ -101,7 +101,8 @@ function countsAnew(reading: Reading, run: RunState, sentence: Sentence): boolea
   const [first] = readings;
   if (first === undefined || readings.length < COUNT_READINGS) return false;
   const known = reading.items.filter((item) => item.run === run.n && !item.isWithdrawn && item.at !== null);
-  const furthest = Math.max(0, ...known.map((item) => item.at ?? 0));
+  // One place alone may have been misread; the second furthest is sure to have been reached.
+  const furthest = known.map((item) => item.at ?? 0).sort((a, b) => b - a)[1] ?? 0;
   const climbs = readings.every((feet, index) => index === 0 || feet >= readings[index - 1]!);
   if (!climbs || first > furthest / 2 || furthest - first < COUNT_DROP_FEET) return false;
   const named = readings.filter((feet) => known.some((item) => Math.abs((item.at ?? 0) - feet) <= 0.5));

@@ -10,7 +10,7 @@ export const coupling = {
   words: spoken`
     coupling; rubber coupling; no hub band; no hub; nohub band; band; steel band; band clamp; rubber boot;
     rubber sleeve; flex coupling; flexible coupling; shielded coupling; shielded band; repair coupling;
-    banded coupling; transition coupling; rubber connector; rubber band coupling; banded joint; boot; rubber;
+    transition coupling; rubber connector; rubber band coupling; banded joint; boot; rubber;
     slip coupling; fernco; fernco coupling; banded connection; banded coupling; stainless band; stainless steel band;
     coupled together; coupled up; glue coupling; glued coupling; repair clamp; no hub coupling|clamp|connection; unshielded coupling; mission band; hose clamp; transition boot; clamp;
   `,

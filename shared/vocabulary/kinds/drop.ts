@@ -8,7 +8,7 @@ export const drop = {
   plural: 'drops',
   takes: ['to'],
   words: spoken`
-    vertical drop; drop pipe; drop section; drop down; drop fitting; straight drop; drop leg; vertical section|leg|run;
+    vertical drop; drop pipe; drop section; drop down; drop fitting; drop leg; vertical section|leg|run;
     drop connection; outside drop; plunge;
   `,
   weakWords: ['drop'],

@@ -22,7 +22,7 @@ export const endOfLine = {
     as far as i|we|it|she|the_camera|this get|got|go|can_get|could_get|can_go|will_go|'ll_go|'ll_push|can_push|goes|could_push|will_push;
     that 's as far as i|we can push it|her; far as she|it|this goes|go|will_go; as far as she|it|this goes;
     as far as i|we can push; as far as i|we can push it|her; as far as she 'll push|go;
-    as far as it 'll push|go; turns|heads|goes|rises|shoots|climbs up|straight_up into|in|inside the|a wall|stack|kitchen|bathroom|cabinet; goes vertical; head of the drain|line|run|lateral|pipe; end of the building|house? drain|push|lateral; top of the line|run|drain; upstream end; as far up as; upper end; turns up into; turns up to|under|in; goes up the wall; goes up in|into the wall;
+    as far as it 'll push|go; turns|heads|goes|rises|shoots|climbs up|straight_up into|in|inside the|a wall|stack|kitchen|bathroom|cabinet; head of the drain|line|run|lateral|pipe; end of the building|house? drain|push|lateral; top of the line|run|drain; upstream end; as far up as; upper end; turns up into; turns up to|under|in; goes up the wall; goes up in|into the wall;
     goes up into; up into the wall; dead ends; dead end; end of the push; base of the stack;
     foot of the stack and; turns up the stack; end of what will push; up the wall and; stubs up; stub up;
     turns up at|and|behind|inside; end of my cable; end of the building drain; it turns up; up into the stack;

@@ -10,7 +10,7 @@ export const mainConnection = {
   ends: 'main',
   role: 'opening',
   words: spoken`
-    trunk sewer; interceptor; city trunk; sewer in the road|street|alley|highway; main in the road|alley|street;
+    trunk sewer; city trunk; sewer in the road|street|alley|highway; main in the road|alley|street;
     city main; public main; public sewer; city sewer; municipal main; municipal sewer; sewer main; main sewer;
     main connection; main line connection; connection to the main; connection to the city;
     connection at the main; city 's main; city 's pipe; city 's sewer; city 's line; city line; city pipe;

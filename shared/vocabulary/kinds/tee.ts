@@ -16,7 +16,7 @@ export const tee = {
   `,
   misheard: [
     { heard: 't|tea|teas|ts', said: 'tee', needs: 'article' },
-    { heard: 't|tea on|off|to the left|right|top', said: 'tee', needs: 'distance' },
+    { heard: 't|tea on|off|to the', said: 'tee', needs: 'distance' },
     { heard: '<service> t|tea', said: 'tee', needs: 'distance' },
     { heard: 'inlet|outlet|sanitary|test|baffle|saddle t|tea|key', said: 'tee', needs: 'nothing' },
   ],

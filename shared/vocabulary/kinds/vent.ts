@@ -10,7 +10,7 @@ export const vent = {
   role: 'opening',
   mayEnd: 'vent',
   words: spoken`
-    vent; vent pipe; vent stack; vent connection; vent line; vent tie in; dry vent; wet vent; re vent; revent; fresh air inlet; fresh air intake; fresh air vent; air inlet; air vent; vent takeoff; vent tee; stack vent;
+    vent; vent pipe; vent stack; vent connection; vent line; vent tie in; dry vent; wet vent; re vent; revent; fresh air inlet; fresh air intake; fresh air vent; air inlet; air vent; vent takeoff; stack vent;
   `,
   notWords: spoken`
     vent your; to vent; roof vent; dryer vent; vent the; through the vent; down the vent; in the vent;

@@ -21,7 +21,7 @@ export const viewLost = {
     water|mud|suds|foam|soap|grease|paper|sludge|muck covers|covered|covering|all_over the? camera|lens|head;
     all|it_'s_all mud|grease|paper|suds|soap|foam|water|muck|sludge|fog|steam on|over the? lens|lends|camera|head; just|pure|nothing_but murk|soup|muck|brown_water|fog|steam;
     camera|lens|head|i|we dip|dips|dipped|duck|goes|go|went|drops|'s_gone under|underwater|under_water|below_the_water|below_water;
-    i|we|i_'ve|we_'ve|i_have|we_have|i_'m|we_'re lost|losing the|my|our? picture|view|image|visual|visibility; got|have|'ve|there_'s no|zero picture|view|visual|visibility|image;
+    i|we|i_'ve|we_'ve|i_have|we_have|i_'m|we_'re lost|losing the|my|our? picture|view|image|visual|visibility; got|have|i_'ve|we_'ve|there_'s no|zero picture|view|visual|visibility|image;
     can't|cannot|couldn't see it all? mud|steam|suds|fog|murk|foam;
     can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way;
     can't really see|see_anything; can't make out|anything;

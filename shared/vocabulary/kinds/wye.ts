@@ -21,7 +21,7 @@ export const wye = {
   misheard: [
     { heard: 'why|y|whys', said: 'wye', needs: 'article' },
     { heard: 'while on|off the', said: 'wye', needs: 'article' },
-    { heard: 'why|y|white|wide|wife|wi on|off|to the left|right', said: 'wye', needs: 'distance' },
+    { heard: 'why|y|wi on|off|to the', said: 'wye', needs: 'distance' },
     { heard: '<service> why|y', said: 'wye', needs: 'distance' },
     { heard: 'why|y fitting|connection|branch', said: 'wye', needs: 'nothing' },
     { heard: 'wise', said: 'wyes', needs: 'distance' },
