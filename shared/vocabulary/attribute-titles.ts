@@ -16,6 +16,8 @@ export interface AttributeTitle {
   readonly choices: readonly Choice[] | null;
   readonly min?: number;
   readonly max?: number;
+  /** The values it mostly has: offered where none was understood. */
+  readonly usual?: readonly (string | number)[];
 }
 
 const named = (values: readonly string[]): Choice[] =>
@@ -26,15 +28,15 @@ export const attributeTitles: Readonly<Record<AttributeName | 'at' | 'status', A
   at: { title: 'Distance', unit: 'distance', choices: null, min: 0 },
   to: { title: 'To', unit: 'distance', choices: null, min: 0 },
   status: { title: 'Status', unit: null, choices: named(statuses) },
-  position: { title: 'Position', unit: null, choices: named(positions) },
+  position: { title: 'Position', unit: null, choices: named(positions), usual: ['left', 'right', 'top', 'bottom'] },
   clock: { title: 'Clock', unit: "o'clock", choices: null, min: 1, max: 12 },
-  degree: { title: 'Degree', unit: null, choices: named(degrees) },
+  degree: { title: 'Degree', unit: null, choices: named(degrees), usual: degrees },
   percent: { title: 'Share of the bore', unit: '%', choices: null, min: 0, max: 100 },
   inches: { title: 'Size', unit: 'in', choices: null, min: 0 },
   material: { title: 'Material', unit: null, choices: materialChoices },
-  diameterIn: { title: 'Diameter', unit: 'in', choices: null, min: 0 },
+  diameterIn: { title: 'Diameter', unit: 'in', choices: null, min: 0, usual: [4, 6, 3] },
   fromMaterial: { title: 'From material', unit: null, choices: materialChoices },
   toMaterial: { title: 'To material', unit: null, choices: materialChoices },
   serves: { title: 'Serves', unit: null, choices: services.map(({ name, title }) => ({ value: name, title })) },
-  angleDeg: { title: 'Angle', unit: '°', choices: null, min: 0, max: 180 },
+  angleDeg: { title: 'Angle', unit: '°', choices: null, min: 0, max: 180, usual: [45, 90, 22.5] },
 };

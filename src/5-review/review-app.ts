@@ -97,6 +97,7 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
     context.json({
       draft: session.inspection.draft,
       words: session.inspection.words,
+      hints: session.hints(),
       decisions: session.log.decisions,
       loss: session.log.loss,
       hasRecording: session.inspection.recordingFiles.length > 0,

@@ -10,8 +10,10 @@ import {
   type EnteredObservation,
 } from '../../shared/schemas/decision.ts';
 import { observationSchema, runSchema } from '../../shared/schemas/draft.ts';
+import type { TalkHint } from '../../shared/schemas/hint.ts';
 import type { Reviewed } from '../../shared/schemas/reviewed.ts';
 import { endReasons } from '../../shared/vocabulary/attributes.ts';
+import { hintTalk } from '../4-observations/hint-talk.ts';
 import { applyDecisions } from './apply-decisions.ts';
 import type { DecisionLog } from './decision-log.ts';
 import type { Inspection } from './inspection.ts';
@@ -32,6 +34,8 @@ export interface ReviewSession {
   readonly inspection: Inspection;
   readonly log: DecisionLog;
   reviewed(): Reviewed;
+  /** What each sentence of the talk may hold, for the page to offer. Empty without words. */
+  hints(): readonly TalkHint[];
   /** @throws ReviewError: it does not fit what is there, or could not be written. */
   decide(request: { id: string; body: DecisionBody }): Promise<Decision>;
   /** Runs `work` while no decision is being written. */
@@ -64,12 +68,17 @@ export function openSession(inspection: Inspection, log: DecisionLog, person: ()
     return done;
   }
 
+  let hints: readonly TalkHint[] | null = null;
   return {
     inspection,
     log,
     announce,
     alone,
     reviewed: () => applyDecisions(inspection.draft, log.decisions),
+    hints() {
+      hints ??= inspection.words ? hintTalk(inspection.words) : [];
+      return hints;
+    },
     decide: (request) => alone(() => decideNow(request)),
     subscribe(listener) {
       listeners.add(listener);

@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import type { DecisionBody } from '../../shared/schemas/decision.ts';
 import type { Draft } from '../../shared/schemas/draft.ts';
 import { applyDecisions } from '../../src/5-review/apply-decisions.ts';
-import { guessFinding } from '../../src/5-review/guess-finding.ts';
 import { acceptOwnWord, offersOfOwnWords, readOwnWords } from '../../src/5-review/own-words.ts';
 import { confirmation, stamped } from './make-decisions.ts';
 import { emptyFolder, makeDraft, makeObservation } from './make-inspection.ts';
@@ -78,17 +77,5 @@ describe('learning', () => {
     const folder = await emptyFolder();
     await writeFile(join(folder, 'own-words.json'), '{"schema":"lineword/own-words@1","words":[{"heard":1}]}');
     await expect(readOwnWords(folder)).rejects.toThrow(/own-words\.json cannot be used .*correct it, or move it away/);
-  });
-});
-
-describe('the beginning of an added finding', () => {
-  test.each([
-    ['There are roots at 23 feet.', 'roots', 23],
-    ['Standing water from 10 to 14.', 'belly', null],
-    ['Something is hanging down there.', null, null],
-    ['Roots and a crack at 12.', null, 12],
-    ['SDR35 here at 4.5, an offset joint', 'offset-joint', 4.5],
-  ])('%s', (text, kind, at) => {
-    expect(guessFinding(text)).toEqual({ kind, at });
   });
 });

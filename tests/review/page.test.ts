@@ -24,7 +24,7 @@ let opened: BrowserAndPage;
 
 beforeAll(async () => {
   if (chromiumPath) opened = await openBrowser();
-});
+}, 60_000);
 afterAll(async () => opened?.close());
 afterEach(async () => {
   for (const context of opened?.browser.contexts() ?? []) await context.close();
@@ -121,9 +121,9 @@ describe.skipIf(!chromiumPath)('by keyboard', () => {
     await press(page, '2', 'Enter', 'n');
     await page.waitForSelector('text=Talk that was not placed');
     await press(page, 'a');
-    await page.waitForSelector('select[name=kind]:focus');
-    await page.keyboard.type('intru');
-    await press(page, 'Tab');
+    // "Hanging down" is read as an intrusion; its distance was said long before, and is typed over.
+    await page.waitForSelector('form[aria-label="The new finding"] >> text=was said before these words');
+    await page.waitForSelector('input[name=at]:focus');
     await page.keyboard.type('33');
     await press(page, 'Enter');
     await waitUntilKept(page);

@@ -1,25 +1,18 @@
-/** What the inspector can do with the item at hand. Keys and buttons both end here. */
+/** What the inspector can do with the item at hand, but for the forms and the numbered choices. Keys and buttons both end here. */
 import { batch, signal } from '@preact/signals';
 import type { Changes, DecisionBody, PlainValue, Subject } from '../../../shared/schemas/decision.ts';
-import type { Flag } from '../../../shared/schemas/draft.ts';
-import type { ReviewedObservation } from '../../../shared/schemas/reviewed.ts';
-import { statuses } from '../../../shared/vocabulary/attributes.ts';
 import { shortName, shortPlace } from '../../../shared/wording/short.ts';
-import { flagName } from '../apply-observation-deeds.ts';
 import { nextOpen, type QueueItem } from '../queue.ts';
-import { readField, readRunField, settableRunFields, valuesOf } from '../set-fields.ts';
-import { subjectKey } from '../subject.ts';
+import { valuesOf } from '../set-fields.ts';
 import { decide, items, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
 import { lastDeed, problem } from './notices.ts';
 import { audio, isHeard, pause, playAgain, playStretch, soundState, stretch } from './player.ts';
 
 /** The form that is open over the item at hand. */
-export const openForm = signal<'edit' | 'add' | 'merge' | 'split' | 'run' | 'site' | null>(null);
+export const openForm = signal<'edit' | 'add' | 'merge' | 'split' | 'run' | 'restart' | 'site' | null>(null);
 export const openDialog = signal<'help' | 'sign' | null>(null);
 /** On a narrow screen one part shows at a time. */
 export const shownPart = signal<'item' | 'line' | 'talk'>('item');
-/** The moment at which adding was asked for. */
-export const addAtSeconds = signal(0);
 
 /** Goes to an item and plays it. */
 export function select(key: string | null): void {
@@ -128,57 +121,6 @@ export function rejectItem(): void {
   goToNextOpen();
 }
 
-export interface NumberedOffer {
-  readonly number: number;
-  readonly flag: Flag;
-  readonly value: string | number | null;
-  readonly label: string;
-}
-
-/** The offers of all open flags, numbered as the keys are. */
-export function offersOf(item: QueueItem): NumberedOffer[] {
-  const flags = 'openFlags' in item.item ? item.item.openFlags : [];
-  return flags
-    .flatMap((flag) => (flag.offers ?? []).map((offer) => ({ flag, ...offer })))
-    .slice(0, 9)
-    .map((offer, index) => ({ number: index + 1, ...offer }));
-}
-
-/** Takes an offered value. When nothing else is doubted, that settles the item. */
-export function takeOffer(number: number): void {
-  const item = selected.value;
-  const offer = item && offersOf(item).find((candidate) => candidate.number === number);
-  if (!item || !offer) return;
-  if (item.what === 'observation') takeObservationOffer(item.item, offer);
-  else if (item.what === 'run') confirmItem(runChange(item, offer));
-  else if (item.what === 'site') confirmItem({ value: { was: item.item.value, now: offer.value } });
-}
-
-function takeObservationOffer(item: ReviewedObservation, { flag, value }: NumberedOffer): void {
-  const field = flag.about ?? '';
-  const was = readField(item, field);
-  const other = typeof value === 'string' ? reviewed.value.observations.find(({ id }) => id === value) : undefined;
-  if (other) {
-    mergeWith(other.subject);
-    return;
-  }
-  const isNothing =
-    (field === 'kind' && value === null) || (field === 'status' && !(statuses as readonly unknown[]).includes(value));
-  if (isNothing) {
-    rejectItem();
-    return;
-  }
-  const changes: Changes = was === undefined || was === value ? {} : { [field]: { was, now: value } };
-  const isAnswered = (other: Flag) =>
-    flagName(other) === flagName(flag) || (other.about !== undefined && other.about === field);
-  if (item.openFlags.every(isAnswered)) {
-    confirmItem(changes);
-    return;
-  }
-  const answers = item.openFlags.filter(isAnswered).map(flagName);
-  void decide({ action: 'change', subject: item.subject, changes, answers }, 'Taken.');
-}
-
 /** Suspected becomes present, present becomes suspected; that settles the item when nothing else is doubted. */
 export function switchStatus(): void {
   const item = selected.value;
@@ -187,12 +129,6 @@ export function switchStatus(): void {
   const changes: Changes = { status: { was: status, now: status === 'present' ? 'suspected' : 'present' } };
   if (openFlags.every((flag) => flag.about === 'status')) confirmItem(changes);
   else void decide({ action: 'change', subject, changes }, 'Status switched.');
-}
-
-function runChange(item: Extract<QueueItem, { what: 'run' }>, { flag, value }: NumberedOffer): Changes | undefined {
-  const field = settableRunFields.find((name) => name === flag.about);
-  const was = field && readRunField(item.item, field);
-  return field && was !== undefined && was !== value ? { [field]: { was, now: value } } : undefined;
 }
 
 /** The item at hand and another one are the same thing. */
@@ -237,50 +173,7 @@ function goToChanged(before: ReadonlyMap<string, QueueItem['item']>): void {
   if (selectedKey.value !== null && !items.value.has(selectedKey.value)) goToNextOpen();
 }
 
-export function startEdit(): void {
-  const item = selected.value;
-  if (item?.what === 'observation') openForm.value = 'edit';
-  else if (item?.what === 'run') openForm.value = 'run';
-  else if (item?.what === 'site') openForm.value = 'site';
-  else startAdd();
-}
-
-/** Adds from the stretch at hand when it is talk, else from the moment that is playing. */
-export function startAdd(): void {
-  const item = selected.value;
-  const isStretch = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site';
-  addAtSeconds.value = isStretch && item.heard ? item.heard.start : momentAtHand();
-  openForm.value = 'add';
-  pause();
-}
-
-export function startRunEdit(n: number): void {
-  const run = reviewed.value.runs.find((candidate) => candidate.n === n);
-  if (!run) return;
-  select(subjectKey(run.subject));
-  openForm.value = 'run';
-}
-
 /** Where the sound is; without sound, the stretch that was chosen last. */
-function momentAtHand(): number {
+export function momentAtHand(): number {
   return soundState.value === 'none' ? (stretch.value?.start ?? 0) : audio.currentTime;
-}
-
-/** The run that the item at hand, or the moment that is playing, belongs to. */
-export function runAtHand(): number {
-  const item = selected.value;
-  if (item?.what === 'observation' || item?.what === 'absent') return item.item.run;
-  if (item?.what === 'run') return item.item.n;
-  return runAt(item?.heard?.start ?? momentAtHand());
-}
-
-export function runAt(seconds: number): number {
-  const begun = reviewed.value.runs.filter((run) => runStart(run.n) <= seconds);
-  return begun.at(-1)?.n ?? reviewed.value.runs[0]?.n ?? 1;
-}
-
-function runStart(n: number): number {
-  const run = reviewed.value.runs.find((candidate) => candidate.n === n);
-  const own = reviewed.value.observations.filter((o) => o.run === n).map((o) => o.heard.start);
-  return run?.heard?.start ?? Math.min(Number.MAX_VALUE, ...own);
 }

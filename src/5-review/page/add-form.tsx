@@ -1,34 +1,31 @@
-import { useMemo } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { EnteredObservation } from '../../../shared/schemas/decision.ts';
-import type { Heard } from '../../../shared/schemas/draft.ts';
-import { guessFinding } from '../guess-finding.ts';
-import { addAtSeconds, goToNextOpen, openForm, runAt } from './actions.ts';
+import { runAt } from '../run-at.ts';
+import { goToNextOpen, openForm } from './actions.ts';
 import { enteredFields } from './entered-fields.ts';
 import { FindingForm } from './finding-form.tsx';
 import { HeardWords } from './heard-words.tsx';
-import { decide, selected, words } from './inspection-state.ts';
+import { decide, reviewed, selected } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
 import { playStretch } from './player.ts';
+import { adding } from './start-form.ts';
 import { useFieldForm } from './use-field-form.ts';
 import { kindTitle } from './words-shown.ts';
 
-/** How much talk around a moment an added observation refers to. */
-const secondsBefore = 4;
-const secondsAfter = 2;
-
-/** A new observation: from the talk at hand, or from the moment that was playing. */
+/** A new observation: filled as far as its words are understood, for the person to look at and correct. */
 export function AddForm() {
-  const item = selected.value;
-  const talk = item && item.what !== 'observation' && item.what !== 'run' && item.what !== 'site' ? item : null;
-  const heard = useMemo<Heard>(() => talk?.heard ?? talkAround(addAtSeconds.value), [talk]);
-  const guess = useMemo(() => guessFinding(heard.text), [heard]);
+  const [{ heard, hint, talk }] = useState(adding.value);
+  const absent = talk?.what === 'absent' ? talk.item : null;
+  const kind = absent?.kind ?? hint?.kind ?? '';
   const fields = useFieldForm(
     enteredFields({
-      kind: talk?.what === 'absent' ? talk.item.kind : (guess.kind ?? ''),
-      run: talk?.what === 'absent' ? talk.item.run : runAt(heard.start),
-      at: guess.at,
+      ...hint?.values,
+      kind,
+      status: hint?.status ?? 'present',
+      at: hint?.at ?? null,
+      run: absent?.run ?? runAt(reviewed.value, heard.start),
     }),
-    'kind',
+    kind === '' ? 'kind' : 'at',
   );
   const save = () => {
     const values = fields.read();
@@ -39,12 +36,12 @@ export function AddForm() {
       { action: 'add', from: talk?.item.subject ?? null, observation },
       `Added: ${kindTitle(observation.kind)}.`,
     );
-    if (talk) goToNextOpen();
+    if (talk && selected.value) goToNextOpen();
     else closeForm();
   };
   return (
     <section id="item" class="item" tabIndex={-1} aria-labelledby="item-name">
-      <p class="place">{talk ? 'From this talk' : 'From this moment'}</p>
+      <p class="place">{talk ? 'From this talk' : 'From these words'}</p>
       <h2 id="item-name" class="what">
         <span class="kind">Add a finding</span>
       </h2>
@@ -52,18 +49,11 @@ export function AddForm() {
       <button type="button" class="quiet" onClick={() => playStretch(heard.start, heard.end)}>
         Play it
       </button>
-      <FindingForm fields={fields} label="The new finding" save={save} saveLabel="Add it" leaveLabel="Do not add" />
+      <FindingForm fields={fields} label="The new finding" save={save} saveLabel="Add it" leaveLabel="Do not add">
+        {hint && hint.at !== null && !hint.isPlaced && (
+          <p class="wide why">The distance was said before these words: look whether it is meant here.</p>
+        )}
+      </FindingForm>
     </section>
   );
-}
-
-function talkAround(seconds: number): Heard {
-  const start = Math.max(0, seconds - secondsBefore);
-  const end = seconds + secondsAfter;
-  const said = (words.value?.words ?? []).filter((word) => word.endSeconds > start && word.startSeconds < end);
-  return {
-    start: said[0]?.startSeconds ?? start,
-    end: said.at(-1)?.endSeconds ?? end,
-    text: said.map((word) => word.text).join(' '),
-  };
 }

@@ -7,8 +7,7 @@ import { changesBetween, useFieldForm } from './use-field-form.ts';
 /** Every field of the observation. Saving confirms it and goes on. */
 export function EditForm({ item }: { item: ReviewedObservation }) {
   const before = valuesOf(item);
-  const doubted = item.openFlags.find((flag) => flag.about)?.about ?? 'at';
-  const fields = useFieldForm(before, doubted);
+  const fields = useFieldForm(before, 'at');
   const save = () => {
     const after = fields.read();
     if (!after) return;

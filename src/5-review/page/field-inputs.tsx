@@ -2,6 +2,7 @@ import type { PlainValue } from '../../../shared/schemas/decision.ts';
 import { attributeTitles, type Choice } from '../../../shared/vocabulary/attribute-titles.ts';
 import { attributeNames } from '../../../shared/vocabulary/attributes.ts';
 import { kinds } from '../../../shared/vocabulary/kinds/index.ts';
+import { FieldTitle } from './field-title.tsx';
 import { reviewed, unit } from './inspection-state.ts';
 
 /** The settable fields as text, the way inputs hold them; '' means that nothing was said. */
@@ -9,10 +10,11 @@ export type FieldTexts = Record<string, string>;
 
 type AttributeField = keyof typeof attributeTitles;
 
-/** Which fields the form shows for a kind: those the kind takes, and any that is filled. */
-export function fieldsFor(kind: string, texts: FieldTexts): AttributeField[] {
+/** Which fields the form shows for a kind: those the kind takes; before a kind is chosen, and for the kind the form began with, also what was filled then. */
+export function fieldsFor(kind: string, atFirst: FieldTexts): AttributeField[] {
   const takes: readonly string[] = kinds.find((candidate) => candidate.name === kind)?.takes ?? [];
-  const rest = attributeNames.filter((name) => takes.includes(name) || (texts[name] ?? '') !== '');
+  const wasFilled = (name: AttributeField) => kind === (atFirst.kind ?? '') && (atFirst[name] ?? '') !== '';
+  const rest = attributeNames.filter((name) => takes.includes(name) || wasFilled(name));
   return ['at', ...rest.filter((name) => name === 'to'), 'status', ...rest.filter((name) => name !== 'to')];
 }
 
@@ -43,7 +45,9 @@ const groups = [
 export function KindInput({ value, onChange }: { value: string; onChange: (value: string) => void }) {
   return (
     <label class="field wide">
-      <span>What</span>
+      <span>
+        <FieldTitle field="kind" />
+      </span>
       <select name="kind" value={value} required onChange={(event) => onChange(event.currentTarget.value)}>
         {value === '' && <option value="">Choose…</option>}
         {groups.map(({ group, title }) => (
@@ -66,7 +70,9 @@ export function RunInput({ value, onChange }: { value: string; onChange: (value:
   if (reviewed.value.runs.length < 2) return null;
   return (
     <label class="field">
-      <span>Run</span>
+      <span>
+        <FieldTitle field="run" />
+      </span>
       <select name="run" value={value} onChange={(event) => onChange(event.currentTarget.value)}>
         {reviewed.value.runs.map((run) => (
           <option key={run.n} value={String(run.n)}>
@@ -88,12 +94,14 @@ export function AttributeInput({
   value: string;
   onChange: (value: string) => void;
 }) {
-  const { title, unit: unitOf, choices } = attributeTitles[field];
+  const { unit: unitOf, choices } = attributeTitles[field];
   const shownUnit = unitOf === 'distance' ? unit.value : unitOf;
   const isBad = valueFrom(field, value) === undefined;
   return (
     <div class={`field${isBad ? ' bad' : ''}`}>
-      <label for={`field-${field}`}>{title}</label>
+      <label for={`field-${field}`}>
+        <FieldTitle field={field} />
+      </label>
       {choices ? (
         <select
           id={`field-${field}`}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { AttributeInput, fieldsFor, KindInput, RunInput } from './field-inputs.tsx';
+import { AttributeInput, KindInput, RunInput } from './field-inputs.tsx';
+import { fieldTitles, goToLetter } from './field-letters.ts';
 import { closeForm } from './keys.ts';
 import type { useFieldForm } from './use-field-form.ts';
 
@@ -12,7 +13,7 @@ export function FindingForm(props: {
   leaveLabel: string;
   children?: ComponentChildren;
 }) {
-  const { texts, form, set } = props.fields;
+  const { texts, form, set, shown, leftOut } = props.fields;
   return (
     <form
       ref={form}
@@ -26,15 +27,22 @@ export function FindingForm(props: {
         if (event.key === 'Enter' && event.target instanceof HTMLSelectElement) {
           event.preventDefault();
           props.save();
-        }
+        } else goToLetter(event, form.current);
       }}
     >
       {props.children}
       <KindInput value={texts.kind ?? ''} onChange={set('kind')} />
-      {fieldsFor(texts.kind ?? '', texts).map((field) => (
+      {shown.map((field) => (
         <AttributeInput key={field} field={field} value={texts[field] ?? ''} onChange={set(field)} />
       ))}
       <RunInput value={texts.run ?? ''} onChange={set('run')} />
+      {leftOut.length > 0 && (
+        <p class="wide hint" role="status">
+          Left out, because this kind has none:{' '}
+          {leftOut.map((field) => `${fieldTitles[field]} ${texts[field]}`).join(', ')}.
+        </p>
+      )}
+      <p class="wide hint">A letter goes to the field it is underlined in; from a list, with Alt.</p>
       <div class="deeds">
         <button type="submit" class="main">
           {props.saveLabel} <kbd>Enter</kbd>

@@ -1,5 +1,6 @@
 import { openDialog } from './actions.ts';
-import { reviewed, versions } from './inspection-state.ts';
+import { LeftOut } from './choice-buttons.tsx';
+import { openItemCount, reviewed, versions } from './inspection-state.ts';
 import { SilentErrors } from './top-bar.tsx';
 
 /** Shown when nothing is left to settle. */
@@ -9,9 +10,13 @@ export function FinishPanel() {
   const newest = versions.value.at(-1);
   return (
     <section id="item" class="item" tabIndex={-1} aria-labelledby="item-name">
-      <p class="place">{newest?.isCurrent ? `Signed by ${newest.name}` : 'Ready to sign'}</p>
+      <p class="place">
+        {newest?.isCurrent ? `Signed by ${newest.name}` : openItemCount.value === 0 ? 'Ready to sign' : 'In between'}
+      </p>
       <h2 id="item-name" class="what">
-        <span class="kind">Everything flagged is settled</span>
+        <span class="kind">
+          {openItemCount.value === 0 ? 'Everything flagged is settled' : `${openItemCount.value} still to settle`}
+        </span>
       </h2>
       <p class="facts">
         <span>{count('confirmed')} confirmed</span>
@@ -19,6 +24,7 @@ export function FinishPanel() {
         <span>{count('rejected')} rejected</span>
         <SilentErrors />
       </p>
+      <LeftOut />
       <p>
         Look through the talk for anything that should be a finding and is none. Choose any finding on the line to hear
         it again.

@@ -6,6 +6,7 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Decision, DecisionBody } from '../../../shared/schemas/decision.ts';
 import type { Draft } from '../../../shared/schemas/draft.ts';
+import type { TalkHint } from '../../../shared/schemas/hint.ts';
 import type { Reviewed } from '../../../shared/schemas/reviewed.ts';
 import type { Words } from '../../../shared/schemas/word.ts';
 import { applyDecisions } from '../apply-decisions.ts';
@@ -32,6 +33,8 @@ const emptyDraft: Draft = {
 
 export const draft = signal<Draft>(emptyDraft);
 export const words = signal<Words | null>(null);
+/** What each sentence may hold, whatever the draft made of it. */
+export const hints = signal<readonly TalkHint[]>([]);
 export const inspector = signal<{ name: string; licence: string | null }>({ name: '', licence: null });
 export const versions = signal<Extras['versions']>([]);
 export const ownWordOffers = signal<Extras['ownWordOffers']>([]);
@@ -79,6 +82,7 @@ export async function openInspection(): Promise<void> {
   batch(() => {
     draft.value = answer.draft;
     words.value = answer.words;
+    hints.value = answer.hints;
     kept.value = answer.decisions;
     inspector.value = answer.inspector;
     versions.value = answer.versions;

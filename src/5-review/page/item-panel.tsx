@@ -1,5 +1,5 @@
 import { useLayoutEffect } from 'preact/hooks';
-import { confirmItem, mustListenFirst, openForm, rejectItem, startAdd, startEdit } from './actions.ts';
+import { confirmItem, mustListenFirst, openForm, rejectItem } from './actions.ts';
 import { AddForm } from './add-form.tsx';
 import { EditForm } from './edit-form.tsx';
 import { FinishPanel } from './finish-panel.tsx';
@@ -8,9 +8,11 @@ import { focusItem } from './keys.ts';
 import { MergeForm } from './merge-form.tsx';
 import { ObservationCard } from './observation-card.tsx';
 import { RunCard, SiteCard, TalkCard } from './other-cards.tsx';
+import { RestartForm } from './restart-form.tsx';
 import { RunForm } from './run-form.tsx';
 import { SiteForm } from './site-form.tsx';
 import { SplitForm } from './split-form.tsx';
+import { startAdd, startEdit } from './start-form.ts';
 
 export function ItemPanel() {
   const item = selected.value;
@@ -38,6 +40,7 @@ export function ItemPanel() {
       {openForm.value === 'edit' && item.what === 'observation' && <EditForm item={item.item} />}
       {openForm.value === 'merge' && item.what === 'observation' && <MergeForm item={item.item} />}
       {openForm.value === 'split' && item.what === 'observation' && <SplitForm item={item.item} />}
+      {openForm.value === 'restart' && <RestartForm />}
       {openForm.value === 'run' && item.what === 'run' && <RunForm run={item.item} />}
       {openForm.value === 'site' && item.what === 'site' && <SiteForm item={item} />}
       {!openForm.value && <ItemButtons what={item.what} />}
@@ -53,7 +56,7 @@ function ItemButtons({ what }: { what: string }) {
         {mustListenFirst() ? 'Listen first' : isTalk ? 'Nothing to write down' : 'Right'} <kbd>Enter</kbd>
       </button>
       {isTalk || what === 'absent' ? (
-        <button type="button" onClick={startAdd}>
+        <button type="button" onClick={() => startAdd()}>
           Write it down <kbd>A</kbd>
         </button>
       ) : (

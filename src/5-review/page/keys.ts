@@ -5,20 +5,18 @@ import {
   openForm,
   redo,
   rejectItem,
-  runAtHand,
+  select,
   shownPart,
-  startAdd,
-  startEdit,
-  startRunEdit,
   step,
   stepAsSpoken,
   switchStatus,
-  takeOffer,
   undo,
 } from './actions.ts';
 import { selected } from './inspection-state.ts';
 import { problem } from './notices.ts';
 import { changeRate, move, pauseOrPlay, playAgain, toggleLoop } from './player.ts';
+import { runAtHand, startAdd, startEdit, startRestart, startRunEdit } from './start-form.ts';
+import { takeChoice } from './take-choice.ts';
 
 export interface KeyCommand {
   /** As `KeyboardEvent.key`, lower case. */
@@ -46,9 +44,9 @@ export const keyCommands: readonly KeyCommand[] = [
   {
     keys: ['1', '2', '3', '4', '5', '6', '7', '8', '9'],
     shown: '1 – 9',
-    does: 'Take the offered value of that number',
+    does: 'Take what is offered under that number: a value, or a finding to add',
     group: 'Settle',
-    run: (key) => takeOffer(Number(key)),
+    run: (key) => takeChoice(Number(key)),
   },
   { keys: ['n', 'arrowdown'], shown: 'N or ↓', does: 'Next, without deciding', group: 'Settle', run: () => step(1) },
   { keys: ['p', 'arrowup'], shown: 'P or ↑', does: 'The one before', group: 'Settle', run: () => step(-1) },
@@ -76,7 +74,13 @@ export const keyCommands: readonly KeyCommand[] = [
     run: switchStatus,
   },
   { keys: ['e'], shown: 'E', does: 'Edit its fields', group: 'Correct', run: startEdit },
-  { keys: ['a'], shown: 'A', does: 'Add a finding from this moment or this talk', group: 'Correct', run: startAdd },
+  {
+    keys: ['a'],
+    shown: 'A',
+    does: 'Add a finding from these words, or from where the sound is',
+    group: 'Correct',
+    run: () => startAdd(),
+  },
   {
     keys: ['m'],
     shown: 'M',
@@ -92,6 +96,13 @@ export const keyCommands: readonly KeyCommand[] = [
     group: 'Correct',
     run: () => startRunEdit(runAtHand()),
   },
+  {
+    keys: ['c'],
+    shown: 'C',
+    does: 'The counter starts anew at these words: a new run',
+    group: 'Correct',
+    run: startRestart,
+  },
   { keys: [' '], shown: 'Space', does: 'Play or pause', group: 'Sound', run: pauseOrPlay },
   { keys: ['0'], shown: '0', does: 'Play it again from its start', group: 'Sound', run: playAgain },
   { keys: ['arrowleft', 'b'], shown: 'B or ←', does: 'Back five seconds', group: 'Sound', run: () => move(-5) },
@@ -99,6 +110,7 @@ export const keyCommands: readonly KeyCommand[] = [
   { keys: ['l'], shown: 'L', does: 'Loop it, or stop looping', group: 'Sound', run: toggleLoop },
   { keys: ['-', '_'], shown: '−', does: 'Slower', group: 'Sound', run: () => changeRate(-1) },
   { keys: ['+', '='], shown: '+', does: 'Faster', group: 'Sound', run: () => changeRate(1) },
+  { keys: ['o'], shown: 'O', does: 'What may have been left out', group: 'Find', run: () => select(null) },
   {
     keys: ['/', 'ctrl+f'],
     shown: '/',

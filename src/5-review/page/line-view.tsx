@@ -4,11 +4,12 @@ import { type LineMark, layoutLine } from '../../../shared/drawing/line-layout.t
 import type { ReviewedObservation, ReviewedRun } from '../../../shared/schemas/reviewed.ts';
 import { shortNumber } from '../../../shared/wording/short.ts';
 import { subjectKey } from '../subject.ts';
-import { select, startRunEdit } from './actions.ts';
+import { select } from './actions.ts';
 import { beside, keyById, unit } from './inspection-state.ts';
 import { keepSame } from './keep-same.ts';
 import { moveAmongButtons } from './move-among-buttons.ts';
 import { PipeDrawing, shapePath } from './pipe-drawing.tsx';
+import { startRunEdit } from './start-form.ts';
 import { siteTitle } from './words-shown.ts';
 
 const shapeNames = [

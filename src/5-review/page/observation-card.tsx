@@ -1,6 +1,7 @@
 import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
 import { shortDetails, shortNumber, shortTime } from '../../../shared/wording/short.ts';
 import type { QueueItem } from '../queue.ts';
+import { OtherChoices } from './choice-buttons.tsx';
 import { FlagList } from './flag-list.tsx';
 import { HeardWords } from './heard-words.tsx';
 import { reviewed, unit } from './inspection-state.ts';
@@ -52,6 +53,7 @@ export function ObservationCard({ item: queued }: { item: ObservationItem }) {
       )}
       <FlagList item={queued} />
       <HeardWords heard={item.heard} respelled={item.respelled ?? []} />
+      <OtherChoices isTalk={false} />
       {item.again.length > 0 && (
         <p class="again">
           Spoken of again at{' '}

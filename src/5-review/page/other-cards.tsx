@@ -1,5 +1,6 @@
 import { shortNumber } from '../../../shared/wording/short.ts';
 import type { QueueItem } from '../queue.ts';
+import { OtherChoices } from './choice-buttons.tsx';
 import { FlagList } from './flag-list.tsx';
 import { HeardWords } from './heard-words.tsx';
 import { unit } from './inspection-state.ts';
@@ -75,6 +76,7 @@ export function TalkCard({ item: queued }: { item: Item<'absent'> | LooseItem })
         <Settled state={queued.item.reviewState} />
       </p>
       <HeardWords heard={queued.item.heard} respelled={[]} />
+      <OtherChoices isTalk />
     </>
   );
 }

@@ -144,6 +144,15 @@ function play(): void {
   );
 }
 
+/** Whether the sound is, or has just come to the end of, the stretch at hand; without sound it always is. */
+export function isWithinStretch(): boolean {
+  const at = stretch.value;
+  if (soundState.value !== 'ready') return true;
+  return (
+    at !== null && audio.currentTime >= at.start - leadSeconds - 0.1 && audio.currentTime <= at.end + tailSeconds + 0.5
+  );
+}
+
 /** Looks at each frame, because `timeupdate` comes four times a second only. */
 function watchEnd(): void {
   const look = () => {

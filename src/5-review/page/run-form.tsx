@@ -1,23 +1,18 @@
-import { useState } from 'preact/hooks';
 import type { Changes, PlainValue } from '../../../shared/schemas/decision.ts';
 import type { ReviewedRun } from '../../../shared/schemas/reviewed.ts';
 import { directions, endReasons } from '../../../shared/vocabulary/attributes.ts';
-import { shortTime } from '../../../shared/wording/short.ts';
 import { readRunField, settableRunFields } from '../set-fields.ts';
 import { confirmItem, openForm } from './actions.ts';
 import { asText } from './field-inputs.tsx';
 import { decide, reviewed, unit } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
 import { problem } from './notices.ts';
-import { audio } from './player.ts';
 import { changesBetween, useFieldForm } from './use-field-form.ts';
 
 /** A run: how it was entered, which way, where it ends, and what the counter read at the access. */
 export function RunForm({ run }: { run: ReviewedRun }) {
   const before = Object.fromEntries(settableRunFields.map((field) => [field, readRunField(run, field) ?? null]));
   const { texts, form, set } = useFieldForm(before, 'access');
-  const [moment] = useState(() => audio.currentTime);
-  const [less, setLess] = useState('0');
   const save = () => {
     const after = readRun(texts);
     if (!after) {
@@ -27,18 +22,6 @@ export function RunForm({ run }: { run: ReviewedRun }) {
     openForm.value = null;
     const changes: Changes = changesBetween(before, after);
     confirmItem(changes);
-  };
-  const restart = () => {
-    const lessFeet = Number(less.replace(',', '.'));
-    if (!Number.isFinite(lessFeet)) {
-      problem.value = 'The reading where it begins is a number.';
-      return;
-    }
-    openForm.value = null;
-    void decide(
-      { action: 'start-run', run: run.n, atSeconds: moment, lessFeet },
-      `A new run begins at ${shortTime(moment)}.`,
-    );
   };
   const join = () => {
     openForm.value = null;
@@ -95,19 +78,11 @@ export function RunForm({ run }: { run: ReviewedRun }) {
           Leave as it was <kbd>Esc</kbd>
         </button>
       </div>
-      <fieldset class="wide">
-        <legend>Where the counter starts anew</legend>
-        <p>From {shortTime(moment)} on, what was said becomes a run of its own.</p>
-        <Distance name="less" title="Take off its distances" value={less} onChange={setLess} />
-        <button type="button" onClick={restart}>
-          The counter starts anew at {shortTime(moment)}
+      {run.n > 1 && (
+        <button type="button" class="wide" onClick={join}>
+          No new run: it goes on from run {run.n - 1}
         </button>
-        {run.n > 1 && (
-          <button type="button" onClick={join}>
-            No new run: it goes on from run {run.n - 1}
-          </button>
-        )}
-      </fieldset>
+      )}
     </form>
   );
 }
@@ -149,7 +124,7 @@ function Choice(props: {
   );
 }
 
-function Distance(props: { name: string; title: string; value: string; onChange: (value: string) => void }) {
+export function Distance(props: { name: string; title: string; value: string; onChange: (value: string) => void }) {
   return (
     <label class="field">
       <span>{props.title}</span>

@@ -1,12 +1,17 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Changes, PlainValue } from '../../../shared/schemas/decision.ts';
-import { asText, type FieldTexts, valueFrom } from './field-inputs.tsx';
+import { attributeNames } from '../../../shared/vocabulary/attributes.ts';
+import { asText, type FieldTexts, fieldsFor, valueFrom } from './field-inputs.tsx';
 
 /** Fields held as text while they are typed, and read back as changes. */
 export function useFieldForm(values: Readonly<Record<string, PlainValue>>, focusOn: string | null) {
-  const [texts, setTexts] = useState<FieldTexts>(() =>
+  const [atFirst] = useState<FieldTexts>(() =>
     Object.fromEntries(Object.entries(values).map(([field, value]) => [field, asText(value)])),
   );
+  const [texts, setTexts] = useState(atFirst);
+  const shown = fieldsFor(texts.kind ?? '', atFirst);
+  // Another kind may have no place for what was filled: that is left out, and said so.
+  const leftOut = attributeNames.filter((name) => !shown.includes(name) && (texts[name] ?? '') !== '');
   const form = useRef<HTMLFormElement>(null);
   // Before the next key comes: what is typed right after the form was asked for must land in it.
   useLayoutEffect(() => {
@@ -19,10 +24,15 @@ export function useFieldForm(values: Readonly<Record<string, PlainValue>>, focus
   return {
     texts,
     form,
+    shown,
+    leftOut,
     set: (field: string) => (text: string) => setTexts((before) => ({ ...before, [field]: text })),
     /** Every field as a value, or null when one cannot be read. */
     read(): Record<string, PlainValue> | null {
-      const entries = Object.entries(texts).map(([field, text]) => [field, valueFrom(field, text)] as const);
+      const entries = Object.entries(texts).map(([field, text]) => {
+        const isLeftOut = (leftOut as readonly string[]).includes(field);
+        return [field, isLeftOut ? null : valueFrom(field, text)] as const;
+      });
       const bad = entries.find(([, value]) => value === undefined);
       if (bad) {
         form.current?.querySelector<HTMLElement>(`[name="${bad[0]}"]`)?.focus();

@@ -1,9 +1,13 @@
 /** The words of the page that depend on data: states, reasons, stretches. Names of kinds come from the vocabulary. */
-import type { Flag } from '../../../shared/schemas/draft.ts';
+import type { Flag, Observation } from '../../../shared/schemas/draft.ts';
 import type { ReviewState } from '../../../shared/schemas/reviewed.ts';
+import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
+import { attributeNames } from '../../../shared/vocabulary/attributes.ts';
 import { kinds } from '../../../shared/vocabulary/kinds/index.ts';
 import { reasonSentences } from '../../../shared/vocabulary/review-reasons.ts';
+import { shortDetails, shortName, shortNumber, shortPlace, type Unit } from '../../../shared/wording/short.ts';
 import type { MarkKind } from '../mark-transcript.ts';
+import type { Choice, FindingChoice, ValueChoice } from '../offer-choices.ts';
 
 export const kindTitles: ReadonlyMap<string, string> = new Map(kinds.map((kind) => [kind.name, kind.title]));
 
@@ -63,3 +67,30 @@ export function siteTitle(name: string): string {
 }
 
 export const fieldTitle = (field: string): string => field.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+
+export function choiceText(choice: Choice, unit: Unit): string {
+  return choice.what === 'finding' ? findingText(choice, unit) : valueText(choice, unit);
+}
+
+function valueText({ field, value, to, label }: ValueChoice, unit: Unit): string {
+  if (label !== null) return label;
+  if (field === 'kind') return kindTitle(String(value));
+  const about = attributeTitles[field as keyof typeof attributeTitles];
+  const title = (about?.title ?? field).toLowerCase();
+  if (value === null) return `no ${title}`;
+  const before = { to: 'to ', serves: 'serves ', fromMaterial: 'from ', toMaterial: 'to ' }[field] ?? '';
+  const choice = about?.choices?.find((one) => one.value === value)?.title;
+  if (choice !== undefined) return `${before}${choice}`;
+  const end = to === undefined ? '' : `–${shortNumber(to)}`;
+  const after =
+    about?.unit === 'distance' ? ` ${unit}` : about?.unit === '°' ? '°' : about?.unit ? ` ${about.unit}` : '';
+  const wide = field === 'diameterIn' ? ' wide' : '';
+  return `${before}${shortNumber(Number(value))}${end}${after}${wide}`;
+}
+
+function findingText({ finding: { kind, status, at, values } }: FindingChoice, unit: Unit): string {
+  const nothing = Object.fromEntries(attributeNames.map((name) => [name, null]));
+  const shown = { ...nothing, ...values, kind, status, at, atBasis: null } as unknown as Observation;
+  const name = kind === null ? 'something' : shortName(shown);
+  return [at !== null && shortPlace(shown, unit), name, shortDetails(shown)].filter(Boolean).join(' ');
+}
