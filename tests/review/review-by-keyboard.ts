@@ -1,289 +1,235 @@
-/// <reference lib="dom" />
 /**
- * A scripted inspector who has only a keyboard and knows what is right (the gold). Goes through the queue, then seeks
- * out through the search what is wrong without a flag and what is missing. Every key counts, also those of typed
- * numbers and of the search.
+ * A scripted inspector who has only a keyboard and knows what is right (the gold). Begins the runs that were missed,
+ * goes through the queue, then adds what is missing, and at last seeks out through the search what is wrong without a
+ * flag. Every key counts, also those of typed numbers and of the search.
  */
 import type { Page } from 'playwright-core';
-import type { Draft } from '../../shared/schemas/draft.ts';
+import type { FindingHint, TalkHint } from '../../shared/schemas/hint.ts';
 import type { Reviewed, ReviewedObservation } from '../../shared/schemas/reviewed.ts';
 import type { Words } from '../../shared/schemas/word.ts';
-import { attributeTitles } from '../../shared/vocabulary/attribute-titles.ts';
-import { attributeNames } from '../../shared/vocabulary/attributes.ts';
-import { kinds } from '../../shared/vocabulary/kinds/index.ts';
-import { markTranscript, type Stretch } from '../../src/5-review/mark-transcript.ts';
+import { markTranscript } from '../../src/5-review/mark-transcript.ts';
+import { choicesOf } from '../../src/5-review/offer-choices.ts';
 import { itemsByKey, type QueueItem } from '../../src/5-review/queue.ts';
+import { subjectKey } from '../../src/5-review/subject.ts';
 import type { Gold, GoldObservation } from '../../src/score/gold.ts';
-
-const fields = ['at', 'to', 'status', ...attributeNames.filter((name) => name !== 'to')] as const;
-type Field = (typeof fields)[number] | 'kind' | 'run';
+import { fill, fillNew, isSameText } from './fill-form.ts';
+import { goBackTo, goToFinding, goToTalk, shownKey, stretchAt } from './find-by-keyboard.ts';
+import { differences, type Field, fields, pairUp, wanted } from './gold-pairs.ts';
+import { makeHands } from './hands.ts';
 
 export interface KeyboardReview {
   readonly presses: number;
   readonly gold: number;
-  /** Keys by what they were for: the queue, silent mistakes, missing findings. */
+  /** Keys by what they were for. */
   readonly spent: Readonly<Record<string, number>>;
+  /** What took more than one key, and how many it took. */
+  readonly costly: readonly string[];
 }
 
 export interface ReviewSource {
-  readonly draft: Draft;
   readonly words: Words;
+  readonly hints: readonly TalkHint[];
   /** The state as it is on the disk. */
   readonly reviewed: () => Promise<Reviewed>;
 }
 
 /** Brings the review that `page` shows to the gold. Gives the number of keys it took. */
 export async function reviewByKeyboard(page: Page, source: ReviewSource, gold: Gold): Promise<KeyboardReview> {
-  let presses = 0;
-  let doing = 'queue';
-  const spent: Record<string, number> = {};
-  const press = async (key: string) => {
-    presses++;
-    spent[doing] = (spent[doing] ?? 0) + 1;
-    await page.keyboard.press(key);
-  };
-  const type = async (text: string) => {
-    for (const letter of text) await press(letter === ' ' ? 'Space' : letter);
-  };
-  const settled = () => page.waitForFunction(() => document.querySelector('.keeping') === null);
-
+  const hands = makeHands(page);
+  const { press, settled, spentOn } = hands;
   const first = await source.reviewed();
   const pairs = pairUp(gold.observations, first.observations);
-  const left = new Set(gold.observations.filter((g) => ![...pairs.values()].includes(g)));
-  const added = new Set<GoldObservation>();
+  // What is another thing altogether is rejected, and the right one added.
+  for (const o of first.observations) {
+    const wrong = pairs.has(o.id) ? differences(pairs.get(o.id)!, o) : [];
+    if (wrong.includes('kind') && wrong.length > 2) pairs.delete(o.id);
+  }
+  const paired = new Set(pairs.values());
+  const left = new Set(gold.observations.filter((g) => !paired.has(g)));
 
-  // What the queue asks.
+  for (let run = 2; run <= Math.max(...gold.observations.map((g) => g.run)); run++) await startRun(run);
   for (let turns = 0; turns < 1000; turns++) {
-    const key = await page.getAttribute('#item', 'data-item');
-    if (key === null) break;
-    const item = itemsByKey(await source.reviewed()).get(key)!;
-    if (item.isSettled) break;
-    if (item.what === 'observation') await settleObservation(item.item);
-    else await settleTalk(item);
-    const isGoneOn = await page
-      .waitForFunction((before) => document.querySelector('#item')?.getAttribute('data-item') !== before, key, {
-        timeout: 10_000,
-      })
-      .then(
-        () => true,
-        () => false,
-      );
-    if (!isGoneOn)
-      throw new Error(`stuck at ${key}: ${await page.textContent('.notices')} ${await page.textContent('#item')}`);
+    const key = await shownKey(hands);
+    const item = key === null ? undefined : itemsByKey(await source.reviewed()).get(key);
+    if (!item || item.isSettled) break;
+    spentOn(item.what === 'observation' ? await settleObservation(item.item) : await settleTalk(item), item.key);
     await settled();
-  }
-  // What is wrong although nothing flags it.
-  doing = 'silent';
-  for (const o of (await source.reviewed()).observations.filter((one) => one.source === 'draft')) {
-    if (o.reviewState !== 'unflagged') continue;
-    const target = pairs.get(o.id);
-    if (target && differences(target, o).length === 0) continue;
-    await goToFinding(o.id);
-    await settleObservation(o);
-    await settled();
-  }
-  // What is missing.
-  doing = 'missing';
-  for (const g of left) {
-    if (added.has(g)) continue;
-    const stretches = markTranscript(source.words, await source.reviewed());
-    const talk = stretchAt(stretches, g.heard[0], g.heard[1]);
-    if (!talk) throw new Error(`no talk at ${g.heard[0]}`);
-    await goToTalk(stretches, talk);
-    await press('a');
-    await fillNew(g);
-    await settled();
-  }
-  return { presses, gold: gold.observations.length, spent };
-
-  async function settleObservation(o: ReviewedObservation): Promise<void> {
-    const target = pairs.get(o.id);
-    if (!target) return press('x');
-    const wrong = differences(target, o);
-    if (wrong.length === 0) return press('Enter');
-    const offers = o.openFlags.flatMap((flag) => (flag.offers ?? []).map((offer) => ({ flag, ...offer })));
-    const [only] = wrong;
-    const at = offers.findIndex((offer) => offer.flag.about === only && offer.value === wanted(target, only!));
-    const isLastFlag = o.openFlags.every((flag) => flag.about === only);
-    if (wrong.length === 1 && at !== -1 && isLastFlag) return press(String(at + 1));
-    if (wrong.length === 1 && only === 'status') {
-      await press('d');
-      // Another doubt keeps it open: that is answered with Enter.
-      return o.openFlags.every((flag) => flag.about === 'status') ? undefined : press('Enter');
-    }
-    await press('e');
-    await page.waitForSelector('form.fields');
-    for (const field of wrong) await fill(field, wanted(target, field));
-    await press('Enter');
-  }
-
-  async function settleTalk(item: QueueItem): Promise<void> {
-    const { heard } = item;
-    const hidden = heard && [...left].find((g) => !added.has(g) && g.heard[0] < heard.end && heard.start < g.heard[1]);
-    const isTalk = item.what === 'unplaced' || item.what === 'set-aside' || item.what === 'absent';
-    if (!hidden || !isTalk) return press('Enter');
-    added.add(hidden);
-    await press('a');
-    await fillNew(hidden);
-  }
-
-  async function fillNew(g: GoldObservation): Promise<void> {
-    await page.waitForSelector('form[aria-label="The new finding"]');
-    const shownKind = await page.inputValue('form.fields [name=kind]');
-    if (shownKind !== g.kind) await fill('kind', g.kind);
-    const texts = await page.$$eval('form.fields [name]', (inputs) =>
-      inputs.map((input) => [(input as HTMLInputElement).name, (input as HTMLInputElement).value] as const),
+    // A value that nothing doubted was changed: what is settled by that is left with Enter.
+    const isStillShown = (await shownKey(hands)) === key;
+    if (isStillShown && itemsByKey(await source.reviewed()).get(item.key)?.isSettled) await press('Enter');
+    await page.waitForFunction(
+      (before) => document.querySelector('#item')?.getAttribute('data-item') !== before,
+      item.key,
+      { timeout: 10_000 },
     );
-    const shown = new Map<string, string>(texts);
-    if (shown.has('run') && shown.get('run') !== String(g.run)) await fill('run', g.run);
-    for (const field of fields) {
-      const value = wanted(g, field);
-      if (String(value ?? '') !== (shown.get(field) ?? '')) await fill(field, value);
-    }
-    await press('Enter');
-    await page.waitForSelector('form.fields', { state: 'detached' });
+    await settled();
   }
-
-  /** Goes to a field with Tab and enters a value: digits, or enough letters of a choice. */
-  async function fill(field: Field, value: string | number | null): Promise<void> {
-    const steps = await page.evaluate((name) => {
-      const inputs = [...document.querySelectorAll<HTMLElement>('form.fields [name]')];
-      return (
-        inputs.findIndex((one) => one.getAttribute('name') === name) -
-        inputs.indexOf(document.activeElement as HTMLElement)
-      );
-    }, field);
-    for (let i = 0; i < Math.abs(steps); i++) await press(steps > 0 ? 'Tab' : 'Shift+Tab');
-    const choices = choicesOf(field);
-    if (choices) return type(enoughOf(choices, value));
-    if (value === null) return press('Delete');
-    await type(String(value));
+  for (const g of left) await addMissing(g);
+  for (const o of (await source.reviewed()).observations.filter((one) => one.source === 'draft')) {
+    const target = pairs.get(o.id);
+    if (o.reviewState !== 'unflagged' || (target && differences(target, o).length === 0)) continue;
+    await goToFinding(hands, source.words, await source.reviewed(), o.id);
+    spentOn('silent: go there', `${o.kind} at ${o.at}`);
+    spentOn(`silent: ${await settleObservation(o)}`, `${o.kind} at ${o.at}`);
+    await settled();
   }
+  return { presses: hands.presses(), gold: gold.observations.length, spent: hands.spent, costly: hands.costly };
 
-  /** Types letters of a stretch into the search until it is the first that is found. */
-  async function typeUntilFirst(stretches: readonly Stretch[], one: Stretch): Promise<void> {
-    const letters = fewestLetters(stretches, one);
-    await type(letters);
-    const from = one.text.toLowerCase().indexOf(letters) + letters.length;
-    for (const letter of one.text.slice(from)) {
-      const firstFound = await page.textContent('.talk .stretch .said');
-      if (firstFound === one.text) return;
-      await type(letter);
-    }
-  }
-
-  /** Shows the item of a stretch of talk, found by the fewest letters of it. */
-  async function goToTalk(stretches: readonly Stretch[], one: Stretch): Promise<void> {
-    await press('/');
-    await typeUntilFirst(stretches, one);
-    await press('Enter');
-  }
-
-  /** Shows a finding: from its own talk, or from that of one spoken shortly before or after. */
-  async function goToFinding(id: string): Promise<void> {
+  /** Where the counter starts anew and no run does, one begins: at the first thing spoken of that belongs to it. */
+  async function startRun(run: number): Promise<void> {
     const reviewed = await source.reviewed();
-    const stretches = markTranscript(source.words, reviewed);
-    const spoken = [...reviewed.observations].sort((a, b) => a.heard.start - b.heard.start);
-    const at = spoken.findIndex((o) => o.id === id);
-    const ways = [0, -1, 1, -2, 2, -3, 3].flatMap((off) => {
-      const other = spoken[at + off];
-      const talk = other && stretchAt(stretches, other.heard.start, other.heard.end);
-      return talk ? [{ off, talk, cost: fewestLetters(stretches, talk).length + Math.abs(off) }] : [];
-    });
-    ways.sort((a, b) => a.cost - b.cost);
-    const { off, talk } = ways[0]!;
-    await goToTalk(stretches, talk);
-    const items = itemsByKey(reviewed);
-    for (let tries = 0; tries < 8; tries++) {
-      const shown = items.get((await page.getAttribute('#item', 'data-item')) ?? '');
-      if (shown?.what === 'observation' && shown.item.id === id) return;
-      await press(off > 0 ? 'k' : 'j');
+    if (reviewed.runs.length >= run) return;
+    const mine = reviewed.observations.filter((o) => o.run === run - 1 && pairs.has(o.id));
+    mine.sort((a, b) => a.heard.start - b.heard.start);
+    const isLater = (o: ReviewedObservation) => pairs.get(o.id)!.run >= run;
+    // Where the fewest are left on the wrong side; those are corrected one by one.
+    const strays = mine.map((_, at) => mine.filter((o, index) => isLater(o) !== index >= at).length);
+    const begins = mine[strays.indexOf(Math.min(...strays))];
+    if (!begins || !isLater(begins)) return;
+    await goToFinding(hands, source.words, reviewed, begins.id);
+    await press('c');
+    await page.waitForSelector('form[aria-label="The counter starts anew"]');
+    await press('Enter');
+    await settled();
+    spentOn('start a run', begins.heard.text);
+  }
+
+  /** Settles what is at hand. Gives what the keys were for. */
+  async function settleObservation(o: ReviewedObservation): Promise<string> {
+    for (const g of left) {
+      if (!isSaidIn(g, o.heard) || !(await isOffered(g))) continue;
+      await add(g);
+      spentOn('missing: beside another', JSON.stringify(g));
     }
-    throw new Error(`the finding ${id} was not reached from ${talk.text}`);
-  }
-}
-
-function stretchAt(stretches: readonly Stretch[], start: number, end: number): Stretch | undefined {
-  return stretches.find((one) => one.startSeconds < end - 0.05 && start < one.endSeconds - 0.05);
-}
-
-/** What still differs from the gold, one line each. */
-export function leftToCorrect(gold: Gold, observations: readonly ReviewedObservation[]): string[] {
-  const pairs = pairUp(gold.observations, observations);
-  const used = new Set(pairs.values());
-  return [
-    ...observations.flatMap((o) => {
-      const target = pairs.get(o.id);
-      if (!target) return [`${o.kind} at ${o.at} is too many`];
-      return differences(target, o).map((field) => `${o.kind} at ${o.at}: ${field} is wrong`);
-    }),
-    ...gold.observations.filter((g) => !used.has(g)).map((g) => `${g.kind} at ${g.at} is missing`),
-  ];
-}
-
-/** Gold by the id of the observation that means it: kind, run and place first, then the same words. */
-function pairUp(golds: readonly GoldObservation[], all: readonly ReviewedObservation[]): Map<string, GoldObservation> {
-  const candidates = golds.flatMap((g) =>
-    all.flatMap((o) => {
-      const isSaid = g.heard[0] < o.heard.end && o.heard.start < g.heard[1];
-      const isSame = g.kind === o.kind && g.run === o.run && Math.abs((g.at ?? -99) - (o.at ?? -99)) <= 0.25;
-      if (!isSaid && !isSame) return [];
-      const fitting = fields.filter((field) => wanted(g, field) === (o[field] ?? null)).length;
-      return [{ g, o, score: (isSame ? 100 : 0) + (g.kind === o.kind ? 40 : 0) + (isSaid ? 20 : 0) + fitting }];
-    }),
-  );
-  candidates.sort((a, b) => b.score - a.score);
-  const pairs = new Map<string, GoldObservation>();
-  const used = new Set<GoldObservation>();
-  for (const { g, o } of candidates) {
-    if (pairs.has(o.id) || used.has(g)) continue;
-    pairs.set(o.id, g);
-    used.add(g);
-  }
-  return pairs;
-}
-
-function wanted(g: GoldObservation, field: Field): string | number | null {
-  if (field === 'status') return g.status ?? 'present';
-  return g[field] ?? null;
-}
-
-function differences(g: GoldObservation, o: ReviewedObservation): Field[] {
-  const all: Field[] = ['kind', 'run', ...fields];
-  return all.filter((field) => {
-    const want = wanted(g, field);
-    const got = o[field] ?? null;
-    if (field === 'at' && g.kind === 'pipe' && want === 0 && got === null) return false;
-    return typeof want === 'number' && typeof got === 'number' ? Math.abs(want - got) > 0.25 : want !== got;
-  });
-}
-
-function choicesOf(field: Field): { value: string; title: string }[] | null {
-  if (field === 'kind') return kinds.map(({ name, title }) => ({ value: name, title }));
-  if (field === 'run') return Array.from({ length: 9 }, (_, n) => ({ value: String(n + 1), title: String(n + 1) }));
-  const choices = attributeTitles[field].choices;
-  return choices && [{ value: '', title: 'not said' }, ...choices];
-}
-
-/** The fewest letters after which a list has only the wanted choice left, or has it first. */
-function enoughOf(choices: readonly { value: string; title: string }[], value: string | number | null): string {
-  const title = choices.find((choice) => choice.value === String(value ?? ''))!.title.toLowerCase();
-  for (let length = 1; length < title.length; length++) {
-    const start = title.slice(0, length);
-    if (choices.filter((choice) => choice.title.toLowerCase().startsWith(start)).length === 1) return start;
-  }
-  return title;
-}
-
-function fewestLetters(stretches: readonly Stretch[], wantedStretch: Stretch): string {
-  const text = wantedStretch.text.toLowerCase();
-  for (let length = 2; length < text.length; length++) {
-    for (let from = 0; from + length <= text.length; from++) {
-      const part = text.slice(from, from + length);
-      if (!/^[a-z0-9 ]+$/.test(part) || part.trim() !== part) continue;
-      const found = stretches.filter((one) => one.text.toLowerCase().includes(part));
-      if (found.length === 1) return part;
+    const target = pairs.get(o.id);
+    if (!target) {
+      await press('x');
+      return 'reject';
     }
+    const wrong = differences(target, o);
+    if (wrong.length === 0) {
+      await press('Enter');
+      return 'confirm';
+    }
+    await correct(o, target);
+    // Another doubt keeps it open: that is answered with Enter.
+    if ((await current(o)).reviewState === 'open') await press('Enter');
+    return `correct ${wrong.join(' ')}`;
   }
-  return text;
+
+  async function correct(o: ReviewedObservation, target: GoldObservation): Promise<void> {
+    // First what can be taken without answering a doubt: answering the last one goes on to the next item.
+    for (const field of differences(target, o)) {
+      const number = await numberOf(o, target, field, false);
+      if (number !== null) await press(String(number));
+      await settled();
+    }
+    const wrong = differences(target, await current(o));
+    const others = wrong.filter((field) => field !== 'status');
+    const answers = await Promise.all(others.map((field) => numberOf(o, target, field, true)));
+    if (answers.includes(null)) {
+      await press('e');
+      await page.waitForSelector('form.fields');
+      for (const field of wrong) await fill(hands, field, wanted(target, field));
+      await press('Enter');
+    } else {
+      if (wrong.includes('status')) await press('d');
+      await settled();
+      for (const field of others) {
+        await press(String(await numberOf(o, target, field, true)));
+        await settled();
+      }
+    }
+    await settled();
+  }
+
+  async function current(o: ReviewedObservation): Promise<ReviewedObservation> {
+    return (await source.reviewed()).observations.find(({ id }) => id === o.id)!;
+  }
+
+  /** The number key that puts a field right, among those that answer a doubt or those that do not. */
+  async function numberOf(o: ReviewedObservation, target: GoldObservation, field: Field, isAnswer: boolean) {
+    const reviewed = await source.reviewed();
+    const item = itemsByKey(reviewed).get(subjectKey(o.subject))!;
+    const now = await current(o);
+    const at = choicesOf(item, reviewed, source.hints).findIndex(
+      (choice) =>
+        choice.what === 'value' &&
+        choice.field === field &&
+        (choice.flag !== null) === isAnswer &&
+        isSameText(String(choice.value ?? ''), wanted(target, field)) &&
+        (field !== 'at' || isSameText(String(choice.to ?? now.to ?? ''), wanted(target, 'to'))),
+    );
+    return at === -1 ? null : at + 1;
+  }
+
+  async function settleTalk(item: QueueItem): Promise<string> {
+    const { heard } = item;
+    const isTalk = item.what === 'unplaced' || item.what === 'set-aside' || item.what === 'absent';
+    const hidden = heard && isTalk ? [...left].filter((g) => isSaidIn(g, heard)) : [];
+    if (hidden.length === 0) {
+      await press('Enter');
+      return item.what;
+    }
+    for (const [index, g] of hidden.entries()) {
+      if (index > 0) await goBackTo(hands, item.key);
+      await add(g);
+      await settled();
+    }
+    return `missing: from ${item.what}`;
+  }
+
+  /** Adds from what the page says was left out; when it is not there, from its talk, found by the search. */
+  async function addMissing(g: GoldObservation): Promise<void> {
+    if ((await shownKey(hands)) !== null) await press('o');
+    await page.waitForSelector('#item:not([data-item])');
+    const isListed = await isOffered(g);
+    if (!isListed) {
+      const stretches = markTranscript(source.words, await source.reviewed());
+      const talk = stretchAt(stretches, g.heard[0], g.heard[1]);
+      if (!talk) throw new Error(`no talk at ${g.heard[0]}`);
+      await goToTalk(hands, stretches, talk);
+      spentOn('missing: go there', talk.text);
+    }
+    await add(g);
+    spentOn(isListed ? 'missing: listed' : 'missing: searched for', JSON.stringify(g));
+    await settled();
+  }
+
+  /** Writes a missing finding down at the item at hand: by the choice that comes nearest, or by A. */
+  async function add(g: GoldObservation): Promise<void> {
+    left.delete(g);
+    const likely = await nearestChoice(g);
+    await press(likely ? String(likely.number) : 'a');
+    await fillNew(hands, g);
+  }
+
+  /** Whether a choice at hand is that finding, or nearly. */
+  async function isOffered(g: GoldObservation): Promise<boolean> {
+    const likely = await nearestChoice(g);
+    return likely !== null && likely.wrong <= 4;
+  }
+
+  async function nearestChoice(g: GoldObservation): Promise<{ number: number; wrong: number } | null> {
+    const reviewed = await source.reviewed();
+    const item = itemsByKey(reviewed).get((await shownKey(hands)) ?? '') ?? null;
+    const ranked = choicesOf(item, reviewed, source.hints).flatMap((choice, index) =>
+      choice.what === 'finding' && isSaidIn(g, choice.finding.heard)
+        ? [{ number: index + 1, wrong: wrongIn(choice.finding, g) }]
+        : [],
+    );
+    ranked.sort((a, b) => a.wrong - b.wrong || a.number - b.number);
+    return ranked[0] ?? null;
+  }
+}
+
+function isSaidIn(g: GoldObservation, heard: { start: number; end: number }): boolean {
+  return g.heard[0] < heard.end && heard.start < g.heard[1];
+}
+
+/** How many fields of a hint are not what the gold says. */
+function wrongIn(hint: FindingHint, g: GoldObservation): number {
+  const said: Readonly<Record<string, unknown>> = { ...hint.values, at: hint.at, status: hint.status };
+  const wrong = fields.filter((field) => !isSameText(String(said[field] ?? ''), wanted(g, field))).length;
+  return wrong + (hint.kind === g.kind ? 0 : hint.kind === null ? 1 : 2);
 }
