@@ -97,7 +97,6 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
     context.json({
       draft: session.inspection.draft,
       words: session.inspection.words,
-      hints: session.hints(),
       decisions: session.log.decisions,
       loss: session.log.loss,
       hasRecording: session.inspection.recordingFiles.length > 0,
@@ -108,6 +107,7 @@ function addApi(app: Hono, parts: ReviewAppParts): void {
       ...(await extras(parts)),
     }),
   );
+  app.get('/api/hints', async (context) => context.json(await session.hints()));
   app.get('/api/extras', async (context) => context.json(await extras(parts)));
   app.post('/api/decisions', async (context) => {
     const request = requestSchema.safeParse(await readBody(context));

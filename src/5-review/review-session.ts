@@ -13,10 +13,10 @@ import { observationSchema, runSchema } from '../../shared/schemas/draft.ts';
 import type { TalkHint } from '../../shared/schemas/hint.ts';
 import type { Reviewed } from '../../shared/schemas/reviewed.ts';
 import { endReasons } from '../../shared/vocabulary/attributes.ts';
-import { hintTalk } from '../4-observations/hint-talk.ts';
 import { applyDecisions } from './apply-decisions.ts';
 import type { DecisionLog } from './decision-log.ts';
 import type { Inspection } from './inspection.ts';
+import { readHints } from './read-hints.ts';
 import { ReviewError } from './review-error.ts';
 import { standingDecisions } from './standing-decisions.ts';
 
@@ -35,7 +35,7 @@ export interface ReviewSession {
   readonly log: DecisionLog;
   reviewed(): Reviewed;
   /** What each sentence of the talk may hold, for the page to offer. Empty without words. */
-  hints(): readonly TalkHint[];
+  hints(): Promise<readonly TalkHint[]>;
   /** @throws ReviewError: it does not fit what is there, or could not be written. */
   decide(request: { id: string; body: DecisionBody }): Promise<Decision>;
   /** Runs `work` while no decision is being written. */
@@ -68,7 +68,7 @@ export function openSession(inspection: Inspection, log: DecisionLog, person: ()
     return done;
   }
 
-  let hints: readonly TalkHint[] | null = null;
+  let hints: Promise<readonly TalkHint[]> | null = null;
   return {
     inspection,
     log,
@@ -76,7 +76,7 @@ export function openSession(inspection: Inspection, log: DecisionLog, person: ()
     alone,
     reviewed: () => applyDecisions(inspection.draft, log.decisions),
     hints() {
-      hints ??= inspection.words ? hintTalk(inspection.words) : [];
+      hints ??= inspection.words ? readHints(inspection.words) : Promise.resolve([]);
       return hints;
     },
     decide: (request) => alone(() => decideNow(request)),

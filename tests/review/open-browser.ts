@@ -67,8 +67,12 @@ export async function openPage(
   page.on('console', (message) => {
     if (/Content Security Policy/i.test(message.text())) faults.push(message.text());
   });
+  const hinted = page.waitForResponse('**/api/hints');
   await page.goto(address);
   await page.waitForSelector('#item');
+  // What the number keys offer comes a moment after the page.
+  await (await hinted).finished();
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
   return { page, faults };
 }
 

@@ -82,7 +82,6 @@ export async function openInspection(): Promise<void> {
   batch(() => {
     draft.value = answer.draft;
     words.value = answer.words;
-    hints.value = answer.hints;
     kept.value = answer.decisions;
     inspector.value = answer.inspector;
     versions.value = answer.versions;
@@ -93,8 +92,15 @@ export async function openInspection(): Promise<void> {
     selectedKey.value = first?.key ?? null;
     if (first?.heard) stretch.value = { start: first.heard.start, end: first.heard.end };
   });
+  void ask<TalkHint[]>('/api/hints').then((read) => {
+    hints.value = read;
+  }, tellProblem);
   if (answer.isSoundReady) void loadSound();
   else if (answer.originalType) playOriginal(answer.originalType);
+}
+
+function tellProblem(error: Error): void {
+  problem.value = error.message;
 }
 
 /** Takes decisions the server has written, whoever made them. Known ones change nothing. */

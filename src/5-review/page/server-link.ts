@@ -1,7 +1,6 @@
 /** Asking the review's server, and sending decisions to it. */
 import type { Decision, DecisionBody } from '../../../shared/schemas/decision.ts';
 import type { Draft } from '../../../shared/schemas/draft.ts';
-import type { TalkHint } from '../../../shared/schemas/hint.ts';
 import type { SignedVersion } from '../../../shared/schemas/signature.ts';
 import type { Words } from '../../../shared/schemas/word.ts';
 import type { Correction } from '../suggest-own-words.ts';
@@ -15,7 +14,6 @@ export interface Extras {
 export interface InspectionAnswer extends Extras {
   draft: Draft;
   words: Words | null;
-  hints: TalkHint[];
   decisions: Decision[];
   loss: string | null;
   hasRecording: boolean;
