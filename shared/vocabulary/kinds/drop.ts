@@ -16,7 +16,7 @@ export const drop = {
     drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
     pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;
-    that 's a drop; drops off; straight drop; falls|fall|falling straight; turns down into; straight down the wall;
+    that 's a drop; drops off; falls|fall|falling straight; turns down into; straight down the wall;
     drops|goes|falls|heads|turns down the wall; pipe|line dives|plunges; pipe|line drops|falls|goes away|off|down|straight; over the edge;
     goes|go|falls|fall|comes|drops straight down|away; down a drop; drop of about? # feet|foot; takes|makes a drop;
     drops about? # feet|foot; drops about|maybe|like # feet|foot; goes|turns|drops|pipe|line vertical; # foot drop; drop to the basement|slab|lower;

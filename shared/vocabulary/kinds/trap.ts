@@ -9,7 +9,7 @@ export const trap = {
   takes: ['position', 'serves'],
   role: 'opening',
   words: spoken`
-    trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap; interceptor; intercepting trap; interceptor trap; buchan trap; sewer trap; disconnecting trap; bottle trap;
+    trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap; intercepting trap; interceptor trap; buchan trap; sewer trap; disconnecting trap; bottle trap;
   `,
   notWords: spoken`
     grease interceptor; oil interceptor;

@@ -1,10 +1,11 @@
 /**
  * The notation of the lexicons: space-separated words; `a|b` either of two; a word ending in `?` may be left out;
  * `*` up to three words of any sort; `#` a number. A pattern never crosses the end of a sentence, and crosses a comma only at `,`.
- * Patterns are kept in one tree keyed by word, so matching costs the same however many there are, and nothing
- * can backtrack without bound.
+ * Each pattern is a short chain of places with a link for every alternative, so that many alternatives cost their sum and
+ * not their product. Which places a word leads to is worked out when it is first met and kept, so matching costs the
+ * same however many patterns there are, and nothing can backtrack without bound.
  */
-import { joinTexts } from '../token/joins.ts';
+import { joinTexts, mayJoin } from '../token/joins.ts';
 import { cutPattern } from '../token/token.ts';
 
 export interface LexiconEntry<Value> {
@@ -20,12 +21,20 @@ export interface LexiconMatch<Value> {
   readonly value: Value;
 }
 
+/** A place in a pattern: the words that lead on from it, and the entries that end here. */
 interface Node<Value> {
-  readonly next: Map<string, Node<Value>>;
-  entries: LexiconEntry<Value>[];
+  readonly next: Map<string, Node<Value>[]>;
+  readonly entries: LexiconEntry<Value>[];
 }
 
-export type Lexicon<Value> = Node<Value>;
+/** All places the same words lead to. */
+interface Places<Value> {
+  readonly nodes: readonly Node<Value>[];
+  readonly entries: readonly LexiconEntry<Value>[];
+  readonly known: Map<string, Places<Value> | null>;
+}
+
+export type Lexicon<Value> = Places<Value>;
 
 export interface MatchableToken {
   readonly text: string;
@@ -34,45 +43,114 @@ export interface MatchableToken {
 
 const GAP_WORDS = 3;
 
-function newNode<Value>(): Node<Value> {
-  return { next: new Map(), entries: [] };
+const newNode = <Value>(): Node<Value> => ({ next: new Map(), entries: [] });
+
+function placesOf<Value>(nodes: readonly Node<Value>[]): Places<Value> {
+  return { nodes, entries: [...new Set(nodes.flatMap((node) => node.entries))], known: new Map() };
+}
+
+/** Where a word leads from some places, or null. */
+function step<Value>(places: Places<Value>, word: string): Places<Value> | null {
+  const known = places.known.get(word);
+  if (known !== undefined) return known;
+  const nodes = new Set(places.nodes.flatMap((node) => node.next.get(word) ?? []));
+  const reached = nodes.size > 0 ? placesOf([...nodes]) : null;
+  places.known.set(word, reached);
+  return reached;
+}
+
+/** One part of a pattern: what may stand there. */
+interface Part {
+  readonly choices: readonly (readonly string[])[];
+  readonly isOptional: boolean;
+}
+
+function partsOf(pattern: string): Part[] {
+  return pattern
+    .split(/\s+/)
+    .filter((item) => item !== '')
+    .map((item) => {
+      const isOptional = item.endsWith('?') && item.length > 1;
+      const bare = isOptional ? item.slice(0, -1) : item;
+      const choices = bare
+        .split('|')
+        .map((choice) => (/^[*#,]$/.test(choice) ? [choice] : cutPattern(choice.replaceAll('_', ' '))));
+      return { choices, isOptional };
+    });
+}
+
+function expandParts(parts: readonly Part[]): string[][] {
+  let expanded: string[][] = [[]];
+  for (const { choices, isOptional } of parts) {
+    const longer = expanded.flatMap((words) => choices.map((choice) => [...words, ...choice]));
+    expanded = isOptional ? [...expanded, ...longer] : longer;
+  }
+  return expanded;
 }
 
 /** The alternatives a pattern stands for, each a list of words. */
 export function expandPattern(pattern: string): string[][] {
-  let expanded: string[][] = [[]];
-  for (const part of pattern.split(/\s+/).filter((item) => item !== '')) {
-    const isOptional = part.endsWith('?') && part.length > 1;
-    const bare = isOptional ? part.slice(0, -1) : part;
-    const choices = bare
-      .split('|')
-      .map((choice) => (/^[*#,]$/.test(choice) ? [choice] : cutPattern(choice.replaceAll('_', ' '))));
-    const longer = expanded.flatMap((words) => choices.map((choice) => [...words, ...choice]));
-    expanded = isOptional ? [...expanded, ...longer] : longer;
-  }
-  return expanded.filter((words) => words.length > 0).map(joinTexts);
+  return expandParts(partsOf(pattern))
+    .filter((words) => words.length > 0)
+    .map(joinTexts);
 }
 
-/** Builds the tree from entries. Throws when a pattern is empty. */
+/** Whether words of two parts, the second right after the first, are printed as one ("clean|cleaned out"). */
+function joinsAcross(parts: readonly Part[], first: number, second: number): boolean {
+  if (parts.slice(first + 1, second).some((part) => !part.isOptional)) return false;
+  return parts[first]!.choices.some((before) =>
+    parts[second]!.choices.some((after) => mayJoin(before.at(-1) ?? '', after[0] ?? '')),
+  );
+}
+
+/** The parts with those made one whose words may be joined. */
+function joinedParts(pattern: string): Part[] {
+  let parts = partsOf(pattern);
+  for (let first = 0; first < parts.length; first += 1) {
+    const second = parts.findLastIndex((_, index) => index > first && joinsAcross(parts, first, index));
+    if (second < 0) continue;
+    const inside = parts.slice(first, second + 1);
+    const choices = expandParts(inside).filter((words) => words.length > 0);
+    const isOptional = inside.every((part) => part.isOptional);
+    parts = [...parts.slice(0, first), { choices, isOptional }, ...parts.slice(second + 1)];
+    first = -1;
+  }
+  return parts.map((part) => ({ ...part, choices: part.choices.map((words) => joinTexts(words)) }));
+}
+
+/** Builds the lexicon from entries. Throws when a pattern is empty. */
 export function buildLexicon<Value>(entries: Iterable<LexiconEntry<Value>>): Lexicon<Value> {
   const root = newNode<Value>();
-  for (const entry of entries) {
-    const expanded = expandPattern(entry.pattern);
-    if (expanded.length === 0) throw new Error(`The pattern "${entry.pattern}" is empty.`);
-    for (const words of expanded) {
-      let node = root;
-      for (const word of words) {
-        let child = node.next.get(word);
-        if (!child) {
-          child = newNode();
-          node.next.set(word, child);
-        }
-        node = child;
+  for (const entry of entries) addEntry(root, entry);
+  return placesOf([root]);
+}
+
+function addEntry<Value>(root: Node<Value>, entry: LexiconEntry<Value>): void {
+  const parts = joinedParts(entry.pattern);
+  if (parts.every((part) => part.choices.every((words) => words.length === 0)))
+    throw new Error(`The pattern "${entry.pattern}" is empty.`);
+  let open: Node<Value>[] = [root];
+  for (const [index, { choices, isOptional }] of parts.entries()) {
+    const end = newNode<Value>();
+    if (parts.slice(index + 1).every((part) => part.isOptional)) end.entries.push(entry);
+    for (const words of choices) {
+      let target = end;
+      for (const word of [...words].reverse().slice(0, -1)) {
+        const before = newNode<Value>();
+        before.next.set(word, [target]);
+        target = before;
       }
-      if (!node.entries.includes(entry)) node.entries.push(entry);
+      for (const node of open) link(node, words[0], target);
     }
+    open = isOptional ? [...open, end] : [end];
   }
-  return root;
+}
+
+function link<Value>(from: Node<Value>, word: string | undefined, to: Node<Value>): void {
+  if (word === undefined) return;
+  const known = from.next.get(word);
+  if (known) known.push(to);
+  else from.next.set(word, [to]);
 }
 
 const numberShape = /^\d+(\.\d+)?$/;
@@ -87,34 +165,34 @@ export function matchAt<Value>(
   const matches: LexiconMatch<Value>[] = [];
   const opening = tokens[from]?.text ?? '';
   // Nearly every token opens no pattern at all.
-  if (!lexicon.next.has(opening) && !lexicon.next.has('#') && !lexicon.next.has('*')) return matches;
-  const walk = (node: Node<Value>, index: number, isAfterBreak: boolean): void => {
+  if (!step(lexicon, opening) && !step(lexicon, '#') && !step(lexicon, '*')) return matches;
+  const walk = (places: Places<Value>, index: number, isAfterBreak: boolean): void => {
     if (index > from)
-      for (const entry of node.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
+      for (const entry of places.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
     const token = tokens[index];
     const before = index > from ? tokens[index - 1]!.breakAfter : 'none';
     if (token === undefined || before === 'stop' || before === 'question') return;
     if (before === 'comma' && !isAfterBreak) {
-      const comma = node.next.get(',');
+      const comma = step(places, ',');
       if (comma) walk(comma, index, true);
       return;
     }
-    const child = node.next.get(token.text);
+    const child = step(places, token.text);
     if (child) walk(child, index + 1, false);
-    const number = node.next.get('#');
+    const number = step(places, '#');
     const numberLength = number ? numberLengthAt(index) : 0;
     if (number && numberLength > 0) walk(number, index + numberLength, false);
-    const gap = node.next.get('*');
+    const gap = step(places, '*');
     if (gap)
       for (let skipped = 0; skipped <= GAP_WORDS; skipped += 1) {
         if (skipped > 0 && (tokens[index + skipped - 1]?.breakAfter ?? 'stop') !== 'none') break;
         walkGap(gap, index + skipped);
       }
   };
-  const walkGap = (node: Node<Value>, index: number): void => {
+  const walkGap = (places: Places<Value>, index: number): void => {
     const token = tokens[index];
     if (token === undefined) return;
-    const child = node.next.get(token.text);
+    const child = step(places, token.text);
     if (child) walk(child, index + 1, false);
   };
   walk(lexicon, from, false);

@@ -43,6 +43,16 @@ const joins: readonly (readonly [string, string])[] = [
 const longestJoin = 4;
 const joinsByText = new Map(joins);
 
+const pairs: ReadonlySet<string> = new Set(
+  joins.flatMap(([printed]) => {
+    const words = printed.split(' ');
+    return words.slice(1).map((word, index) => `${words[index]} ${word}`);
+  }),
+);
+
+/** Whether two words, one right after the other, can be part of something that is joined. */
+export const mayJoin = (first: string, second: string): boolean => pairs.has(`${first} ${second}`);
+
 /** Joins neighbouring tokens listed above, unless a comma or a stop stands between them. */
 export function joinTokens(tokens: readonly Token[]): Token[] {
   const joined: Token[] = [];
