@@ -4,6 +4,18 @@ import { effect, type ReadonlySignal, signal } from '@preact/signals';
 /** A page that is not shown gets no frames; then this long is waited. */
 const longestMs = 150;
 
+/** Runs once the next frame has been painted. */
+export function onPainted(run: () => void): void {
+  let isDone = false;
+  const once = () => {
+    if (isDone) return;
+    isDone = true;
+    run();
+  };
+  requestAnimationFrame(() => setTimeout(once));
+  setTimeout(once, longestMs);
+}
+
 /** Follows `source` once the next frame has been painted. When several values come quickly, only the last one. */
 export function afterPaint<T>(source: ReadonlySignal<T>): ReadonlySignal<T> {
   const later = signal(source.peek());
@@ -11,15 +23,10 @@ export function afterPaint<T>(source: ReadonlySignal<T>): ReadonlySignal<T> {
   effect(() => {
     if (source.value === later.peek() || isDue) return;
     isDue = true;
-    let isDone = false;
-    const follow = () => {
-      if (isDone) return;
-      isDone = true;
+    onPainted(() => {
       isDue = false;
       later.value = source.peek();
-    };
-    requestAnimationFrame(() => setTimeout(follow));
-    setTimeout(follow, longestMs);
+    });
   });
   return later;
 }

@@ -1,6 +1,6 @@
 /** What other windows decide, and what the server has to say, as it happens. */
 import type { Decision } from '../../../shared/schemas/decision.ts';
-import { addDecisions, isBehind, reloadExtras } from './inspection-state.ts';
+import { addDecisions, isBehind, isOnItsWay, reloadExtras } from './inspection-state.ts';
 import { isConnected, problem } from './notices.ts';
 import { loadSound, soundState } from './player.ts';
 import { ask, type InspectionAnswer } from './server-link.ts';
@@ -22,7 +22,8 @@ export function followServer(): void {
       | { type: 'problem'; sentence: string };
     switch (event.type) {
       case 'decision':
-        addDecisions([event.decision]);
+        // This page's own comes with the answer to it.
+        if (!isOnItsWay(event.decision.id)) addDecisions([event.decision]);
         break;
       case 'alive':
         isConnected.value = true;

@@ -13,7 +13,7 @@ import { applyDecisions } from '../apply-decisions.ts';
 import { markTranscript, type Stretch } from '../mark-transcript.ts';
 import { itemsByKey, nextOpen, queueOf } from '../queue.ts';
 import { subjectKey } from '../subject.ts';
-import { afterPaint } from './after-paint.ts';
+import { afterPaint, onPainted } from './after-paint.ts';
 import { keepSame, keepSameItems } from './keep-same.ts';
 import { lastDeed, problem } from './notices.ts';
 import { loadSound, playOriginal, soundState, stretch } from './player.ts';
@@ -43,6 +43,10 @@ const kept = signal<readonly Decision[]>([]);
 /** Sent and not answered yet. */
 const pending = signal<readonly { id: string; body: DecisionBody }[]>([]);
 export const selectedKey = signal<string | null>(null);
+
+/** Runs that make browsers compile a function well, and the pause between them, so that keys come through. */
+const warmUpCount = 20;
+const warmUpStepMs = 50;
 
 let lastReviewed: Reviewed | null = null;
 export const reviewed = computed(() => {
@@ -95,12 +99,29 @@ export async function openInspection(): Promise<void> {
   void ask<TalkHint[]>('/api/hints').then((read) => {
     hints.value = read;
   }, tellProblem);
+  warmUp();
   if (answer.isSoundReady) void loadSound();
   else if (answer.originalType) playOriginal(answer.originalType);
 }
 
+/** Decides a few things for nobody, so that the first key does not wait for the browser to compile what decides. */
+function warmUp(): void {
+  queue.value.slice(0, warmUpCount).forEach(({ item: { subject } }, index) => {
+    setTimeout(() => {
+      const trial = asDecision({ id: `trial ${index}`, body: { action: 'reject', subject } }, 0);
+      const rejected = applyDecisions(draft.value, [...kept.value, trial]);
+      nextOpen(queueOf(itemsByKey(keepSameItems(lastReviewed, rejected))), subjectKey(subject));
+    }, index * warmUpStepMs);
+  });
+}
+
 function tellProblem(error: Error): void {
   problem.value = error.message;
+}
+
+/** A decision that this page has sent and not seen answered. */
+export function isOnItsWay(id: string): boolean {
+  return pending.value.some((one) => one.id === id);
 }
 
 /** Takes decisions the server has written, whoever made them. Known ones change nothing. */
@@ -129,8 +150,12 @@ export async function decide(body: DecisionBody, said: string): Promise<boolean>
     lastDeed.value = said;
     problem.value = null;
   });
+  // The answer changes nothing that is seen but the word that it is kept: it must not come before the next item.
+  const painted = new Promise<void>(onPainted);
   try {
-    addDecisions([await sendDecision(id, body)]);
+    const decision = await sendDecision(id, body);
+    await painted;
+    addDecisions([decision]);
     if (body.action === 'confirm' || body.action === 'change' || body.action === 'add') scheduleExtras();
     return true;
   } catch (error) {

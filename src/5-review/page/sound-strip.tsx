@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import WaveSurfer from 'wavesurfer.js';
 import RegionsPlugin from 'wavesurfer.js/dist/plugins/regions.esm.js';
 import { shortTime } from '../../../shared/wording/short.ts';
+import { onPainted } from './after-paint.ts';
 import { draft } from './inspection-state.ts';
 import {
   audio,
@@ -20,6 +21,8 @@ import {
 } from './player.ts';
 
 const pixelsPerSecond = 40;
+/** How much of the wave is shown before the words at hand. */
+const secondsBefore = 8;
 
 export function SoundStrip() {
   if (soundState.value === 'none') {
@@ -91,8 +94,9 @@ function Waveform() {
       height: 'auto',
       normalize: true,
       minPxPerSec: pixelsPerSecond,
-      autoScroll: true,
-      autoCenter: true,
+      // Its own following of the sound measures the page at every tick, in the way of the next item.
+      autoScroll: false,
+      autoCenter: false,
       hideScrollbar: true,
       waveColor: colour('--wave'),
       progressColor: colour('--wave-played'),
@@ -113,8 +117,23 @@ function Waveform() {
     // The plugin takes regions only once the waveform is there.
     let stop = () => {};
     surfer.once('ready', () => {
-      if (stretch.value) surfer.setScrollTime(Math.max(0, stretch.value.start - 8));
-      stop = effect(drawStretch);
+      const show = (seconds: number) => surfer.setScrollTime(Math.max(0, seconds - secondsBefore));
+      const follow = () => {
+        const shownFrom = surfer.getScroll();
+        const at = (audio.currentTime / surfer.getDuration()) * surfer.getWrapper().scrollWidth;
+        if (at < shownFrom || at > shownFrom + surfer.getWidth()) show(audio.currentTime);
+      };
+      const undraw = effect(drawStretch);
+      const unshow = effect(() => {
+        const at = stretch.value;
+        if (at) onPainted(() => show(at.start));
+      });
+      audio.addEventListener('timeupdate', follow);
+      stop = () => {
+        undraw();
+        unshow();
+        audio.removeEventListener('timeupdate', follow);
+      };
     });
     const recolour = () => {
       surfer.setOptions({

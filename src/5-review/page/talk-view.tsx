@@ -1,5 +1,5 @@
 import { memo } from 'preact/compat';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
 import type { Stretch } from '../mark-transcript.ts';
 import { select, shownPart } from './actions.ts';
@@ -9,11 +9,14 @@ import { moveAmongButtons } from './move-among-buttons.ts';
 import { playStretch } from './player.ts';
 import { kindTitle, markTitles, siteTitle, whySetAside } from './words-shown.ts';
 
+/** The browser watches each part that it may leave undrawn: with hundreds of them that alone took longer than a frame. */
+const stretchesInPart = 20;
+
 /** All that was said, each stretch with what became of it. Never edited: corrections lie over it. */
 export function TalkView() {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
-  const list = useRef<HTMLOListElement>(null);
+  const list = useRef<HTMLDivElement>(null);
   const current = beside.selectedKey.value;
   useEffect(() => {
     // After the new item has been painted: what is beside it must not hold it up.
@@ -24,6 +27,13 @@ export function TalkView() {
   }, [current]);
   const all = stretches.value;
   const shown = wanted === '' ? all : all.filter((stretch) => textOf(stretch).includes(wanted));
+  const parts = useMemo(
+    () =>
+      Array.from({ length: Math.ceil(shown.length / stretchesInPart) }, (_, part) =>
+        shown.slice(part * stretchesInPart, (part + 1) * stretchesInPart),
+      ),
+    [shown],
+  );
   const loose = all.filter((stretch) =>
     stretch.marks.some(({ what }) => what === 'unplaced' || what === 'lost' || what === 'nothing'),
   ).length;
@@ -53,17 +63,22 @@ export function TalkView() {
             : `${shown.length} found`}
         </p>
       </div>
-      <ol class="stretches" ref={list} onKeyDown={moveAmongButtons}>
-        {shown.map((stretch) => (
-          <li key={`${stretch.startSeconds}|${stretch.text}`}>
-            <StretchButton
-              stretch={stretch}
-              wanted={wanted}
-              isCurrent={stretch.marks.some(({ key }) => key !== null && key === current)}
-            />
-          </li>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the buttons in it take the keys. */}
+      <div class="stretches" ref={list} onKeyDown={moveAmongButtons}>
+        {parts.map((part, index) => (
+          <ol key={part[0]!.startSeconds} class="part" start={index * stretchesInPart + 1}>
+            {part.map((stretch) => (
+              <li key={`${stretch.startSeconds}|${stretch.text}`}>
+                <StretchButton
+                  stretch={stretch}
+                  wanted={wanted}
+                  isCurrent={stretch.marks.some(({ key }) => key !== null && key === current)}
+                />
+              </li>
+            ))}
+          </ol>
         ))}
-      </ol>
+      </div>
     </section>
   );
 }
