@@ -67,7 +67,8 @@ export function markOf(
       phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun),
   );
   if (!hasThing) {
-    if (places.length === 0) return null;
+    const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
+    if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
     const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
     if (isTalk || tellsEnd(sentences, sentence)) return { sort: 'whole', sentence };
     return { sort: 'place', sentence, place: places.at(-1)!, isLone: isLone(sentence, places.at(-1)!, phrases) };

@@ -168,11 +168,19 @@ const wordPlaces = [
   { set: phraseSet(samePlace), shapeOf: () => 'same' as const },
 ] as const;
 
+const openingWords: ReadonlySet<string> = new Set(
+  wordPlaces.flatMap(({ set }) => [...set].map((words) => words.split(' ', 1)[0] ?? '')),
+);
+
 /** "same spot", "halfway between …", "right where it ends". */
 export function readWordPlaces(tokens: readonly Token[]): PhraseOf<'relative'>[] {
   const found: PhraseOf<'relative'>[] = [];
   let from = 0;
   while (from < tokens.length) {
+    if (!openingWords.has(tokens[from]?.text ?? '')) {
+      from += 1;
+      continue;
+    }
     let best: PhraseOf<'relative'> | null = null;
     for (const { set, shapeOf } of wordPlaces) {
       const match = phraseAt(tokens, from, set);
