@@ -1,6 +1,9 @@
-/** What the words round a number say of it: how deep the pipe lies, or that a stretch ends there. */
+/** What the words round a number say of it: how deep the pipe lies, that a stretch ends there, how far inside something it is. */
 import type { NumberPhrase } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import { type Token, textOf } from '../token/token.ts';
+import { insideAfter } from './lexicon.ts';
+import { isEndOfClause } from './read-feet.ts';
 
 /** How far before a number, in tokens, words of depth are looked for. */
 const DEPTH_TOKENS = 10;
@@ -26,4 +29,38 @@ export function endsAfter(tokens: readonly Token[], at: number): boolean {
   // "I'm out in the street", "we're out of tape": no stretch ends there.
   const next = tokens[at + match.trim().split(' ').length]?.text ?? '';
   return !/^(in|into|on|at|under|by|to|here)$/.test(next);
+}
+
+const pulledBack = phraseSet(
+  [
+    'back up',
+    'backing up',
+    'backed up',
+    'back it up',
+    'back off',
+    'pull back',
+    'pulled back',
+    'pull it back',
+    'come back',
+    'coming back',
+    'back her up',
+  ].flatMap((words) => [words, `${words} about`, `${words} maybe`, `${words} another`]),
+);
+
+/** "Back up two feet": how far, not where. */
+export const isPulledBack = (tokens: readonly Token[], at: number): boolean =>
+  phraseBefore(tokens, at, pulledBack) !== null;
+
+const inside = phraseSet(insideAfter);
+/** What is the pipe itself, or not in it: "five feet into the line" is a place. */
+const wholeLine =
+  /^(line|pipe|run|lateral|sewer|drain|ground|street|yard|house|wall|hill|main|clay|pvc|abs|iron|cast|plastic|system|job|inspection|video)$/;
+
+/** "four feet into the liner": the token after "into", or null. */
+export function readInside(tokens: readonly Token[], at: number): number | null {
+  const match = phraseAfter(tokens, at, inside);
+  if (!match) return null;
+  if (/ (it|that|this)$/.test(match.text)) return isEndOfClause(tokens, match.to) ? match.to : null;
+  const isNamed = /^(the|that|this|our|your)$/.test(tokens[match.to]?.text ?? '');
+  return isNamed && !wholeLine.test(tokens[match.to + 1]?.text ?? '') ? match.to : null;
 }

@@ -127,6 +127,7 @@ export const examples = {
     'call me at five five five oh one two three',
     'one of those days',
     'between those two there',
+    'back up two feet',
     'for the next five feet',
     'water two inches deep',
     'runs three feet',

@@ -6,8 +6,8 @@ import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { endsAfter, isDepth } from './around-place.ts';
-import { afterBarePlace, counterBefore, endBefore, insideAfter, placeBefore } from './lexicon.ts';
+import { endsAfter, isDepth, isPulledBack, readInside } from './around-place.ts';
+import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isTravelled } from './travel.ts';
@@ -115,6 +115,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   }
   const feet = readFeet(tokens, number);
   if (feet) {
+    // "Back up two feet": how far, not where.
+    if (isPulledBack(tokens, number.from)) return null;
     const inside = readInside(tokens, feet.to);
     if (inside !== null && !number.isVague)
       return {
@@ -251,20 +253,6 @@ function isOpening(context: PlaceContext, at: number): boolean {
   if ((context.tokens[at]?.pauseBeforeSeconds ?? 0) >= CLAUSE_PAUSE_SECONDS) return true;
   const before = context.tokens[at - 1]?.text ?? '';
   return context.endsPhraseAt(at) || !countLeads.test(before);
-}
-
-const inside = phraseSet(insideAfter);
-/** What is the pipe itself, or not in it: "five feet into the line" is a place. */
-const wholeLine =
-  /^(line|pipe|run|lateral|sewer|drain|ground|street|yard|house|wall|hill|main|clay|pvc|abs|iron|cast|plastic|system|job|inspection|video)$/;
-
-/** "four feet into the liner": the token after "into", or null. */
-function readInside(tokens: readonly Token[], at: number): number | null {
-  const match = phraseAfter(tokens, at, inside);
-  if (!match) return null;
-  if (/ (it|that|this)$/.test(match.text)) return isEndOfClause(tokens, match.to) ? match.to : null;
-  const isNamed = /^(the|that|this|our|your)$/.test(tokens[match.to]?.text ?? '');
-  return isNamed && !wholeLine.test(tokens[match.to + 1]?.text ?? '') ? match.to : null;
 }
 
 /** "a foot past it", "a foot and a half on": no number stands before the unit. */
