@@ -1,0 +1,176 @@
+/** Shares out the things of a stretch of talk among the places said near them, for a speaker of one habit, at the least cost. */
+import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
+import type { Phrases } from '../3-phrases/find-phrases.ts';
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import { looksBack, type Mark, markOf } from './mark-places.ts';
+import type { Sentence } from './sentence.ts';
+
+/** What an arrangement costs; only the order of size matters. */
+const costs = {
+  sentence: 0.2,
+  againstHabit: 0.7,
+  shared: 0.6,
+  sharedWanting: 0.8,
+  unusedPlace: 1.3,
+  bothWays: 0.6,
+  unplaced: 1.4,
+  split: 0.5,
+  pause: 0.45,
+  told: 1.2,
+  chat: 0.5,
+  talk: 1.6,
+} as const;
+/** Silence on one side of a number longer than on the other by this, in seconds, says to which side it belongs. */
+const PAUSE_SECONDS = 0.4;
+/** A place this many sentences away is not waited for. */
+export const REACH_SENTENCES = 4;
+
+/** "That's a wye.": what was placed a moment ago. */
+const pointsBack = /^(okay |and |so |yeah |yep |oh )*(that|it|this) ('s|is|looks|would) /;
+const looksOn = /^(now|next|then|okay|alright|coming up on|up to|we 're at|we are at|i 'm at|at)\b/;
+
+const turns = /^(zero|next-run|same-access|pull-back|summary)$/;
+/** So near an opening's name, in sentences, the way the camera takes is said where it goes in there. */
+const HEADING_SENTENCES = 1;
+
+/** Whether the count, the way or the run changes here. "Tee on the left. Shower." names an opening and changes nothing. */
+function isBoundary(sentences: readonly Sentence[], sentence: Sentence): boolean {
+  const cues = phrasesOf(sentence.phrases, 'camera');
+  if (cues.some((phrase) => turns.test(phrase.cue))) return true;
+  return (
+    cues.some((phrase) => phrase.cue === 'access') &&
+    sentences
+      .slice(Math.max(0, sentence.index - HEADING_SENTENCES), sentence.index + HEADING_SENTENCES + 1)
+      .some((near) => near.phrases.some((phrase) => phrase.family === 'heading'))
+  );
+}
+
+/** Whether the silence round a sentence ties it to what was said before (1), to what follows (-1), or to neither. */
+function pauseTie(sentence: Sentence, { tokens }: Phrases): number {
+  const before = tokens[sentence.from]?.pauseBeforeSeconds ?? 0;
+  const after = tokens[sentence.to]?.pauseBeforeSeconds ?? 0;
+  return Math.abs(before - after) < PAUSE_SECONDS ? 0 : before < after ? 1 : -1;
+}
+
+export interface Choice {
+  readonly cost: number;
+  /** How many things of each gap go to the place before it; the rest go to the one after. */
+  readonly splits: readonly number[];
+}
+
+/** A stretch of one run, as places with the things that stand between them. */
+export interface Stretch {
+  readonly anchors: (Mark & { sort: 'place' | 'whole' })[];
+  readonly gaps: (Mark & { sort: 'thing' })[][];
+}
+
+export function stretches(sentences: readonly Sentence[], phrases: Phrases): Stretch[] {
+  const found: Stretch[] = [];
+  let current: Stretch = { anchors: [], gaps: [[]] };
+  let lastKinds: readonly KindName[] = [];
+  for (const sentence of sentences) {
+    if (isBoundary(sentences, sentence)) {
+      found.push(current);
+      current = { anchors: [], gaps: [[]] };
+      continue;
+    }
+    const named = phrasesOf(sentence.phrases, 'thing').map((phrase) => phrase.kind);
+    const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0);
+    if (mark?.sort !== 'thing' && named.length > 0) lastKinds = named;
+    if (mark === null) continue;
+    if (mark.sort === 'thing') {
+      // "Back pitch here. Eighteen to twenty two. The water runs the wrong way.": said twice, placed once.
+      const isRepeated = mark.kinds.length > 0 && mark.kinds.every((kind) => lastKinds.includes(kind));
+      if (isRepeated && !/\b(another|more|again|second|next)\b/.test(sentence.text)) continue;
+      lastKinds = mark.kinds;
+      current.gaps.at(-1)!.push(mark);
+    } else {
+      current.anchors.push(mark);
+      current.gaps.push([]);
+    }
+  }
+  found.push(current);
+  return found.filter((stretch) => stretch.anchors.some((anchor) => anchor.sort === 'place'));
+}
+
+/** The cheapest way to share out the things of a stretch among its places, for a speaker of one habit. */
+export function arrange({ anchors, gaps }: Stretch, phrases: Phrases, placeFirst: boolean): Choice {
+  // One column for each answer to "did the place before this gap get a thing from its other side?".
+  let best: (Choice | null)[] = [{ cost: 0, splits: [] }, null];
+  gaps.forEach((things, index) => {
+    const before = anchors[index - 1];
+    const after = anchors[index];
+    const next: (Choice | null)[] = [null, null];
+    for (const [isUsed, choice] of best.entries()) {
+      if (choice === null) continue;
+      for (let split = 0; split <= things.length; split += 1) {
+        const ofBefore = things.slice(0, split);
+        const ofAfter = things.slice(split);
+        if (ofAfter.length > 0 && after?.sort !== 'place' && split < things.length && before !== undefined) continue;
+        const cost =
+          choice.cost +
+          backCost(ofBefore, before, placeFirst, phrases) +
+          onCost(ofAfter, after, placeFirst, phrases) +
+          (split > 0 && split < things.length ? costs.split : 0) +
+          (before?.sort === 'place' && isUsed === 1 && split > 0 ? costs.bothWays : 0) +
+          (before?.sort === 'place' && before.isLone && isUsed === 0 && split === 0 ? costs.unusedPlace : 0);
+        const column = ofAfter.length > 0 && after?.sort === 'place' ? 1 : 0;
+        const held = next[column];
+        if (!held || cost < held.cost) next[column] = { cost, splits: [...choice.splits, split] };
+      }
+    }
+    best = next;
+  });
+  return best.filter((choice) => choice !== null).reduce((a, b) => (b.cost < a.cost ? b : a));
+}
+
+type Things = readonly (Mark & { sort: 'thing' })[];
+
+/** What it costs to give things the place said before them. */
+function backCost(
+  things: Things,
+  anchor: Stretch['anchors'][number] | undefined,
+  placeFirst: boolean,
+  phrases: Phrases,
+): number {
+  if (things.length === 0) return 0;
+  const first = things[0]!;
+  if (anchor === undefined) return things.length * costs.unplaced;
+  const apart = Math.max(0, first.sentence.index - anchor.sentence.index - 1);
+  if (anchor.sort === 'whole')
+    return Math.min(
+      costs.unplaced,
+      (things.some((thing) => thing.isWanting) ? costs.sharedWanting : costs.shared) + apart * costs.sentence,
+    );
+  return (
+    apart * costs.sentence +
+    (placeFirst ? 0 : costs.againstHabit) +
+    (looksBack(anchor, phrases) ? costs.told : 0) -
+    (apart === 0 && pointsBack.test(first.sentence.text) ? costs.chat : 0) +
+    pauseTie(anchor.sentence, phrases) * costs.pause
+  );
+}
+
+/** What it costs to give things the place said after them. */
+function onCost(
+  things: Things,
+  anchor: Stretch['anchors'][number] | undefined,
+  placeFirst: boolean,
+  phrases: Phrases,
+): number {
+  if (things.length === 0) return 0;
+  const last = things.at(-1)!;
+  const spreadOver = last.sentence.index - things[0]!.sentence.index;
+  if (anchor?.sort !== 'place') return things.filter((thing) => thing.isWanting).length * costs.unplaced;
+  const apart = Math.max(0, anchor.sentence.index - last.sentence.index - 1);
+  if (apart >= REACH_SENTENCES) return things.length * costs.unplaced + costs.unusedPlace;
+  return (
+    (apart + spreadOver / 2) * costs.sentence +
+    (placeFirst ? costs.againstHabit : 0) +
+    (looksOn.test(anchor.sentence.text) ? costs.chat : 0) +
+    (looksBack(anchor, phrases) && apart === 0 ? -costs.chat : 0) +
+    (anchor.isLone ? 0 : costs.talk) -
+    pauseTie(anchor.sentence, phrases) * costs.pause
+  );
+}
+
