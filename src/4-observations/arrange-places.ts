@@ -113,7 +113,9 @@ export function arrange({ anchors, gaps }: Stretch, phrases: Phrases, placeFirst
           onCost(ofAfter, after, placeFirst, phrases) +
           (split > 0 && split < things.length ? costs.split : 0) +
           (before?.sort === 'place' && isUsed === 1 && split > 0 ? costs.bothWays : 0) +
-          (before?.sort === 'place' && before.isLone && isUsed === 0 && split === 0 ? costs.unusedPlace : 0);
+          (before?.sort === 'place' && before.isLone && !before.mayEnd && isUsed === 0 && split === 0
+            ? costs.unusedPlace
+            : 0);
         const column = ofAfter.length > 0 && after?.sort === 'place' ? 1 : 0;
         const held = next[column];
         if (!held || cost < held.cost) next[column] = { cost, splits: [...choice.splits, split] };
@@ -173,4 +175,3 @@ function onCost(
     pauseTie(anchor.sentence, phrases) * costs.pause
   );
 }
-

@@ -3,7 +3,7 @@ import type { PhraseOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-import { tellsEnd } from './tell-ends.ts';
+import { endTold, tellsEnd } from './tell-ends.ts';
 
 /** "… and we come out of it at thirty eight." */
 export function endOpenStretch(
@@ -15,7 +15,10 @@ export function endOpenStretch(
   const { feet, toFeet, isEnd } = place.distance;
   const open = openStretch(reading, run.n, feet);
   const isLandmark = run.landmarks.some((landmark) => landmark.sentence === sentence.index);
-  const says = isEnd === true || (tellsEnd(reading.sentences, sentence) && toFeet === null);
+  const end = endTold(reading.sentences, sentence);
+  // "Clear. Forty. Wye.": what is named next needs the number.
+  const isForNext = end === 'beside' && /next|both/.test(reading.plan.lone.get(sentence.index) ?? '');
+  const says = isEnd === true || (end !== null && toFeet === null && !isForNext);
   if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
   open.fields.to = feet;
   reading.lastValue = { item: open, field: 'to', sentence: sentence.index };

@@ -5,11 +5,11 @@ import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import { kindTakes } from './claim.ts';
-import { placelessKinds } from './kind-roles.ts';
+import { endKinds, placelessKinds } from './kind-roles.ts';
 import { spread } from './place-claim.ts';
 import { readClaims } from './read-claims.ts';
 import type { Sentence } from './sentence.ts';
-import { tellsEnd } from './tell-ends.ts';
+import { endTold } from './tell-ends.ts';
 
 /** What a sentence is in the order of places and things. */
 export type Mark =
@@ -26,6 +26,8 @@ export type Mark =
       readonly sentence: Sentence;
       readonly place: PhraseOf<'distance'>;
       readonly isLone: boolean;
+      /** Whether it may as well be where something named before ends. */
+      readonly mayEnd: boolean;
     }
   /** Names a thing with its place, or ends a stretch. */
   | { readonly sort: 'whole'; readonly sentence: Sentence };
@@ -54,6 +56,11 @@ const tellsChange =
   /\b(now|from here|after this|after that|becomes?|turns?|changes?|done|ends?|begins?|starts?|gives way|to)\b/;
 const SHORT_TOKENS = 8;
 
+/** "And that's the main.": there is one only, and this is it. */
+const isMetHere = (sentence: Sentence, kind: KindName): boolean =>
+  endKinds[kind] !== undefined &&
+  /\b(that 's|this is|here 's|there 's|^and|^at|^then) (the|your|our|my)\b/.test(sentence.text);
+
 export function markOf(
   sentences: readonly Sentence[],
   sentence: Sentence,
@@ -70,8 +77,15 @@ export function markOf(
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
     if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
     const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
-    if (isTalk || tellsEnd(sentences, sentence)) return { sort: 'whole', sentence };
-    return { sort: 'place', sentence, place: places.at(-1)!, isLone: isLone(sentence, places.at(-1)!, phrases) };
+    const end = endTold(sentences, sentence);
+    if (isTalk || end === 'plain') return { sort: 'whole', sentence };
+    return {
+      sort: 'place',
+      sentence,
+      place: places.at(-1)!,
+      isLone: isLone(sentence, places.at(-1)!, phrases),
+      mayEnd: end === 'beside',
+    };
   }
   if (places.length > 0) return { sort: 'whole', sentence };
   const { claims } = readClaims(sentence, tokens);
@@ -79,7 +93,8 @@ export function markOf(
     if (placelessKinds.has(claim.kind) || claim.relative !== null) return false;
     if (claim.source === 'weak' && sentence.to - sentence.from > SHORT_TOKENS) return false;
     const assertion = assertClaim(claim, claims, sentence, tokens);
-    return !assertion.isDenied && assertion.aside === null && !assertion.isDefinite;
+    const isKnown = assertion.isDefinite && !isMetHere(sentence, claim.kind);
+    return !assertion.isDenied && assertion.aside === null && !isKnown;
   });
   const isChange =
     !isFirst &&

@@ -29,9 +29,7 @@ export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, pla
   const total = (choices: readonly Choice[]): number => choices.reduce((sum, choice) => sum + choice.cost, 0);
   const isUsual = total(usual) <= total(unusual) + 0.5;
   const [own, other] = isUsual ? [usual, unusual] : [unusual, usual];
-  const choices = own.map((choice, part) =>
-    choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice,
-  );
+  const choices = own.map((choice, part) => (choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice));
   const after = new Map<number, { place: PhraseOf<'distance'>; sentence: number }>();
   const lone = new Map<number, 'before' | 'next' | 'both'>();
   parts.forEach(({ anchors, gaps }, part) => {

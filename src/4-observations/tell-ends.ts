@@ -1,5 +1,6 @@
 /** How people say where a stretch ends, when the place is all a sentence gives: "out of it at forty", "Clear. Forty.", "Up to nine." */
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { kindTakes } from './claim.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Words that end a stretch wherever they stand beside a place. */
@@ -25,16 +26,34 @@ const LONE_TOKENS = 4;
 const isNaming = (sentence: Sentence): boolean => sentence.phrases.some((phrase) => phrase.family === 'thing');
 const hasPlace = (sentence: Sentence): boolean => phrasesOf(sentence.phrases, 'distance').length > 0;
 
+/** A place further than this, in sentences, from the stretch it may end ends nothing. */
+const OPEN_SENTENCES = 12;
+
+/** Whether something that has a length was named not long ago. */
+const isAnythingOpen = (sentences: readonly Sentence[], sentence: Sentence): boolean =>
+  sentences
+    .slice(Math.max(0, sentence.index - OPEN_SENTENCES), sentence.index)
+    .some((before) => phrasesOf(before.phrases, 'thing').some((thing) => kindTakes(thing.kind, 'to')));
+
 /** Whether a sentence that gives a place and names no thing says where something ends. */
-export function tellsEnd(sentences: readonly Sentence[], sentence: Sentence): boolean {
+export const tellsEnd = (sentences: readonly Sentence[], sentence: Sentence): boolean =>
+  endTold(sentences, sentence) !== null;
+
+/**
+ * How plainly such a sentence says that something ends: in its own words, or only by the short sentence beside it, which
+ * may as well be a word on the pipe between two things ("Clear. Forty. Wye.").
+ */
+export function endTold(sentences: readonly Sentence[], sentence: Sentence): 'plain' | 'beside' | null {
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
-  if (!place || stopsHere.test(sentence.text)) return false;
-  if (place.distance.isEnd === true) return true;
-  if (place.distance.toFeet !== null) return false;
+  if (!place || stopsHere.test(sentence.text)) return null;
+  if (place.distance.isEnd === true) return 'plain';
+  if (place.distance.toFeet !== null) return null;
+  if (endingWords.test(sentence.text) || endsAlone.test(sentence.text)) return 'plain';
+  if (!isAnythingOpen(sentences, sentence)) return null;
   const before = sentences[sentence.index - 1];
   const next = sentences[sentence.index + 1];
   const isLone = sentence.to - sentence.from <= LONE_TOKENS && !isNaming(sentence);
-  if (isLone && next && !isNaming(next) && !hasPlace(next) && endedThen.test(next.text)) return true;
+  if (isLone && next && !isNaming(next) && !hasPlace(next) && endedThen.test(next.text)) return 'beside';
   const earlier = sentences[sentence.index - 2];
   // "Thirty seven. Dry again. Forty one.": the ending has its place already.
   const isTaken =
@@ -51,5 +70,5 @@ export function tellsEnd(sentences: readonly Sentence[], sentence: Sentence): bo
     sentence.to - sentence.from <= SHORT_TOKENS &&
     endsNext.test(before.text) &&
     !before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance');
-  return isToldBefore || endingWords.test(sentence.text) || endsAlone.test(sentence.text);
+  return isToldBefore ? 'beside' : null;
 }
