@@ -51,6 +51,7 @@ export function makeItem(
     evidence,
     respelled: claim.respelled,
   });
+  doubtNeighbour(reading, sentence, item);
   for (let copy = 1; copy < claim.count; copy += 1)
     addItem(reading, sentence, {
       ...item,
@@ -65,4 +66,16 @@ export function makeItem(
   if (end && run && run.way === 'out' && item.status === 'present')
     run.end = { at: item.at ?? run.end?.at ?? null, reason: run.end?.reason === 'main' ? 'main' : end };
   return item;
+}
+
+/** Which of two numbers beside a thing is its own shows in how the speaker has it elsewhere; where that shows too little both are offered. */
+function doubtNeighbour(reading: Reading, sentence: Sentence, item: Item): void {
+  const other = reading.plan.otherwise.get(sentence.index);
+  if (other === undefined || item.at === null || item.basis !== 'nearby' || other === item.at) return;
+  item.flags.push({
+    reason: 'distance-unsure',
+    about: 'at',
+    detail: 'the number said before it and the one after it may both be meant',
+    offers: [item.at, other].map((feet) => ({ value: feet, label: `${feet} ft` })),
+  });
 }

@@ -6,7 +6,7 @@
  */
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
-import { arrange, type Choice, REACH_SENTENCES, stretches } from './arrange-places.ts';
+import { arrange, type Choice, REACH_SENTENCES, type Stretch, stretches } from './arrange-places.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface PlacePlan {
@@ -14,6 +14,8 @@ export interface PlacePlan {
   readonly after: ReadonlyMap<number, { readonly place: PhraseOf<'distance'>; readonly sentence: number }>;
   /** Sentences that give a place only: whether it is for what was named before, for what comes, or for both. */
   readonly lone: ReadonlyMap<number, 'before' | 'next' | 'both'>;
+  /** Sentences whose things a speaker of the other habit would have placed here, where which habit it is shows too little. */
+  readonly otherwise: ReadonlyMap<number, number>;
 }
 
 /** How much cheaper the other habit must make a stretch before the speaker is taken to have changed it there. */
@@ -30,6 +32,35 @@ export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, pla
   const isUsual = total(usual) <= total(unusual) + 0.5;
   const [own, other] = isUsual ? [usual, unusual] : [unusual, usual];
   const choices = own.map((choice, part) => (choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice));
+  const { after, lone } = laidOut(parts, choices);
+  const otherwise = new Map<number, number>();
+  const margin = Math.abs(total(usual) - total(unusual));
+  parts.forEach((part, index) => {
+    const local = Math.abs(usual[index]!.cost - unusual[index]!.cost);
+    if (margin > THIN_TALK && local > THIN_STRETCH) return;
+    const [one, two] = [usual, unusual].map((choice) => placesOf(part, choice[index]!));
+    for (const [sentence, feet] of choices[index] === usual[index] ? one! : two!) {
+      const elsewhere = (choices[index] === usual[index] ? two! : one!).get(sentence);
+      if (elsewhere !== undefined && elsewhere !== feet) otherwise.set(sentence, elsewhere);
+    }
+  });
+  return { after, lone, otherwise };
+}
+
+/** Which place each thing of a stretch is given, by its sentence. */
+function placesOf({ anchors, gaps }: Stretch, { splits }: Choice): Map<number, number> {
+  const places = new Map<number, number>();
+  gaps.forEach((things, index) => {
+    const split = splits[index] ?? things.length;
+    things.forEach((thing, at) => {
+      const anchor = at < split ? anchors[index - 1] : anchors[index];
+      if (anchor?.sort === 'place') places.set(thing.sentence.index, anchor.place.distance.feet);
+    });
+  });
+  return places;
+}
+
+function laidOut(parts: readonly Stretch[], choices: readonly Choice[]): Pick<PlacePlan, 'after' | 'lone'> {
   const after = new Map<number, { place: PhraseOf<'distance'>; sentence: number }>();
   const lone = new Map<number, 'before' | 'next' | 'both'>();
   parts.forEach(({ anchors, gaps }, part) => {
