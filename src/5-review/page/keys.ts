@@ -187,8 +187,14 @@ export function closeForm(): void {
   focusItem();
 }
 
+/** The item at hand takes the keys and is seen from its top, wherever the one before was scrolled to. */
 export function focusItem(): void {
-  document.getElementById('item')?.focus({ preventScroll: true });
+  const item = document.getElementById('item');
+  item?.focus({ preventScroll: true });
+  // The middle scrolls on a wide page, the whole work on a narrow one.
+  for (const around of [item?.closest('.middle'), item?.closest('.work')]) {
+    if (around) around.scrollTop = 0;
+  }
 }
 
 function backToItem(): void {

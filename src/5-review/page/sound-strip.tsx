@@ -21,8 +21,9 @@ import {
 } from './player.ts';
 
 const pixelsPerSecond = 40;
-/** How much of the wave is shown before the words at hand. */
+/** How much of the wave is shown before the words at hand: so many seconds, on a narrow page a quarter of it. */
 const secondsBefore = 8;
+const shareBefore = 0.25;
 
 export function SoundStrip() {
   if (soundState.value === 'none') {
@@ -117,7 +118,8 @@ function Waveform() {
     // The plugin takes regions only once the waveform is there.
     let stop = () => {};
     surfer.once('ready', () => {
-      const show = (seconds: number) => surfer.setScrollTime(Math.max(0, seconds - secondsBefore));
+      const before = () => Math.min(secondsBefore, (surfer.getWidth() * shareBefore) / pixelsPerSecond);
+      const show = (seconds: number) => surfer.setScrollTime(Math.max(0, seconds - before()));
       const follow = () => {
         const shownFrom = surfer.getScroll();
         const at = (audio.currentTime / surfer.getDuration()) * surfer.getWrapper().scrollWidth;
