@@ -11,6 +11,7 @@ import { type Cue, closesDenial, definites, reachesBackward, reachesForward, sta
 import { hedgesSomethingElse, isOfMeasure, isSaidAhead, saysMore } from './doubt-scope.ts';
 import { remedyKinds } from './kind-roles.ts';
 import type { Sentence } from './sentence.ts';
+import { isNoDenial, speaksGenerally } from './speaks-generally.ts';
 
 export interface Assertion {
   isDenied: boolean;
@@ -113,18 +114,12 @@ export function assertClaim(
   const planned = axis('planned');
   const elsewhere = axis('elsewhere');
   const isHere = / (here|this one|right there|now|there 's|here 's)( |$)/.test(` ${clause} `);
-  const isLesson =
-    /^(a|an|the) /.test(sentence.text) &&
-    claim.from - sentence.from === 1 &&
-    (tokens[claim.to - 1]?.breakAfter ?? 'stop') === 'none' &&
-    /^(is|lets|means|shows|finds|will|can|doesn't|does|gets|happens|runs|starts|comes|you|usually|in|tells|looks|won't)$/.test(
-      tokens[claim.to]?.text ?? '',
-    ) &&
-    /^(a|an)$/.test(tokens[sentence.from]?.text ?? '');
+  const isLesson = speaksGenerally(claim, sentence, tokens);
   if (isLesson && !hasPlace) aside = 'teaching';
   else if (hasPlace) {
     const isGeneralNear =
       general !== undefined &&
+      general.from < claim.from &&
       Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
     // "The disclosure says there was a collapse at thirty": told by others, however it is pointed at.
     const isTold = past !== undefined && past.to <= claim.from && reported.test(past.rule) && !isSeenNow.test(clause);
@@ -148,10 +143,15 @@ export function assertClaim(
     const cue = past ?? elsewhere ?? planned ?? general;
     if (aside && cue) because.push(`${aside}: "${cue.rule}"`);
   }
+  // "Fifty one had a crack": a number that had something is a house.
+  if (aside === null && hasPlace && isHouse(claim, sentence, tokens)) aside = 'chat';
+  const supposed = past ?? planned ?? general;
+  const isSupposed =
+    !hasPlace && aside !== null && (isLesson || (supposed !== undefined && isNoDenial.test(supposed.rule)));
   const followsDenial = /^(or|nor) /.test(sentence.text) && claim === claims[0] && before.wasDenied;
   const isListed = before.isListedAbsent && !hasPlace && !isPointedAt;
   return {
-    isDenied: (denying.length > 0 && !isTwice) || isFreeOf || followsDenial || isListed,
+    isDenied: !isSupposed && ((denying.length > 0 && !isTwice) || isFreeOf || followsDenial || isListed),
     isOfThisOne: denying.length > 0 && denying.every((cue) => isOfThisOne(cue, sentence, tokens)),
     isHedged: (hedging.length > 0 || hedgedInside.length > 0) && sure.length === 0,
     isHedgeLoose: hedging.length > 0 && hedgedInside.length === 0 && hedging.every((cue) => cue.from >= claim.to),
@@ -162,6 +162,11 @@ export function assertClaim(
     because,
   };
 }
+
+const isHouse = (claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean =>
+  claim.place?.distance.frame === 'bare' &&
+  claim.place.from - sentence.from <= 1 &&
+  /^(had|did|hadn't)$/.test(tokens[claim.place.to]?.text ?? '');
 
 const isDeniedBefore = (cue: Cue, cues: readonly Cue[]): boolean =>
   cues.some((other) => other.cue.axis === 'denied' && other.to <= cue.from && cue.from - other.to <= 4);

@@ -150,6 +150,9 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
+  // "Twenty one. Correct that to twenty one and a half. Soil coming in.": the place that waits for its thing is corrected.
+  if (correcting !== null && reading.pending && reading.pending.sentence > (reading.lastValue?.sentence ?? -1))
+    return false;
   if (correcting !== null && replaceLast(reading, sentence, place, correcting)) return true;
   if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
@@ -230,6 +233,15 @@ function replaceLast(
   if (place.distance.frame === 'bare' && replaceMeasure(reading, sentence, last.item, feet)) return true;
   recordOld(last.item, last.field, last.field === 'at' ? last.item.at : last.item.fields.to, sentence);
   if (last.field === 'at') {
+    // What the same sentence placed there moves with it.
+    for (const other of reading.focus)
+      if (
+        other !== last.item &&
+        !other.isWithdrawn &&
+        other.sentence === last.item.sentence &&
+        other.at === last.item.at
+      )
+        other.at = feet;
     last.item.at = feet;
     if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
   } else if (toFeet !== null) {

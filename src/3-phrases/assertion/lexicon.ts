@@ -131,6 +131,10 @@ export const assertionCues: readonly CueList[] = [
       the thing about; the thing with; the problem with; nine times out of ten; as opposed to; for example;
       for instance; rule of thumb; remember that; what causes; is caused by; known for; famous for; notorious;
       eventually; over time; over the years; in theory; one of these days; someday; one day; good for a; love a;
+      is|are when; is what you; when|once roots|grease|it|they|you get|gets; once * get|gets in;
+      if there 's|is|are; what 's a|an; what is an; in this trade; in this business; in # years; in a few years; years from now; give it # years;
+      some day; one good freeze; one more winter; and you 've got a; means no; mean no; you can|can't line|fix|cut|jet|snake|dig|repair|reline|save|seal|patch;
+      a liner doesn't|won't|can't|follows; liners don't|won't|can't; lining doesn't|won't; that tree means; bound to be; bound to have;
       loves; textbook says; is basically; hate; love;
     `,
   },
@@ -150,7 +154,10 @@ export const assertionCues: readonly CueList[] = [
       their plumber; my old boss; my granddad; my grandfather; my dad; my father; my uncle; my brother;
       my mother; my cousin; my daughter; my son; my wife; my husband; my neighbor; my sister; my aunt; my buddy;
       my first; swears; swore; wrote that; wrote it up; report said; report says; disclosure says; disclosure said;
-      insists; insisted; promised; promises;
+      insists; insisted; promised; promises; she|he|they thinks|think|thought|figures|figure|figured|reckons|reckon|believes|suspects|suspected|blames|blamed;
+      she|he|they 's|is|are|'re|was|were worried|afraid|scared|convinced|sure about|of|that|it; blamed it; i 've seen; i have seen; i seen; you asked; you were asking;
+      you wanted to know; you want to know; was asking; asked me; asking me; asked whether|if|about; wondering whether; the last guy|fellow|inspector|plumber|company|crew|outfit|man;
+      the other guy|fellow|plumber; the first plumber|guy; somebody|someone wrote; had told; in my day; back in the day; in my time; when i started; in oh #;
       plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
       i|we can|could hear|smell; i|we hear|smell;
       according to my|your|his|her|their|that|this|a; going by the plan|plans|drawing|drawings|map|sketch; on the plan|plans|drawing|drawings|map;
@@ -169,7 +176,12 @@ export const assertionCues: readonly CueList[] = [
       next week; next month; next year; in a year; i would want; i would get; i would have; i would recommend;
       ask the seller; ask for; call the city; call a plumber; somebody needs; someone needs; has to be;
       have to be; ought to; to do list; price on; quote on; a quote for; budget for; plan on; don't plant;
-      if it were my; if it was my; were it mine; was it my; send the video; send a; pump the; flush it;
+      if it were my; if it was my; were it mine; was it my; send the video; send a; looking for; checking for; searching for; hunting for; watching for; on the lookout; look out for;
+      we 'll see if|whether|how; let 's see if|whether; see if there; let you know; i 'll call it out; hopefully; hoping; let 's hope; fingers crossed;
+      i 'd expect; would expect; i expect; surprised if; surprised to; worried about;
+      get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
+      dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
+      pump the; flush it;
       pull the;
     `,
   },
@@ -183,7 +195,9 @@ export const assertionCues: readonly CueList[] = [
       my own lens; lens cover; my camera; the camera lens; my screen; my phone; my knee; my back; my truck;
       the truck; the trailer; my boot; my boots; my glove; my gloves; my ladder; my reel; my coffee; house down;
       a client; a customer; one house; one guy; a guy; some guy; this lady; a lady; other people; other jobs;
-      brother in law; mother in law; father in law;
+      brother in law; mother in law; father in law; your neighbor|neighbour|neighbors|neighbours; neighbor|neighbour|neighbors has|have|had|'s;
+      other unit; next unit; upstairs unit; unit next door; the tree 's; tree 's roots; all over the yard|lawn|driveway; in the lawn; basement window; cellar window;
+      the cable 's; the cable is; this cable; my cable; the reel 's; the reel is; this reel; on my hands; my hands; my windshield; the sidewalk over; my sleeve; my jacket;
     `,
   },
   {
