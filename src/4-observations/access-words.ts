@@ -11,6 +11,10 @@ const leadsIn =
 const leadsOn =
   /^(and|so|heading|headed|going|which|that|we|i|running|is|'s|came|pushing|then|downstream|upstream|toward|towards|out|down|up|to|where|open|opened)$/;
 
+/** What is done with an opening is not its name. */
+const verbs =
+  /^(use|using|used|try|trying|take|taking|taken|took|choose|choosing|borrow|borrowing|lifted|lifting|picked|popped|got|have|up|off|out|the|a|my|our|their|that|this)$/;
+
 /** An opening that could not be used is not the one gone in by. */
 const isUnusable = (sentence: Sentence): boolean =>
   phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
@@ -30,6 +34,7 @@ export function accessWords(reading: Reading, sentence: Sentence): string | null
     if (leadsOn.test(tokens[to]?.text ?? '')) break;
     to += 1;
   }
+  while (from < access.to - 1 && verbs.test(tokens[from]?.text ?? '')) from += 1;
   while (to > access.to && leadsIn.test(tokens[to - 1]?.text ?? '')) to -= 1;
   return textOf(tokens, from, to);
 }

@@ -119,7 +119,7 @@ export function assertClaim(
   else if (hasPlace) {
     const isGeneralNear =
       general !== undefined &&
-      general.from < claim.from &&
+      (general.from < claim.from || general.from - claim.to <= 2) &&
       Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
     // "The disclosure says there was a collapse at thirty": told by others, however it is pointed at.
     const isTold = past !== undefined && past.to <= claim.from && reported.test(past.rule) && !isSeenNow.test(clause);

@@ -43,6 +43,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
     nearest: readNearest(reading.phrases),
     punctuated: tokens.filter((token) => token.breakAfter !== 'none').length / Math.max(1, tokens.length),
   };
+  const doubtedRuns = doubtedFrom(reading);
   for (const item of reading.items) {
     if (item.isWithdrawn) continue;
     const features = doubtFeatures(reading, item, facts);
@@ -51,6 +52,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
     item.confidence = round((1 - doubt) * (hearing ?? 1));
     addFlags(item, features, doubt, hearing);
+    if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
     const weakest = weakestOf(reading, item);
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
     if (weakest < 1 && item.flags.length === 0 && heardDoubt > HEARD_DOUBT_THRESHOLD)
@@ -62,6 +64,16 @@ export function weighDoubts(reading: Reading, words: Words): void {
         detail: 'the number stands beside a cut in the recording',
       });
   }
+}
+
+const runDoubt: Reason = { reason: 'run-unsure', about: 'run', detail: 'it is not sure that a new run begins here' };
+
+/** Runs that may be none, and runs in which another may begin, from which sentence on. */
+function doubtedFrom(reading: Reading): [number, number][] {
+  return [...(reading.runPlan?.doubtful ?? [])].flatMap((sentence) => {
+    const run = reading.runs.findLast((candidate) => candidate.sentence <= sentence);
+    return run ? [[run.n, sentence] as [number, number]] : [];
+  });
 }
 
 /** The chance that some field of the item is wrong, from 0 to 1. */

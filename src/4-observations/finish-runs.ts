@@ -11,7 +11,7 @@ export function finishRuns(reading: Reading): void {
   dropEmptyRuns(reading);
   for (const run of reading.runs) {
     run.end = endOf(reading, run);
-    decideDirection(run);
+    decideDirection(run, reading.runs[run.n - 2] ?? null);
   }
 }
 
@@ -64,11 +64,16 @@ function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
   return { at, reason: (reached && mayEndKinds[reached.kind]) ?? 'other' };
 }
 
-function decideDirection(run: RunState): void {
+function decideDirection(run: RunState, before: RunState | null): void {
   const reached = run.end?.reason ?? 'other';
   // A run that reached the main, a tank or a manhole went with the flow, unless the talk plainly says otherwise.
   if (/^(main|tank|manhole)$/.test(reached) && !run.isDirectionPlain) run.direction = 'downstream';
   if (run.direction !== null) return;
+  if (run.isOppositeWay && before?.direction) {
+    run.direction = before.direction === 'downstream' ? 'upstream' : 'downstream';
+    run.isDirectionAssumed = before.isDirectionAssumed;
+    return;
+  }
   if (reached === 'end-of-line') run.direction = 'upstream';
   else {
     run.direction = 'downstream';

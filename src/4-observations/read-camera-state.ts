@@ -9,9 +9,12 @@ import type { Sentence } from './sentence.ts';
 export function resumeOutward(reading: Reading, sentence: Sentence): void {
   const run = currentRun(reading);
   if (!run || run.way === 'out' || reading.isSummary || run.end !== null) return;
+  const names = sentence.phrases.some(({ family }) => family === 'thing' || family === 'material');
   if (
     phrasesOf(sentence.phrases, 'distance').some(
-      (place) => place.distance.feet > run.furthest + 1 && place.distance.frame !== 'bare',
+      ({ distance }) =>
+        distance.feet > run.furthest + 1 &&
+        (distance.frame !== 'bare' || (names && distance.feet < run.furthest + FAR_FEET)),
     )
   )
     run.way = 'out';

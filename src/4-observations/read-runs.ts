@@ -3,10 +3,11 @@
 import type { Direction } from '../../shared/vocabulary/attributes.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { accessWords } from './access-words.ts';
+import { planRuns } from './plan-runs.ts';
 import { currentRun, own, type Reading } from './reading.ts';
 import { noSignals, readSignals, type Signals } from './run-signs.ts';
 import type { Sentence } from './sentence.ts';
-import { FIRST_RUN_SUM, gatherSigns, hasSign, NEW_RUN_SUM } from './weigh-start.ts';
+import { FIRST_RUN_SUM, gatherSigns, hasSign } from './weigh-start.ts';
 
 /** How many sentences after an announcement the details of a run may follow. */
 const DETAILS_SENTENCES = 3;
@@ -14,27 +15,11 @@ const DETAILS_SENTENCES = 3;
 const bringsBack =
   /\b(back in|push back in|going back in|pushing again|go again|going again|forward again|push again|heading out again|back out again|resume)\b/;
 
-/** Nought on the counter alone may only be the end of the pull. */
-const begins = (signals: Signals): boolean =>
-  signals.direction !== null ||
-  signals.isNext ||
-  signals.isSameAccess ||
-  signals.isEntering ||
-  signals.isDoing ||
-  signals.isOrdinal ||
-  signals.isSameWay;
-
-/** Says where the camera goes in or goes to. */
-const hasWay = (signals: Signals): boolean => signals.direction !== null || signals.hasAccess;
-
-/** Enough of an announcement, where the counter then counts anew. */
-const announces = (signals: Signals): boolean =>
-  signals.isZero || signals.isOrdinal || (hasWay(signals) && (signals.isEntering || signals.isDoing));
-
 const otherWay: Readonly<Record<Direction, Direction>> = { downstream: 'upstream', upstream: 'downstream' };
 
 function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals: Signals): void {
   const before = currentRun(reading);
+  reading.runPlan ??= planRuns(reading.sentences, reading.phrases.tokens, from.index);
   const named =
     reading.sentences
       .slice(from.index, sentence.index + 1)
@@ -56,8 +41,10 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
     direction: signals.direction ?? implied,
     isDirectionPlain: signals.isPlain,
     isDirectionImplied: implied !== null,
+    isOppositeWay: signals.direction === null && signals.isTurnedAbout && !isElsewhere,
     isDirectionAssumed: false,
     sentence: from.index,
+    announcedTo: before ? sentence.index : from.index,
     from: from.from,
     to: sentence.to,
     here: 0,
@@ -82,13 +69,13 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
 export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boolean; signals: Signals } {
   const signals = readSignals(sentence, reading.phrases.tokens);
   const run = currentRun(reading);
-  const isLimit = sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.kind === 'no-access');
   const hasPlace = phrasesOf(sentence.phrases, 'distance').some((phrase) => phrase.distance.feet > 0);
   if (!run) {
+    const isLimit = sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.kind === 'no-access');
     const window =
       isLimit && !signals.isEntering && !signals.isPlain && signals.direction === null
         ? null
-        : gatherSigns(reading, null, sentence);
+        : gatherSigns(reading, sentence);
     const isGoing = /\b(i 'm|we 're|i am|we are|gonna|going|i 'll|go|goes)\b/.test(sentence.text);
     const hasNow = signals.direction !== null || signals.hasAccess || signals.isZero;
     if (
@@ -105,29 +92,13 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
     }
     return { isRunTalk: false, signals };
   }
-  const isZeroedOnWay =
-    signals.isZeroed && reading.items.filter((item) => item.run === run.n && !item.isWithdrawn).length >= 3;
-  const hasMoved = run.furthest > 2 || isZeroedOnWay;
-  const window = hasMoved && hasSign(signals) && !signals.isPullBack ? gatherSigns(reading, run, sentence) : null;
-  const isOnlyLimit = isLimit && !signals.isPlain;
-  const isPlaced = hasPlace && !signals.isZero && !signals.isSameAccess && !(signals.isNext && hasWay(signals));
-  const isTurned = run.way === 'back' || run.end !== null || reading.isSummary;
-  const hasCore =
-    window !== null &&
-    ((window.countsAnew && announces(window.signals)) ||
-      window.signals.isZeroed ||
-      (window.signals.isZero && begins(window.signals)) ||
-      window.signals.isNext ||
-      window.signals.isSameAccess ||
-      window.signals.isTurnedAbout ||
-      (isTurned && window.signals.isDoing && window.signals.direction !== null) ||
-      (window.signals.direction !== null &&
-        window.signals.hasAccess &&
-        (window.signals.isPlain || window.signals.isEntering)));
-  if (window && !isOnlyLimit && !isPlaced && hasCore && window.sum >= NEW_RUN_SUM) {
-    startRun(reading, window.from, sentence, window.signals);
+  const planned = reading.runPlan?.starts.get(sentence.index);
+  if (planned) {
+    startRun(reading, sentence, reading.sentences[planned.to] ?? sentence, planned.signals);
     return { isRunTalk: true, signals };
   }
+  if (sentence.index <= run.announcedTo && sentence.index > run.sentence)
+    return { isRunTalk: hasSign(signals) && !hasPlace, signals };
   const isFresh = run.furthest <= 2 && sentence.index - run.sentence <= DETAILS_SENTENCES + 2;
   if (isFresh && !hasPlace && (signals.direction !== null || signals.hasAccess || signals.isZero)) {
     // "Now turn around. Same cleanout, going to the street, zero it": the way said with the start of the count is the one.

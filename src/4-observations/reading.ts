@@ -15,6 +15,7 @@ import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { DistanceFrame } from '../3-phrases/phrase.ts';
 import type { PlacePlan } from './plan-places.ts';
+import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Fields {
@@ -88,9 +89,13 @@ export interface RunState {
   isDirectionPlain: boolean;
   /** True when it was only said to be the other way than before. */
   isDirectionImplied: boolean;
+  /** True when it was said to be another way than that of the run before, whichever that is. */
+  isOppositeWay: boolean;
   /** True when the direction was not said and had to be assumed. */
   isDirectionAssumed: boolean;
   sentence: number;
+  /** The last sentence of its announcement. */
+  announcedTo: number;
   from: number;
   to: number;
   /** Where the camera is, in feet, and the furthest it has been. */
@@ -129,6 +134,8 @@ export interface Reading {
   readonly sentences: readonly Sentence[];
   /** Which lone place belongs to which thing. */
   readonly plan: PlacePlan;
+  /** Where runs begin after the first; null until that has begun. */
+  runPlan: RunPlan | null;
   runs: RunState[];
   items: Item[];
   /** Who owns each token; null until given. */
@@ -192,6 +199,7 @@ export function startReading(
     phrases,
     sentences,
     plan,
+    runPlan: null,
     runs: [],
     items: [],
     owners: phrases.tokens.map(() => null),

@@ -13,6 +13,8 @@ export interface Signals {
   /** The counter is set to nought on purpose, which alone begins a run. */
   isZeroed: boolean;
   isNext: boolean;
+  /** Another run is told of only by "now", which may as well go on with this one. */
+  isNextLoose: boolean;
   /** The number of the run that is announced ("run two"), where one is said. */
   number: number | null;
   /** The sentence opens by counting on: "Second." "Next," */
@@ -38,6 +40,7 @@ export const noSignals: Signals = {
   isZero: false,
   isZeroed: false,
   isNext: false,
+  isNextLoose: false,
   number: null,
   isOrdinal: false,
   isSameAccess: false,
@@ -76,6 +79,9 @@ const sameWay = /\bsame (direction|way)\b/;
 const doing =
   /\b(i 'm|we 're|i am|we are|i 'll|we 'll|let me|let 's|here we|here i|i 've|we 've|i (go|look|push|send|put|feed|start|shoot|open|opened|pulled|took|lifted|drop|run|turn|moved|zero)|we (go|look|push|start|open|opened|pulled|drop|run)|gonna|she 's|he 's)\b/;
 
+/** Rules of "another run" that only begin with "now" or "then". */
+const loosely = /^(now i|now\|next\|then (i|up)|in through|going up)/;
+
 function numberOf(text: string): number | null {
   const match = numbered.exec(text);
   const said = match?.[2] ?? match?.[3];
@@ -113,11 +119,24 @@ function chooseHeading(
   );
 }
 
+const refused =
+  /\b(not|can't|cannot|couldn't|won't|wouldn't|didn't|never|no way to|instead of|rather than)( [\w']+){0,3}$/;
+const shut =
+  /^(one |part |access |end |side )?('s |is |was |are )?(all )?(blocked|plugged|buried|paved|locked|stuck|seized|capped|closed|inaccessible|no good|out of|not |can't|couldn't|won't|isn't|done|finished|complete|completed|over|later|after that|afterwards|afterward|another day|can wait)\b/;
+
+/** "Upstream is blocked by a bush", "I couldn't go upstream", "street side's done": a way that is not taken now. */
+function isRuledOut(heading: PhraseOf<'heading'>, sentence: Sentence, tokens: readonly Token[]): boolean {
+  return (
+    refused.test(textOf(tokens, Math.max(sentence.from, heading.from - 5), heading.from)) ||
+    shut.test(textOf(tokens, heading.to, Math.min(sentence.to, heading.to + 5)))
+  );
+}
+
 /** The signs in a stretch of a sentence: all of it, or what follows the word that the camera is pulled back. */
 function signsIn(sentence: Sentence, from: number, text: string, tokens: readonly Token[]): Signals {
   const phrases = sentence.phrases.filter((phrase) => phrase.from >= from);
   const cues = new Set(phrasesOf(phrases, 'camera').map((phrase) => phrase.cue));
-  const headings = phrasesOf(phrases, 'heading');
+  const headings = phrasesOf(phrases, 'heading').filter((heading) => !isRuledOut(heading, sentence, tokens));
   const heading = chooseHeading(headings, tokens, text);
   const number = spokenOf.test(text) ? null : numberOf(text);
   return {
@@ -129,6 +148,9 @@ function signsIn(sentence: Sentence, from: number, text: string, tokens: readonl
     isZeroed: (cues.has('zero') || bareZero.test(text)) && setsToZero.test(text),
     isNext:
       (cues.has('next-run') || number !== null) && !notDone.test(text) && !spokenOf.test(text) && !answers.test(text),
+    isNextLoose:
+      number === null &&
+      phrasesOf(phrases, 'camera').every((phrase) => phrase.cue !== 'next-run' || loosely.test(phrase.rule)),
     number,
     isOrdinal: ordinalStart.test(text) && !spokenOf.test(text),
     isSameAccess: cues.has('same-access'),

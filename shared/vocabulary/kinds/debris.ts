@@ -109,6 +109,7 @@ export const debris = {
       { text: 'Could be mud at 36.', gives: { at: 36, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'Debris builds up wherever water sits.',
       'Let me get a paper towel for my glasses.',
       'I tracked mud all over her kitchen.',
       'Flush some paper for me.',
@@ -118,7 +119,6 @@ export const debris = {
       'He jetted a load of gravel out of here last fall.',
       'Do you have a paper copy of the listing?',
     ],
-    notYet: [{ text: 'Debris builds up wherever water sits.', gives: [] }],
   },
   report: {
     meaning: 'Loose or settled material lies in the pipe and can hold back what comes down.',

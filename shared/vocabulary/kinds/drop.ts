@@ -36,11 +36,14 @@ export const drop = {
       { text: 'Twenty seven, the pipe dives.', gives: { at: 27 } },
       { text: 'Thirty eight feet, she turns straight down.', gives: { at: 38 } },
     ],
-    never: ["I'll drop the camera in the other side after lunch.", "Don't drop that reel on the tile."],
+    never: [
+      'A vertical drop like that is hard on the cable.',
+      "I'll drop the camera in the other side after lunch.",
+      "Don't drop that reel on the tile.",
+    ],
     notYet: [
       { text: "There's a vertical drop at fifty one, goes down to fifty five.", gives: { at: 51, to: 55 } },
       { text: 'The signal drops off out by the street.', gives: [] },
-      { text: 'A vertical drop like that is hard on the cable.', gives: [] },
     ],
   },
   report: {

@@ -67,6 +67,7 @@ export const patch = {
       },
     ],
     never: [
+      'Patches like that never last.',
       "That'll need a repair before winter.",
       "You'll need a spot repair at thirty.",
       'They replaced the driveway.',
@@ -77,7 +78,6 @@ export const patch = {
     notYet: [
       { text: 'Spot repair from thirty one to thirty four feet, PVC.', gives: { at: 31, to: 34, material: 'pvc' } },
       { text: 'Somebody cut in a new piece at 19, plastic.', gives: { at: 19, material: 'pvc' } },
-      { text: 'Patches like that never last.', gives: [] },
     ],
   },
   report: {

@@ -35,14 +35,18 @@ export const tee = {
         flag: 'suspected',
       },
     ],
-    never: ['I left a cup of tea in the truck.', "There's no tee on this line.", 'He left a golf tee on the step.'],
+    never: [
+      'A tee like that should never be laid on its back.',
+      'I left a cup of tea in the truck.',
+      "There's no tee on this line.",
+      'He left a golf tee on the step.',
+    ],
     notYet: [
       {
         text: "There's a tea at thirty three on the right.",
         gives: { at: 33, position: 'right' },
         flag: 'word-unsure',
       },
-      { text: 'A tee like that should never be laid on its back.', gives: [] },
     ],
   },
   report: {

@@ -25,11 +25,12 @@ export const trap = {
     unsure: [
       { text: 'Looks like it could be a trap at nine feet.', gives: { at: 9, status: 'suspected' }, flag: 'suspected' },
     ],
-    never: ["There's no trap on this line.", 'They pulled the trap years ago.'],
-    notYet: [
-      { text: "A trap holds water, that's what keeps the gas out.", gives: [] },
-      { text: 'He has mouse traps all over the basement.', gives: [] },
+    never: [
+      "A trap holds water, that's what keeps the gas out.",
+      "There's no trap on this line.",
+      'They pulled the trap years ago.',
     ],
+    notYet: [{ text: 'He has mouse traps all over the basement.', gives: [] }],
   },
   report: {
     meaning: 'This bend holds water on purpose, to keep sewer gas out of the building.',

@@ -1,4 +1,6 @@
-/** Whole sentences: what is claimed in spite of the words round it, what is doubted, and what is not claimed at all. */
+/** Who
+      'An offset, for the folks watching, is when one pipe drops below the other.',
+      'The last guy wrote up a break that was never there.',le sentences: what is claimed in spite of the words round it, what is doubted, and what is not claimed at all. */
 import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
@@ -139,8 +141,6 @@ export const examples = {
       ],
       flag: 'suspected',
     },
-    { text: 'An offset, for the folks watching, is when one pipe drops below the other.', gives: [] },
     { text: 'Back then they put lead in every joint and the joints still opened up.', gives: [] },
-    { text: 'The last guy wrote up a break that was never there.', gives: [] },
   ],
 } satisfies SentenceExamples;

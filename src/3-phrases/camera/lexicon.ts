@@ -64,7 +64,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       `${clear} ${counter}`,
       `${nought} on|at|again|here|once|feet_to_start|at_the|it|that|the|out|me_out`,
       `back|set|reset|starting|start|starts|wound|down|counting|count|from|at|again|begin|beginning|reads|reading|says|go|goes|going to|at|on|from? ${nought}`,
-      `${cleared} it|here|again|out|now|the|at|back|and|that`,
+      `zeroed|reset|rezeroed|re_zeroed|restarted|zeroed_out|nulled it|here|again|out|now|the|at|back|and|that`,
       ...spoken`
         zero|zeroed it|her|out|that; zeroed; zeroing; rezero; rezeroed; re zero; re zeroed; station zero|0; double zero;
         all zeros; fresh|new count|counter|zero; start|starting|starts the? count|counting|measuring over?; starts|start|started over at?; count|counting|measured|measuring from here|nought|zero|nothing|this;
@@ -114,6 +114,9 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
     words: spoken`
       cleanout; cleanouts; roof vent; the vent; vent stack; the stack; main vent; plumbing vent; vent pipe;
       big vent; pulled toilet; pulled the toilet;
+      use|using|used|try|trying|take|taking|taken|took|choose|choosing|borrow|borrowing the|that|this|their|a one|1 by|in|at|off|under|out|behind|near|next|on|over|beside|outside|around|against|between|below|above;
+      toilet|commode|stool|wc|throne|loo 's|is|was|has_been? up|off|out|pulled|lifted|away|removed; taken|took|take|taking|lifted|lifting|picked|popped|got|have up|off|out the|a|my|our|their|that * toilet|commode|stool|wc|loo;
+      stub|stub_out|stubout|stub_up in|under|by|at|behind the * crawl|crawlspace|basement|garage|wall|closet|cellar|laundry; crawlspace|crawl_space|basement|cellar|wall stub|stub_out; inch|a|the|roof vent over|above|of|on|for|by; sink|basin|tub|vanity|lavatory waste;
       yanked|pulled|lifted|removed|popped|took|take|pull|lift|remove|removing|pulling * toilet|commode|stool; toilet|commode off|out;
       shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a|b|c|d; the|a|that|this|other|another|brass|front|back|side|yard * plug|cap|lid|hatch|pit; rodding eye; rodding point; inspection eye; inspection chamber; area drain; gully;
       catch basin; trench drain; grate; grating; washer box; utility sink; laundry sink; kitchen sink drain; shower; bidet;
@@ -179,6 +182,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
 
 /** Stretches that hold a cue of the camera and are none. */
 export const notCameraCues: readonly string[] = spoken`
+  just|right|over|on|from the other side; the other side there|is|'s|of; nothing that|to|in|here|there|of|but|on_the|wrong|yet|new|else; now i|we 'm|'re pushing and|but|it|through|past;
   from|at|toward|on the other end|side; zero in on; zero defects|roots|cracks|problems|issues|offsets|leaks|fall|slope|pitch|doubt|chance|visibility|picture|view|reason|point|complaints;
   point zero; zero point; clear the|that|this|it line|drain|blockage|stoppage|roots|up|out|debris; reset the|that toilet|pipe;
   next one|up is|are? light|heavy|roots|fine|good|clean|open|same|joint; reading nothing; nothing on the bottom|top|left|right|wall|sides;
@@ -246,6 +250,7 @@ export const headings: readonly {
       `to|into|for|out_to|down_to|on_to|onto|out_into the|our|your|that city|public|street|septic|city_'s|county|town? ${below}`,
       `${looking} at|to|toward|towards|down|out? the|our|your ${below}`,
       `${below} ${sides}`,
+      `street|road|main|sewer|city first|next`,
       `${going} it|her|the_camera|the_head|this|him|on? down|out|downhill|away`,
       ...spoken`
         out the front; out under the * yard; direction|way of|to the street|road|main|sewer|tank; roadside;
@@ -265,6 +270,7 @@ export const headings: readonly {
       `to|into|under|beneath|up_to|up_into|up_under|inside|back_in|up_in|up_at the|our|your|that main|pool|guest|old|new|hall|left|right? ${above}`,
       `${looking} at|to|toward|towards|up|back|back_to|back_at|up_at|back_up_at|up_to? the|our|your ${above}`,
       `house|building|home|inside|unit|shop|uphill ${sides}`,
+      `house|building first|next`,
       `sending|send|pushing|push|shooting|shoot it|her|him|the_camera|this? at|back_at|in_at|in_to the|our|your ${above}`,
       `${going} it|her|the_camera|the_head|this|him|on|back? up|uphill`,
       ...spoken`

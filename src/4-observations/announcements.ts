@@ -1,0 +1,125 @@
+/**
+ * Where a run may begin: neighbouring sentences that name an opening, a way, the counter at nought, another run. None is sure by
+ * itself; what each sign weighs is added up here, what the counter does afterwards is weighed elsewhere.
+ */
+import { phrasesOf } from '../3-phrases/phrase.ts';
+import type { Step } from './follow-counter.ts';
+import { openingKinds } from './kind-roles.ts';
+import type { Signals } from './run-signs.ts';
+import type { Sentence } from './sentence.ts';
+import { hasSign, joinSignals } from './weigh-start.ts';
+
+const weights = {
+  zeroOnPurpose: 3.5,
+  zero: 2,
+  next: 2,
+  /** "Now I'm pushing" goes on as often as it begins. */
+  nextLoosely: 0.8,
+  numbered: 3,
+  sameAccess: 1.5,
+  plainHeading: 1.5,
+  heading: 1,
+  access: 1,
+  entering: 0.5,
+  turnedAbout: 0.7,
+  ordinal: 1,
+  doing: 0.3,
+  /** What the pipe is, is said right after. */
+  pipe: 0.7,
+} as const;
+/** What it takes to believe that a run begins. */
+const THRESHOLD = 3.6;
+/** Nothing but a way or an opening was named: less of an announcement. */
+const NO_CORE = -0.8;
+/** Less than this announces nothing. */
+const LEAST = -3.2;
+/** Sentences without a sign between two with one. */
+const GAP_SENTENCES = 2;
+const LONGEST = 5;
+
+export interface Announcement {
+  readonly from: number;
+  /** The last sentence of it. */
+  readonly to: number;
+  readonly signals: Signals;
+  /** How much speaks for a run, before the counter is asked. */
+  readonly score: number;
+}
+
+const isOnlyLimit = (sentence: Sentence, signals: Signals): boolean =>
+  !signals.isPlain &&
+  !signals.isZero &&
+  phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
+
+function isSign(sentence: Sentence, step: Step): boolean {
+  const { signals } = step;
+  if (!hasSign(signals) || signals.isPullBack || isOnlyLimit(sentence, signals)) return false;
+  if (sentence.isQuestion && !signals.isZero) return false;
+  const hasWay = signals.direction !== null || signals.hasAccess;
+  // A place read off the counter belongs to a run that goes on.
+  return (
+    step.readings.length === 0 ||
+    signals.isZero ||
+    signals.isSameAccess ||
+    (signals.isNext && hasWay) ||
+    (signals.isTurnedAbout && signals.direction !== null)
+  );
+}
+
+/** Whether a sentence between two signs parts them. */
+const parts = (sentence: Sentence, step: Step): boolean =>
+  step.readings.length > 0 ||
+  step.signals.isPullBack ||
+  phrasesOf(sentence.phrases, 'thing').some(({ kind, source }) => source === 'word' && !openingKinds.has(kind));
+
+export function findAnnouncements(sentences: readonly Sentence[], steps: readonly Step[]): Announcement[] {
+  const found: Announcement[] = [];
+  let group: number[] = [];
+  const close = (): void => {
+    const [from] = group;
+    const to = group.at(-1);
+    if (from !== undefined && to !== undefined) found.push(announcementOf(group, sentences, steps));
+    group = [];
+  };
+  sentences.forEach((sentence, index) => {
+    const step = steps[index]!;
+    if (isSign(sentence, step)) {
+      if (group.length > 0 && index - group[0]! >= LONGEST) close();
+      group.push(index);
+      if (step.readings.length > 0) close();
+    } else if (group.length > 0 && (parts(sentence, step) || index - group.at(-1)! > GAP_SENTENCES)) close();
+  });
+  close();
+  return found.filter((one) => one.score >= LEAST);
+}
+
+function announcementOf(
+  group: readonly number[],
+  sentences: readonly Sentence[],
+  steps: readonly Step[],
+): Announcement {
+  const signals = joinSignals(group.map((index) => ({ signals: steps[index]!.signals })));
+  const to = group.at(-1)!;
+  const saysPipe = steps.slice(group[0], to + 3).some((step) => step.saysPipe);
+  const hasCore =
+    signals.isZero || signals.isNext || signals.isSameAccess || signals.isTurnedAbout || signals.isOrdinal;
+  const score =
+    (signals.isZeroed ? weights.zeroOnPurpose : signals.isZero ? weights.zero : 0) +
+    (signals.number !== null
+      ? weights.numbered
+      : signals.isNext
+        ? signals.isNextLoose
+          ? weights.nextLoosely
+          : weights.next
+        : 0) +
+    (signals.isSameAccess ? weights.sameAccess : signals.hasAccess ? weights.access : 0) +
+    (signals.direction === null ? 0 : signals.isPlain ? weights.plainHeading : weights.heading) +
+    (signals.isEntering ? weights.entering : 0) +
+    (signals.isTurnedAbout ? weights.turnedAbout : 0) +
+    (signals.isOrdinal ? weights.ordinal : 0) +
+    (signals.isDoing ? weights.doing : 0) +
+    (saysPipe ? weights.pipe : 0) +
+    (hasCore ? 0 : NO_CORE) -
+    THRESHOLD;
+  return { from: sentences[group[0]!]!.index, to, signals, score };
+}
