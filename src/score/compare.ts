@@ -76,7 +76,8 @@ export function compareWithGold(gold: Gold, draft: Draft | null): Comparison {
       if (isSameValue(field, wanted, got)) attrOk++;
       else {
         wrong.add(j);
-        notes.push(`attribute ${field}: ${got} for ${wanted} (${g.kind} at ${g.at ?? '?'})`);
+        const flagged = isFlagged(claimed[j]!) ? '(flagged) ' : '';
+        notes.push(`attribute ${flagged}${field}: ${got} for ${wanted} (${g.kind} at ${g.at ?? '?'})`);
       }
     }
   }
