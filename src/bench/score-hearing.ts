@@ -52,7 +52,7 @@ const plurals = new Map<string, string>(
 );
 
 const plain = new Set(
-  'the a an of in on at to and or is it out no not side end start line access pass through past stop main hub pipe here there up down turn water point joint old new city off over black white green plastic can could see sand dirt'.split(
+  'the a an of in on at to and or is it out no not side end start line access pass through past stop main hub pipe here there up down turn water point joint old new city off over black white green plastic can could see sand dirt all another any away behind cannot different earlier eighty everywhere forty four from full further her hold holding little long lost never newer non our outside part place previous reach reached recent six some step steps that third this together two type was what whole without worn wrong zero'.split(
     ' ',
   ),
 );
