@@ -83,6 +83,8 @@ export interface Kind {
   readonly whenDownstream?: string;
   /** The reason it gives where the talk says that a run ends at it; passed on the way it ends nothing. */
   readonly mayEnd?: EndReason;
+  /** The reason it gives where nothing is seen past it. */
+  readonly endsWhenLast?: EndReason;
   /** The reason it gives for the end of a run. */
   readonly ends?: EndReason;
   /** Names of the thing. */

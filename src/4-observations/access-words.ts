@@ -19,6 +19,12 @@ const verbs =
 const isUnusable = (sentence: Sentence): boolean =>
   phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
 
+/** Openings that stand above the line: from them a camera can only go down. */
+const above =
+  /\b(roof|vent|toilet|commode|stool|flange|standpipe|washer|shower|tub|bath|sink|basin|vanity|lavatory|floor drain|laundry)\b/;
+export const leadsDown = (access: string): boolean =>
+  above.test(access) && !/\b(cleanout|plug|cap|riser)\b/.test(access);
+
 export function accessWords(reading: Reading, sentence: Sentence): string | null {
   if (isUnusable(sentence)) return null;
   const access = phrasesOf(sentence.phrases, 'camera').find((phrase) => phrase.cue === 'access');

@@ -32,7 +32,8 @@ const THRESHOLD = 3.6;
 /** Nothing but a way or an opening was named: less of an announcement. */
 const NO_CORE = -0.8;
 /** Less than this announces nothing. */
-const LEAST = -3.2;
+const LEAST = -3.5;
+const LEAST_OPENING = -3;
 /** Sentences without a sign between two with one. */
 const GAP_SENTENCES = 2;
 const LONGEST = 5;
@@ -90,7 +91,7 @@ export function findAnnouncements(sentences: readonly Sentence[], steps: readonl
     } else if (group.length > 0 && (parts(sentence, step) || index - group.at(-1)! > GAP_SENTENCES)) close();
   });
   close();
-  return found.filter((one) => one.score >= LEAST);
+  return found.filter((one) => one.score >= (one.signals.direction === null ? LEAST_OPENING : LEAST));
 }
 
 function announcementOf(

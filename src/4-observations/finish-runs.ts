@@ -1,6 +1,7 @@
 /** What can only be said of a run when all of it is read: its direction where none was said, its end, items left without one. */
 import type { EndReason } from '../../shared/vocabulary/attributes.ts';
-import { endKinds, mayEndKinds } from './kind-roles.ts';
+import { leadsDown } from './access-words.ts';
+import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
 import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
 
@@ -46,7 +47,7 @@ function endOf(reading: Reading, run: RunState): RunState['end'] {
   const end = items.findLast(
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
-  if (!end) return items.length > 0 ? (run.end ?? chosenEnd(items, run)) : null;
+  if (!end) return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items)) : null;
   const reason: EndReason = endKinds[end.kind] ?? 'other';
   return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
 }
@@ -64,6 +65,19 @@ function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
   return { at, reason: (reached && mayEndKinds[reached.kind]) ?? 'other' };
 }
 
+/** Where the furthest thing seen fills the pipe, that is where the camera ended. */
+function blockedEnd(items: readonly Item[]): RunState['end'] {
+  const furthest = Math.max(...items.map((item) => Math.max(item.at ?? 0, item.fields.to ?? 0)));
+  const last = items.findLast(
+    (item) =>
+      lastKinds[item.kind] !== undefined &&
+      item.status === 'present' &&
+      item.at !== null &&
+      Math.max(item.at, item.fields.to ?? 0) >= furthest,
+  );
+  return last ? { at: last.at, reason: lastKinds[last.kind] ?? 'other' } : null;
+}
+
 function decideDirection(run: RunState, before: RunState | null): void {
   const reached = run.end?.reason ?? 'other';
   // A run that reached the main, a tank or a manhole went with the flow, unless the talk plainly says otherwise.
@@ -77,6 +91,7 @@ function decideDirection(run: RunState, before: RunState | null): void {
   if (reached === 'end-of-line') run.direction = 'upstream';
   else {
     run.direction = 'downstream';
-    run.isDirectionAssumed = true;
+    // From a toilet or a vent there is no other way.
+    run.isDirectionAssumed = run.access === null || !leadsDown(run.access);
   }
 }

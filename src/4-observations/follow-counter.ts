@@ -16,6 +16,7 @@ export interface CounterReading {
   /** Less for what may be no counter reading. */
   readonly weight: number;
   readonly isBare: boolean;
+  readonly isNamed: boolean;
 }
 
 /** What one sentence tells of the camera. */
@@ -43,6 +44,8 @@ export interface Course {
   /** What did not fit so far. */
   readonly misfit: number;
   readonly start: number;
+  /** False for the first run. */
+  readonly isLater: boolean;
 }
 
 /** How much readings that do not fit weigh. Fitted by hand on the development narrations. */
@@ -55,6 +58,8 @@ const costs = {
   beyondEnd: 0.5,
   /** A run announced in the middle of a way out, after which the counter goes on from where it was. */
   goesOn: 1.6,
+  /** What a run before found at the same place: a summary, more likely than a run. */
+  saidBefore: 0.5,
   /** The first reading of a run is far out. */
   startsFar: 0.6,
 } as const;
@@ -62,6 +67,8 @@ const MOST_MISFIT = 6;
 const NEAR_FEET = 1.1;
 /** Readings by which it shows whether the counter goes on from where it was. */
 const EARLY_READINGS = 3;
+/** Readings by which a summary shows. */
+const SUMMARY_READINGS = 6;
 /** What weighs less moves the camera nowhere. */
 const SURE_WEIGHT = 0.5;
 /** Beyond this a first reading is far out. */
@@ -93,7 +100,7 @@ export function stepsOf(sentences: readonly Sentence[], tokens: readonly Token[]
         .map((feet) => {
           const at = round(feet);
           const before = keys.flatMap((key) => [at - 1, at, at + 1].map((near) => lastAt.get(`${key} ${near}`) ?? -1));
-          return { feet, lastSame: Math.max(...before), weight, isBare };
+          return { feet, lastSame: Math.max(...before), weight, isBare, isNamed: kinds.length > 0 };
         });
     });
     for (const { feet } of readings)
@@ -143,7 +150,12 @@ export const beginCourse = (start: number, before: Course | null): Course => ({
   leftAt: before && before.way === 'out' && !before.isEnded ? before.furthest : null,
   misfit: 0,
   start,
+  isLater: before !== null,
 });
+
+/** The same thing at the same place was named before the run began. */
+const isRepeat = (reading: CounterReading, course: Course): boolean =>
+  reading.isNamed && course.isLater && reading.lastSame >= 0 && reading.lastSame < course.start;
 
 /** The course after one more sentence, and what it cost. */
 export function follow(course: Course, step: Step): { course: Course; cost: number } {
@@ -169,6 +181,7 @@ export function follow(course: Course, step: Step): { course: Course; cost: numb
       if (feet < furthest - NEAR_FEET && !isKnown)
         misfits = feet > furthest * 0.7 ? costs.littleBelow : costs.belowOnWayOut;
     } else if (!isKnown) misfits = feet > last + NEAR_FEET ? costs.climbsOnWayBack : costs.newOnWayBack;
+    if (count < SUMMARY_READINGS && isRepeat(reading, course)) misfits += costs.saidBefore;
     cost += misfits * weight;
     last = feet;
     count += 1;

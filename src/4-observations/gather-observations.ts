@@ -32,6 +32,7 @@ import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
+import { endsAddress } from './street-names.ts';
 import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
@@ -66,7 +67,12 @@ function readSentence(reading: Reading, whole: Sentence): void {
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);
-  const claims = isWithdrawn ? [] : found.claims.filter((claim) => !isOpeningOnly(reading, claim, isRunTalk));
+  const isBefore = currentRun(reading) === null;
+  const claims = isWithdrawn
+    ? []
+    : found.claims.filter(
+        (claim) => !isOpeningOnly(reading, claim, isRunTalk) && !endsAddress(reading.phrases, claim.to - 1, isBefore),
+      );
   claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
   if (currentRun(reading) === null && needsRun(reading, sentence, claims, isWithdrawn))

@@ -25,6 +25,11 @@ export const mayEndKinds: Readonly<Partial<Record<string, EndReason>>> = Object.
   all.flatMap((kind) => (kind.mayEnd ? [[kind.name, kind.mayEnd]] : [])),
 );
 
+/** Kinds a run ends at where nothing is seen past them. */
+export const lastKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(
+  all.flatMap((kind) => (kind.endsWhenLast ? [[kind.name, kind.endsWhenLast] as const] : [])),
+);
+
 /** Kinds whose descriptions give way to another thing named beside them. */
 export const yieldingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.signsYield).map((kind) => kind.name),

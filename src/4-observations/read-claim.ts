@@ -12,6 +12,7 @@ import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
 import {
   downstreamNames,
+  endKinds,
   fittingKinds,
   needsOpening,
   openingKinds,
@@ -174,6 +175,11 @@ export function readClaim(
   const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
   if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked)
     return consider('named on the way back, nothing new');
+  const reached = endsAtReached(reading, sentence, claim, placing.at);
+  if (reached) {
+    mentionAgain(reading, reached, sentence.from, sentence.to);
+    return reached;
+  }
   if (asksDoubtfully(reading, sentence, claim) && !assertion.isSure) assertion.isHedged = true;
   const item = makeItem(reading, sentence, claim, claims, assertion, placing);
   for (const pair of replacements) {
@@ -182,6 +188,22 @@ export function readClaim(
     if (!pair.isStrong) item.evidence.notes.push('weak correction');
   }
   return item;
+}
+
+/** How many sentences after its end a run may be said to be over, and how near it, in feet. */
+const OVER_SENTENCES = 3;
+const OVER_FEET = 1.5;
+
+/** "The tank at forty one. That's as far as I go.": a run that reached its goal is not held up there as well. */
+function endsAtReached(reading: Reading, sentence: Sentence, claim: Claim, at: number | null): Item | null {
+  if (claim.source !== 'sign' || endKinds[claim.kind] === undefined) return null;
+  const run = currentRun(reading);
+  const end = reading.items.findLast(
+    (item) => item.run === run?.n && !item.isWithdrawn && endKinds[item.kind] !== undefined,
+  );
+  if (!end || sentence.index - end.sentence > OVER_SENTENCES || end.kind === claim.kind) return null;
+  if (endKinds[end.kind] === 'stopped' || (fittingKinds.has(claim.kind) && claim.place !== null)) return null;
+  return at === null || end.at === null || Math.abs(at - end.at) <= OVER_FEET ? end : null;
 }
 
 /** How many sentences back an opening may have been named that "it" stands for. */

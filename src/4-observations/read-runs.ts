@@ -50,6 +50,7 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
     here: 0,
     furthest: 0,
     way: 'out',
+    turnsAfter: null,
     material: null,
     diameterIn: null,
     end: null,
@@ -63,6 +64,16 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
   reading.lastValue = null;
   reading.asked = [];
   reading.isSummary = false;
+}
+
+/** "Forty seven, the lens is under, so I'm pulling out": what is named first was seen on the way out. */
+function findsFirst(sentence: Sentence): boolean {
+  const back = phrasesOf(sentence.phrases, 'camera').find((phrase) => phrase.cue === 'pull-back');
+  const thing = phrasesOf(sentence.phrases, 'thing').find((phrase) => phrase.source !== 'weak');
+  const place = phrasesOf(sentence.phrases, 'distance')[0];
+  return (
+    back !== undefined && thing !== undefined && place !== undefined && Math.max(thing.from, place.from) < back.from
+  );
 }
 
 /** Whether the sentence starts a run or adds to the start of one. Marks its tokens when it does. */
@@ -118,7 +129,12 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
     const places = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
     run.finishedAt = places.at(-1)?.distance.feet ?? run.here;
   }
-  if (signals.isPullBack && (run.hasFindings || run.furthest > 2)) {
+  if (run.turnsAfter !== null && sentence.index > run.turnsAfter) {
+    run.way = 'back';
+    run.turnsAfter = null;
+  }
+  if (signals.isPullBack && findsFirst(sentence) && run.way === 'out') run.turnsAfter = sentence.index;
+  else if (signals.isPullBack && (run.hasFindings || run.furthest > 2)) {
     run.way = 'back';
     reading.isSummary = false;
     reading.pending = null;

@@ -9,9 +9,7 @@ import { textOf } from '../3-phrases/token/token.ts';
 import { heardBetween } from './account.ts';
 import { own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-
-const streetTypes =
-  /^(street|road|lane|avenue|court|drive|way|terrace|place|row|loop|hill|mews|alley|trail|ridge|circle|boulevard|park|bend|stairs|crescent|close|square|path|pike|highway|parkway|point|view|walk|run|hollow|cove|landing|creek|commons|heights|crossing|rise|grove|green|gardens|glen)$/;
+import { isStreetType } from './street-names.ts';
 
 /** How many words a street's name may have before its type. */
 const NAME_WORDS = 4;
@@ -67,13 +65,13 @@ function readAddress(reading: Reading, words: readonly Word[], sentence: Sentenc
     for (let at = number.to + 1; at <= Math.min(sentence.to - 1, number.to + NAME_WORDS); at += 1) {
       const isJoined = tokens.slice(number.to - 1, at).every((token) => token.breakAfter === 'none');
       const isNamed = tokens.slice(number.to, at).every((token) => token.isCapitalised || token.text.length > 2);
-      if (!isJoined || !isNamed || !streetTypes.test(tokens[at]?.text ?? '')) continue;
+      if (!isJoined || !isNamed || !isStreetType(tokens[at]?.text ?? '')) continue;
       // "Hill Road": the last word for a street ends the name.
       let last = at;
       while (
         last + 1 < sentence.to &&
         tokens[last]?.breakAfter === 'none' &&
-        streetTypes.test(tokens[last + 1]?.text ?? '')
+        isStreetType(tokens[last + 1]?.text ?? '')
       )
         last += 1;
       const street = titled(textOf(tokens, number.to, last + 1));

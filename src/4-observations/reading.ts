@@ -102,6 +102,8 @@ export interface RunState {
   here: number;
   furthest: number;
   way: 'out' | 'back';
+  /** The sentence after which it goes back, where that sentence tells of something first. */
+  turnsAfter: number | null;
   material: MaterialName | null;
   diameterIn: number | null;
   end: { at: number | null; reason: EndReason } | null;

@@ -7,6 +7,7 @@ export const blockage = {
   title: 'Blockage',
   plural: 'blockages',
   takes: ['to', 'position', 'percent'],
+  endsWhenLast: 'stopped',
   tellsShare: true,
   words: spoken`
     blockage; blocked; blocked off; plugged; plugged up; plugged solid; stopped up; stopped up solid; clog; clogged;
@@ -14,7 +15,7 @@ export const blockage = {
     packed solid; dammed up; log jam; impassable; completely blocked; plug of; choked; choked up; choked solid;
     bunged; bunged up; bunged solid; occluded; occlusion; stuffed up|full|solid; packed full|tight; dam;
     log jammed; clog up solid; constipated; blocked up; blocked tight; solid blockage; plugged tight|off|full;
-    clogging; plug up; dead plugged;
+    clogging; plug up; dead plugged; plugged|choked|blocked|packed|stopped|jammed|clogged solid|up|full|tight? with it|that|this|the_stuff|the_same|stuff|junk|gunk|whatever|god_knows|everything;
   `,
   signs: spoken`
     line 's|is stopped up; solid plug; packed off; shut off completely; closed off completely; nothing getting past;

@@ -8,6 +8,7 @@ export const collapse = {
   title: 'Collapse',
   plural: 'collapses',
   takes: ['to', 'position', 'clock', 'percent'],
+  endsWhenLast: 'stopped',
   outgrows: ['crack', 'fracture', 'break', 'deformation'],
   words: spoken`
     collapse; collapsed; collapsing; cavein; caved in; cave in; caving in; fallen in; fell in; falling in;

@@ -16,14 +16,14 @@ export const mainConnection = {
     connection at the main; city 's main; city 's pipe; city 's sewer; city 's line; city line; city pipe;
     city tap; tap at the main; tap to the main; street main; main in the street; public line; the main;
     our main; town 's main; town main; county main; town sewer; county sewer; district main; trunk line;
-    main trunk; street sewer; utility main; big pipe in the street; main tap; main tie in; main;
+    connection|junction|tie_in|connects|saddle|inlet to|at|into|with|on main|mains|sewer|public_main|city_main|trunk; main trunk; street sewer; utility main; big pipe in the street; main tap; main tie in; main;
   `,
   signs: [
     ...spoken`
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
     arrive|arrived|come|came to the main of the city; city in front of us|me; enters|meets|joins|hits|hit|met|joined|entered the city|public|street|town? main|sewer|trunk;
     discharges|discharge|empties|opens|spills|outfalls|flows|dumps|connects out? to|in|into|at the city|public|street|town? main|sewer|trunk;
-    looking down? in|into|at the city|public|street? main|sewer; that 's|is us in|into|at|to the main|sewer|city;
+    looking down? in|into|at the city|public|street? main|sewer; pipe|line|opening * is|'s the city 's; is|'s the city 's pipe|line|sewer|main|problem_from_here; that 's|is us in|into|at|to the main|sewer|city;
     tie|ties|tied|tying in|into|on|in_to to? the? main|mane|maine|city_main|sewer;
 `,
     'tied|ties|tie|connects|connected|dumps|drops|empties|taps into|to the main',
@@ -44,8 +44,8 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     to the city main; to our main; to public main; to the public sewer; toward the public sewer; to the city;
     on the main line; lined to the main; main worry; main event; main point; main , thing; to the sewer main;
     to the street main; all the way to the main; out to the main; down to the main; main reached; from main;
-    to main; between the wye and the main; and the main; how far to the main; past the main; off the main;
-    main crew; main yard; front of the main; reach the main; reached the main ,;
+    to main; between|from * and|to the main; halfway|midway * and the main; how far to the main; past the main; off the main;
+    main crew; main yard; in front of the main; reach the main; reached the main ,;
   `,
   misheard: [
     { heard: 'city mane|maine|mean|man|name|mayne|may', said: 'city main', needs: 'nothing' },

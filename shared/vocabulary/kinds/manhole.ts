@@ -9,7 +9,14 @@ export const manhole = {
   takes: [],
   ends: 'manhole',
   role: 'opening',
-  words: ['manhole', 'city manhole', 'municipal manhole', 'sewer manhole', 'public manhole'],
+  words: [
+    'manhole',
+    'city manhole',
+    'municipal manhole',
+    'sewer manhole',
+    'public manhole',
+    'up|out at|in|into|through|under * manhole lid|cover|rungs',
+  ],
   notWords: spoken`
     manhole 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|down; manhole lid|key|hook; popped|opened|open|opening|lifted the|a manhole; manhole over there;
     to the manhole; toward the manhole; towards the manhole; to a manhole; manhole cover; from the manhole;

@@ -17,6 +17,13 @@ export const stopped = {
     pushed to refusal;
   `,
   signs: spoken`
+    isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;
+    turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
+    can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
+    end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;
+    is|was|'s all i|we|she|it get|got|gets|gives|gave|could_get|can_get|'ll_get|will_give|'ve_got|managed|could_do;
+    terminating|abandoning|aborting|terminated|abandoned|aborted the? survey|inspection|run|push|here|there|at|due|because; hits|hit it|that|this|something|there and bounces|stops|quits|stopped;
+    no way the|this|my|that camera|head|thing is|'s going|getting|passing|making; that 's where it|she|the_camera|i jams|hangs|sticks|quits|gives_up|gave_up;
     stuck at;
     would_not|wouldn't|doesn't_want_to|does_not_want_to|refuses_to|refused_to|ain't_gonna|not_gonna|not_going_to|don't_want_to get|go|pass|push|make|move|advance|fit|squeeze past|by|through|around|further|farther|any_further|any_farther|on|over|it_past|it_by|it_through|beyond|any_more;
     can't|cannot|couldn't|could_not|unable_to|not_able_to|won't|wouldn't|would_not|will_not|did_not|didn't continue|advance|proceed|progress;

@@ -47,7 +47,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       returning; way back; pulling the camera back; pulling the camera out; taking it back;
       back toward the cleanout; back to the cleanout; spooling back; spooling in; spool it in; hauling back;
       hauling it back; hauling in; hauling her in; drawing back; on the pullback; pullback; on the pull back;
-      pulling up; coming in now; backing on out; pulling cable; on the return; on the retrieve;
+      pull|pulling|bring|bringing|reel|reeling all_the_way|it_all|everything|the_rest_of_the_way back|out|home|in; pulling up; coming in now; backing on out; pulling cable; on the return; on the retrieve;
       cranking it back; rolling it back; dragging it back; dragging her back; take her home; taking her home;
       on my way out; come on back; comes back; i come back; bring it back; bring her back; bring her home;
       coming on back; pulling her home; pulling her in; pulling it in; now pulling; reverse now;
@@ -84,7 +84,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       `spun|turned|flipped|swung|swapped|swapping|switched|reversed it|her|the_camera|the_head? around|ends|directions|sides`,
       `upstream|downstream|house|street|up|down|inside|outside|road|city|main|tank side|half|leg|end|direction|way now|next|then`,
       `now|next|then|and_now the|for_the|to_the|do_the|let's_do_the other|upstream|downstream|house|street|up|down|inside|outside|road|city|main|tank|garage|kitchen|laundry|back|front|basement|yard|roof|second|third|last`,
-      `the upstream|downstream half|leg|side`,
+      `upstream|downstream half|leg|side|survey|run|pass|inspection|push|shot|segment|section|portion|traverse`,
       ...spoken`
         do the other; go again from; on|onto|on_to to? the next; next line|one|hole|opening up|is;
         opening|run|survey|line|access b|c|d; cleanout|unit|access|entry|opening number? two|three|four|2|3|4|b|c; one more and;
@@ -153,7 +153,9 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       that 's|is the_end_of|it_for|all_for|the_last_of this|that|the one|run|line|look|pass|leg|side|survey|half;
       far enough; seen enough; out of cable|rod|reel|hose|line; ran out of cable|rod; give it up; giving it up; i|we 'll leave it there|at_that;
       see|seeing|saw the? sky|daylight|sunlight; into|to the|open? daylight|sunlight|sky; run finishes|ends|terminates|finished|ended; back in the big|main|same|first line;
-      back where i|we started; covered everything; came|come|comes|coming out|up in|at|through|of the|another|other * vent|cleanout|riser|cap;
+      back where i|we started; covered everything; that 's|and daylight; daylight ahead|again|up_ahead|from_the; end of this|that|the push|one|run there|here|at;
+      i|we|camera|she|it|now|and|'m|'re|'s|am pop|popped|popping|pops|surface|surfaced|surfaces|emerge|emerged|emerges|come|came|comes|coming|slide|slid|sliding|fall|fell|falling|drop|dropped|spill|break|broke|am|end|ended|exit out|up|down|through|back? in|into|at|to|inside|through|of the|a|my|our|that|another|other * cleanout|riser|cap|big_line|main_line|main_drain|first_line|other_line|same_line|old_line|building_drain|house_drain|house_line|yard_line|line_we|line_i|pipe_we|pipe_i;
+      in|into|to|at the line|pipe|run|drain|part|stretch|section we|i|we_'ve|i_'ve already|just|all|did|saw|looked|been|ran|shot|inspected|covered; it joins|ties_into|meets|runs_into|empties_into|dumps_into the|our|that building|house|yard|first|main|other|old|big|same drain|line|run|lateral; came|come|comes|coming out|up in|at|through|of the|another|other * vent|cleanout|riser|cap;
     `,
   },
   {
@@ -213,6 +215,7 @@ const sides = 'side|half|direction|end|leg|section|portion|ward|way';
 
 /** Stretches that hold a way and say nothing of where the camera goes. */
 export const notHeadings: readonly string[] = spoken`
+  cleanout|access|opening|anything|nothing|one|none|outlet * inside|in|under|outside the house|home|building;
   moved|moving|switched|switching|walked|over|back to the * stack|garage|kitchen|laundry|bath|bathroom|addition|unit;
   up the ladder|stairs|steps; up on|to the roof; setting|set|setup|end|ended|ends|show|shows|sum|summing up; coming up on;
   toward|towards|to|into the? main stack|vent|drain|bath|floor|cleanout|level|house|building; up front;
