@@ -62,10 +62,16 @@ export function makeItem(
   const length = phrasesOf(sentence.phrases, 'length')[0];
   if (length && item.at !== null && item.fields.to === null && kindTakes(item.kind, 'to') && item.kind !== 'pipe')
     item.fields.to = item.at + length.feet;
-  const end = endKinds[claim.kind];
+  endRun(reading, item);
+  return item;
+}
+
+/** Some things end the run they are met in. */
+export function endRun(reading: Reading, item: Item): void {
+  const run = currentRun(reading);
+  const end = endKinds[item.kind];
   if (end && run && run.way === 'out' && item.status === 'present')
     run.end = { at: item.at ?? run.end?.at ?? null, reason: run.end?.reason === 'main' ? 'main' : end };
-  return item;
 }
 
 /** Which of two numbers beside a thing is its own shows in how the speaker has it elsewhere; where that shows too little both are offered. */

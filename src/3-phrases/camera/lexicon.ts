@@ -153,7 +153,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       that 's|is the_end_of|it_for|all_for|the_last_of this|that|the one|run|line|look|pass|leg|side|survey|half;
       far enough; seen enough; out of cable|rod|reel|hose|line; ran out of cable|rod; give it up; giving it up; i|we 'll leave it there|at_that;
       see|seeing|saw the? sky|daylight|sunlight; into|to the|open? daylight|sunlight|sky; run finishes|ends|terminates|finished|ended; back in the big|main|same|first line;
-      back where i|we started; covered everything; that 's|and daylight; daylight ahead|again|up_ahead|from_the; end of this|that|the push|one|run there|here|at;
+      back where i|we started; covered everything; daylight; that 's|and daylight; daylight ahead|again|up_ahead|from_the; end of this|that|the push|one|run there|here|at;
       i|we|camera|she|it|now|and|'m|'re|'s|am pop|popped|popping|pops|surface|surfaced|surfaces|emerge|emerged|emerges|come|came|comes|coming|slide|slid|sliding|fall|fell|falling|drop|dropped|spill|break|broke|am|end|ended|exit out|up|down|through|back? in|into|at|to|inside|through|of the|a|my|our|that|another|other * cleanout|riser|cap|big_line|main_line|main_drain|first_line|other_line|same_line|old_line|building_drain|house_drain|house_line|yard_line|line_we|line_i|pipe_we|pipe_i;
       in|into|to|at the line|pipe|run|drain|part|stretch|section we|i|we_'ve|i_'ve already|just|all|did|saw|looked|been|ran|shot|inspected|covered; it joins|ties_into|meets|runs_into|empties_into|dumps_into the|our|that building|house|yard|first|main|other|old|big|same drain|line|run|lateral; came|come|comes|coming out|up in|at|through|of the|another|other * vent|cleanout|riser|cap;
     `,
@@ -184,7 +184,8 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
 
 /** Stretches that hold a cue of the camera and are none. */
 export const notCameraCues: readonly string[] = spoken`
-  just|right|over|on|from the other side; the other side there|is|'s|of; nothing that|to|in|here|there|of|but|on_the|wrong|yet|new|else; now i|we 'm|'re pushing and|but|it|through|past;
+  just|right|over|on|from the other side; the other side there|is|'s|of; spot|bit|sliver|speck|ray|patch|circle|bits of daylight; daylight through|in|between|at_the|around|behind|above;
+  nothing that|to|in|here|there|of|but|on_the|wrong|yet|new|else; now i|we 'm|'re pushing and|but|it|through|past;
   from|at|toward|on the other end|side; zero in on; zero defects|roots|cracks|problems|issues|offsets|leaks|fall|slope|pitch|doubt|chance|visibility|picture|view|reason|point|complaints;
   point zero; zero point; clear the|that|this|it line|drain|blockage|stoppage|roots|up|out|debris; reset the|that toilet|pipe;
   next one|up is|are? light|heavy|roots|fine|good|clean|open|same|joint; reading nothing; nothing on the bottom|top|left|right|wall|sides;
