@@ -24,6 +24,7 @@ import { type NumberPhrase, readNumbers } from './number/read-number.ts';
 import type { Phrase } from './phrase.ts';
 import { notPositions, positionWords } from './position/lexicon.ts';
 import { readShare } from './share/read-share.ts';
+import { readBareSize, type SizePhrase } from './size/read-bare-size.ts';
 import { readSize, readSizeAtUnit } from './size/read-size.ts';
 import { findThings, type Thing } from './thing/find-things.ts';
 import { frameTest } from './thing/frame.ts';
@@ -87,6 +88,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     endsPhraseAt: (index: number) => ends.has(index),
   };
   let lastAngleTo = -1;
+  let lastSize: SizePhrase | null = null;
   for (let index = 0; index < numbers.length; index += 1) {
     const number = numbers[index]!;
     if (inThing[number.from]) continue;
@@ -99,12 +101,14 @@ export function findPhrases(words: readonly Word[]): Phrases {
     if (isCountOfThings(tokens, things, number)) continue;
     const angle = readAngle(tokens, number, lastAngleTo);
     if (angle) lastAngleTo = angle.to;
-    const phrase =
+    const phrase: Phrase | null =
       angle ??
       readShare(tokens, number) ??
       readSize(sizeContext, number) ??
+      readBareSize(sizeContext, number, lastSize) ??
       readLength(tokens, number) ??
       readCount(tokens, number);
+    lastSize = phrase?.family === 'inches' || phrase?.family === 'diameter' ? phrase : null;
     if (phrase) measured.push(phrase);
     else {
       const place = readPlace(placeContext, number);

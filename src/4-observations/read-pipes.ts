@@ -2,7 +2,8 @@
  * What the pipe is, and where it turns into another: from material words, nominal sizes and the verbs between them.
  * "Goes to clay at 16" is a material change; "it's clay from here on" and "we're in clay now" say what the pipe is.
  */
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, isPlaced, pipeClaim } from './add-pipe.ts';
 import { addPipeAfterLiner, addPipeAfterPatch } from './after-liner.ts';
 import { assertClaim } from './assert-claim.ts';
@@ -17,12 +18,15 @@ import { addDiameter, addPipe } from './state-pipe.ts';
 export function readPipes(reading: Reading, sentence: Sentence, found: SentenceClaims, isRunTalk: boolean): boolean {
   const run = currentRun(reading);
   if (!run || reading.isSummary || sentence.isQuestion) return false;
-  const all = phrasesOf(sentence.phrases, 'material').filter((phrase) => phrase.material !== 'liner');
+  const named = phrasesOf(sentence.phrases, 'material').filter((phrase) => phrase.material !== 'liner');
+  // "It's PVC, and I'd have bet on clay": what was looked for is not what is there.
+  const all = named.filter((phrase) => !expected.test(textOf(reading.phrases.tokens, named[0]!.to, phrase.from)));
   const diameters = phrasesOf(sentence.phrases, 'diameter');
   if (all.length === 0 && diameters.length === 0) return false;
   const first = all[0] ?? diameters[0]!;
+  const isFirst = run.material === null && run.furthest === 0;
   const cues = phrasesOf(sentence.phrases, 'assertion')
-    .filter((phrase) => Math.abs(phrase.from - first.from) <= NEAR_TOKENS)
+    .filter((phrase) => Math.abs(phrase.from - first.from) <= NEAR_TOKENS && !(isFirst && isRemark(phrase, first)))
     .map((phrase) => phrase.cue.axis);
   const places = phrasesOf(sentence.phrases, 'distance');
   const isElsewhere =
@@ -33,7 +37,7 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   )
     return false;
   if (run.way === 'back' && places.length === 0) return false;
-  if (isOfOtherTalk(reading, sentence, first)) return false;
+  if (isOfOtherTalk(reading, sentence, first, isFirst)) return false;
   const denied = deniedMaterials(sentence, all);
   const materials = distinct(all.filter((phrase) => !denied.has(phrase)));
   const stated = all.filter((phrase) => !denied.has(phrase) && isStated(reading, phrase));
@@ -48,13 +52,33 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   return false;
 }
 
+/**
+ * "Four inch clay, same as the neighbor's", "cast iron, which is not what I'd have bet on": the run's first pipe is named, and
+ * what comes after it is a remark. What others said of it still counts.
+ */
+const isRemark = (phrase: Phrase, first: { from: number; to: number }): boolean =>
+  phrase.family === 'assertion' &&
+  phrase.from > first.to &&
+  !/\b(said|says|told|tells|claims?|claimed|swears?|swore|according|supposed)\b/.test(phrase.rule);
+
+const expected =
+  /\b(bet|expect|expected|expecting|thought|guess|guessed|figured|hoped|hoping|unlike|instead|rather|than)\b/;
+
 const supposed =
-  /\b(if (that|it|this|they|i|you|we) (was|were|had|went|go|switch)|(i|you|they|we|he|she) 'd (go|want|use|put|switch|change|replace|recommend)|(would|should|could) (go|use|put|be|switch|change|replace)|recommend|instead)\b/;
+  /\b(if (that|it|this|they|i|you|we) (was|were|had|went|go|switch)|(i|you|they|we|he|she) 'd (go|want|use|put|switch|change|replace|recommend)|(?<!\b(?:this|that|it|which|here) )(would|should|could) (go|use|put|be|switch|change|replace)|recommend|instead)\b/;
 
 /** "Next door it goes to plastic at twenty", "the seller says it was changed": told of another pipe, another time, or a wish. */
-function isOfOtherTalk(reading: Reading, sentence: Sentence, first: { from: number; to: number }): boolean {
-  if (supposed.test(sentence.text)) return true;
+function isOfOtherTalk(
+  reading: Reading,
+  sentence: Sentence,
+  first: { from: number; to: number },
+  isFirst: boolean,
+): boolean {
+  const { tokens } = reading.phrases;
+  const text = isFirst ? textOf(tokens, sentence.from, first.to) : sentence.text;
+  if (supposed.test(text)) return true;
   const claim = pipeClaim(first, phrasesOf(sentence.phrases, 'distance')[0] ?? null);
-  const { aside } = assertClaim(claim, [claim], sentence, reading.phrases.tokens);
+  const phrases = sentence.phrases.filter((phrase) => !(isFirst && isRemark(phrase, first)));
+  const { aside } = assertClaim(claim, [claim], { ...sentence, phrases }, tokens);
   return aside === 'chat' || aside === 'history';
 }

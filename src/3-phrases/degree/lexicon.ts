@@ -6,16 +6,16 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
   light: spoken`
     light; lightly; minor; slight; slightly; a little; little bit; a little bit; little bit of; a bit of; a bit of a; little bit of a; a bit;
-    a touch; a touch of; mild; small amount; little; just a few; a few little; a tad; a smidge; a smidgen;
-    nothing heavy|serious|severe|major|terrible; nothing too heavy|bad|serious|terrible; faint; not much; a dusting; a skim; shallow; trace; just a trace; wee bit; a skosh; thin layer;
+    a touch of; mild; small amount; very little; precious little; just a few; a few little; a tad; a smidge; a smidgen;
+    nothing heavy|serious|severe|major|terrible; nothing too heavy|bad|serious|terrible; faint; not much; a dusting; a skim; trace; just a trace; wee bit; a skosh; thin layer;
   `,
   moderate: spoken`
-    moderate; moderately; medium; middling; middle of the road; a fair amount; a fair bit; in between;
+    moderate; moderately; medium; middling; a fair amount; a fair bit; somewhere in between; fair amount|bit of;
     moderate amount;
   `,
   heavy: spoken`
     heavy; heavily; severe; severely; bad; badly; a lot of; a lot; lots of; lots; packed; packed with; major;
-    massive; serious; seriously; thick; a ton of; tons of; a whole lot; loaded; loads of; extensive; pretty bad;
+    massive; serious; seriously; thick with; a ton of; tons of; a whole lot; loaded; loads of; extensive; pretty bad;
     real bad; choked with; caked; caked on; plenty of; nasty; a mess of; terrible; big time; solid with;
     a good deal of; quite a bit; quite a bit of; quite a lot; quite a lot of; a whole bunch; a whole bunch of; gobs; gobs of;
     oodles of; heaps of; piles of;
@@ -24,7 +24,13 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
 
 /** Words that hold a degree and mean something else. */
 export const notDegrees: readonly string[] = spoken`
-  daylight; the light; my light; a light; lights; light on it; light up; the light on; the light's; light bulb;
+  daylight; day light; the light; lens light; camera light; light into|through|in|shining; there is|are|no|any light; no light in|to|at|left|there|here|coming;
+  goes|gone|went|going|turns|turned bad; like a bad; bad stuff|spot|spots|part|section|hip|tooth|teeth|habit|one; plugged|packed|stopped|blocked solid with;
+  a bit of string|wire|wood|pipe|wall|tile|plastic|the|luck|rope|rag|cloth|chain; and a bit; a? little|bit worse|better|smaller|bigger|larger|wider|higher|lower|deeper|taller|beyond|later|faster|gutter|drain|tee|wye|fitting|branch;
+  my|his|her|their|your * was|is|'s bad|heavy; heavy like; extra heavy; say heavy i|but|and; not bad; not all that bad|heavy; not so|very|that|too|real heavy|severe|thick; nothing like as bad|heavy;
+  a little toy|plastic|car|piece|daylight|past;  no moderate; argument for light|moderate|heavy; heavy correction; light switch|bulb|bulbs;
+  could|would|might|will get bad|worse|heavy; don't look|sound bad; less bad; worse than bad;
+  the light; my light; a light; lights; light on it; light up; the light on; the light's; light bulb;
   light head; light reflecting; light turned; light switch; not a lot; not bad; not too bad; not so bad;
   not terrible; not heavy; nothing bad; not that bad; is it bad;
   is that bad; it's not bad; too bad; my bad; bad news; feel bad; bad luck; bad idea; bad day; bad back;

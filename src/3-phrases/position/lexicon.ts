@@ -5,12 +5,12 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 
 export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   top: spoken`
-    top; crown; overhead; up top; on top; roof of the pipe; ceiling; from above; up above; upper wall; top side;
+    top; crown; overhead; up top; on top; roof of the pipe; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper wall; top side;
     topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high; facing up; pointing up; looking up; opening up top; goes straight up;
   `,
   bottom: spoken`
     bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side;
-    from below; the bottom of the pipe; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
+    from below; the bottom of the pipe; on the floor; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
     in the floor of the pipe|line; floor line; the floor line;
   `,
   left: ['left', 'left hand side', 'left side', 'left hand', 'left wall', 'lefthand'],
@@ -34,6 +34,11 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
 
 /** Words that hold a position and mean something else. */
 export const notPositions: readonly string[] = spoken`
+  on its|his|her own? side; on end; hinged * top|bottom|left|right|side; hinge|hinges at|on the top|bottom|left|right|side;
+  squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round on|along|over|down the left|right|top|bottom|side;
+  squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round it|that|this|them|him|her|these on|to|along|over|down the left|right|top|bottom|side;
+  keep|keeping|kept|stay|staying|stayed|hug|hugging|aim|aiming|pan|panning|steer|steering to|on|toward the left|right|top|bottom|side; steer|pan left|right;
+  flow|flows|flowing|runs|running|moving|going|coming|comes|crossing|across|goes from? left|right to left|right; from right to; from left to;
   right now; right there; right here; right at; right away; right off; right from; right on the; right in the;
   right under; right after; right before; right behind; right through; right past; right up; right down;
   right by; right where; right over; right out; right into; right in; right about; right along; right beside;
@@ -49,7 +54,7 @@ export const notPositions: readonly string[] = spoken`
   near side; back side; front side; left side of the house; right side of the house; left side of the garage;
   right side of the garage; on top of; top it off; top off; from the top of; over the top; top of the hill;
   top of the stack; back up top; at the top of the stairs; over my head; at the bottom of the stack;
-  bottom of the stack; bottom of the drop; bottom line; bottom of the hill; basement floor; on the floor;
+  bottom of the stack; bottom of the drop; bottom line; bottom of the hill; basement floor; kneeling|kneel|knees|stand|stood|water|leaked|mopping|mop|wet|hands on the floor; on the floor in|next|beside|by|here|with|there; all over the floor;
   floor drain; the floor cleanout; second floor; first floor; ground floor; floor above; floor below;
   in the floor; at the floor; bottom half; bathroom floor; kitchen floor; garage floor; your floor; my floor;
   the slab floor; upper floor; through the floor; bottom dollar; bottom of the steps; bottom of the stairs;

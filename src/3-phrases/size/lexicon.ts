@@ -9,7 +9,7 @@ export const pipeAfterInch: readonly string[] = spoken`
   pipe; line; lateral; sewer; main; conduit; drain; stuff; diameter; nominal; schedule; sdr; soil; old; new;
   service; hub; no hub; dia; round; plain; bare; heavy; black; white; green; gray; grey; solid; pipe now;
   inside; throughout; all the way; from here; from there; this time; here; this way; to start; to begin; going;
-  under; up here; in here; same; thin; thick; vitrified; size; corrugated; perforated; hard; smooth; bell;
+  under; up here; in here; same; thin; thick; vitrified; size; corrugated; perforated; hard; smooth; bell; again; still; as before; like before; once more; also; too; as well; so far; only; nominal;
 `;
 
 /** Before "N inch" or a bare size: it is the pipe's size. */
