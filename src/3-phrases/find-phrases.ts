@@ -80,7 +80,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     tokens,
     materialStartsAt: (index: number) => materialStarts.has(index),
     materialEndsAt: (index: number) => materialEnds.has(index),
-    isPipeTalk: pipeTalkTest(tokens, things),
+    ...pipeTalkTests(tokens, things),
   };
   const placeContext = {
     tokens,
@@ -89,9 +89,10 @@ export function findPhrases(words: readonly Word[]): Phrases {
   };
   let lastAngleTo = -1;
   let lastSize: SizePhrase | null = null;
+  let readTo = 0;
   for (let index = 0; index < numbers.length; index += 1) {
     const number = numbers[index]!;
-    if (inThing[number.from]) continue;
+    if (inThing[number.from] || number.from < readTo) continue;
     const clock = readClock(tokens, numbers, index);
     if (clock) {
       measured.push(clock.phrase);
@@ -103,14 +104,16 @@ export function findPhrases(words: readonly Word[]): Phrases {
     if (angle) lastAngleTo = angle.to;
     const phrase: Phrase | null =
       angle ??
+      readBareSize(sizeContext, number, lastSize) ??
       readShare(tokens, number) ??
       readSize(sizeContext, number) ??
-      readBareSize(sizeContext, number, lastSize) ??
       readLength(tokens, number) ??
       readCount(tokens, number);
     lastSize = phrase?.family === 'inches' || phrase?.family === 'diameter' ? phrase : null;
-    if (phrase) measured.push(phrase);
-    else {
+    if (phrase) {
+      measured.push(phrase);
+      readTo = phrase.to;
+    } else {
       const place = readPlace(placeContext, number);
       if (place) places.push(place);
     }
@@ -134,11 +137,17 @@ export function findPhrases(words: readonly Word[]): Phrases {
   places.sort((a, b) => a.from - b.from || b.to - a.to);
   // "ten foot six", "eighteen feet and a half": what completes a place is no place and no share of its own.
   const whole = places.filter((place, index) => !places.slice(0, index).some((other) => other.to >= place.to));
+  const sizes = measured.filter((phrase) => phrase.family === 'inches' || phrase.family === 'diameter');
+  const covers = (other: { from: number; to: number }, phrase: Phrase): boolean =>
+    other.from <= phrase.from && other.to >= phrase.to;
+  // Nor is the half of "an inch and a half of it" a share.
   const free = measured.filter(
     (phrase) =>
       phrase.family !== 'share' ||
-      !phrase.isBare ||
-      !whole.some((place) => place.from <= phrase.from && place.to >= phrase.to),
+      !(
+        (phrase.isBare && whole.some((place) => covers(place, phrase))) ||
+        sizes.some((size) => size.from < phrase.from && size.to > phrase.from)
+      ),
   );
 
   const camera = findCues(cameraFinder, tokens);
@@ -192,8 +201,11 @@ function isCountOfThings(tokens: readonly Token[], things: readonly Thing[], num
   return thing !== undefined && /[^s]s$/.test(tokens[thing.to - 1]?.text ?? '');
 }
 
-/** Whether the sentence round a token names a material and nothing that is measured in inches. */
-function pipeTalkTest(tokens: readonly Token[], things: readonly Thing[]): (index: number) => boolean {
+/** Whether the sentence round a token names a material and nothing that is measured in inches, and the other way round. */
+function pipeTalkTests(
+  tokens: readonly Token[],
+  things: readonly Thing[],
+): { isPipeTalk: (index: number) => boolean; isDefectTalk: (index: number) => boolean } {
   const sentenceOf: number[] = [];
   let sentence = 0;
   for (const token of tokens) {
@@ -207,5 +219,9 @@ function pipeTalkTest(tokens: readonly Token[], things: readonly Thing[]): (inde
     if (thing.family === 'material') withMaterial.add(index);
     if (thing.family === 'thing' && measuredKinds.has(thing.kind)) withDefect.add(index);
   }
-  return (index) => withMaterial.has(sentenceOf[index] ?? -1) && !withDefect.has(sentenceOf[index] ?? -1);
+  const holds = (set: ReadonlySet<number>, index: number): boolean => set.has(sentenceOf[index] ?? -1);
+  return {
+    isPipeTalk: (index) => holds(withMaterial, index) && !holds(withDefect, index),
+    isDefectTalk: (index) => holds(withDefect, index) && !holds(withMaterial, index),
+  };
 }

@@ -7,13 +7,15 @@ import { sidewaysKinds } from './kind-roles.ts';
 import { isBreakBetween, tokenGap } from './name-things.ts';
 import type { Fields } from './reading.ts';
 import type { Sentence } from './sentence.ts';
+import { idleServices } from './serves-words.ts';
 
 /** Gives each attribute to the thing it is said of. */
 export function assignAttributes(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Phrase[] {
   const loose: Phrase[] = [];
+  const idle = idleServices(sentence, tokens);
   for (const phrase of sentence.phrases) {
     const field = fieldOf(phrase);
-    if (field === null) continue;
+    if (field === null || idle.has(phrase)) continue;
     // "the hall bath tub": of two fixtures in a row the last is meant, the first says which.
     if (
       phrase.family === 'service' &&

@@ -126,7 +126,7 @@ function isFittingBeside(
 const isPointedBack = (words: string): boolean =>
   /\b(that|this|which|it|there) ('s|is|would be|'d be|must be|'ll be|will be|was)( (where|the|your|our|what|how)( [\w']+){0,5})?$/.test(
     ` ${words}`,
-  );
+  ) || /\b(it|that|this|which|that one|this one)( (just|only|also|likely|probably|then))?$/.test(words);
 
 /** How near, in tokens, another thing must stand for a description to give way to it. */
 const YIELD_TOKENS = 9;

@@ -45,7 +45,8 @@ export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
     return /^('re|'m|'s|are|am|is|be|was|here|now|back|start|starts|started|starting|begin|begins|beginning|off|length|piece|run|runs|stretch|section|made|out|built|laid|put|ran|still|all|only|feet)$/.test(
       two?.text ?? '',
     );
-  if (before.text === 'with') return /^(start|starts|started|starting|begin|begins|began|beginning)$/.test(two?.text ?? '');
+  if (before.text === 'with')
+    return /^(start|starts|started|starting|begin|begins|began|beginning)$/.test(two?.text ?? '');
   // "It's the old clay" says what the pipe is; "the clay is cracked" speaks of it.
   if (before.text === 'the') return /^('s|is|be|becomes|became|into|in)$/.test(two?.text ?? '');
   return !definite.test(before.text);

@@ -4,7 +4,7 @@
  */
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import { assertClaim } from './assert-claim.ts';
+import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
 import { denyKind } from './deny-kind.ts';
@@ -63,6 +63,8 @@ export function readClaim(
   };
   if (claim.kind === 'material-change') return null;
   if (claim.source === 'weak' && !isWeakBelieved(reading, sentence, claim, assertion)) {
+    const more = saysMoreOfLast(reading, sentence, claim, assertion);
+    if (more) return more;
     holdTentative(reading, sentence, claim, claims, assertion, placing);
     return consider('an everyday word without what it needs');
   }
@@ -204,6 +206,18 @@ function endsAtReached(reading: Reading, sentence: Sentence, claim: Claim, at: n
   if (!end || sentence.index - end.sentence > OVER_SENTENCES || end.kind === claim.kind) return null;
   if (endKinds[end.kind] === 'stopped' || (fittingKinds.has(claim.kind) && claim.place !== null)) return null;
   return at === null || end.at === null || Math.abs(at - end.at) <= OVER_FEET ? end : null;
+}
+
+/** "A sag at nine feet. The water's an inch deep.": the everyday word of a thing just named says more of it. */
+function saysMoreOfLast(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
+  const last = reading.focus.findLast((item) => !item.isWithdrawn);
+  const hasValue = Object.values(claim.fields).some((value) => value !== null && value !== undefined);
+  if (!last || last.kind !== claim.kind || !hasValue || sentence.index - reading.focusSentence > 1) return null;
+  if (claim.place !== null || claim.relative !== null || sentence.isQuestion || reading.isSummary) return null;
+  if (assertion.isDenied || assertion.aside !== null) return null;
+  fillFields(last, claim);
+  mentionAgain(reading, last, sentence.from, sentence.to);
+  return last;
 }
 
 /** How many sentences back an opening may have been named that "it" stands for. */

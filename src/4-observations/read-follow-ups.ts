@@ -57,6 +57,7 @@ export function giveAttributes(
     if (field === 'position' && /^(now |and |so |okay )*(look|see|watch)\b/.test(sentence.text)) continue;
     const item = targets.findLast((target) => takesField(target, field, phrase));
     if (!item) continue;
+    if (correcting === null && isPlacedElsewhere(sentence, item, phrase, reading.phrases.tokens)) continue;
     const old =
       field === 'position' || field === 'clock' ? (item.fields.clock ?? item.fields.position) : fieldValue(item, field);
     const isCorrected =
@@ -79,6 +80,20 @@ export function giveAttributes(
   if (isTaken) reading.focusSentence = sentence.index;
   return isTaken;
 }
+
+/** "Fifteen feet, and now it's heavy": what has a place of its own, not that of the thing, is said of something else. */
+const isPlacedElsewhere = (sentence: Sentence, item: Item, phrase: Phrase, tokens: readonly Token[]): boolean =>
+  item.at !== null &&
+  !isPlaceGuessed(item) &&
+  phrasesOf(sentence.phrases, 'distance').some(
+    ({ distance, from, to }) =>
+      to <= phrase.from &&
+      (distance.frame !== 'bare' || from - sentence.from <= 1) &&
+      distance.isEnd !== true &&
+      distance.feet !== item.at &&
+      distance.feet !== item.fields.to &&
+      !/^(by|until|till|past|around|through|to)$/.test(tokens[from - 1]?.text ?? ''),
+  );
 
 /** "… and it goes on for eight feet." */
 function giveLength(sentence: Sentence, targets: readonly Item[]): boolean {

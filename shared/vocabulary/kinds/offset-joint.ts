@@ -54,6 +54,7 @@ export const offsetJoint = {
   ],
   examples: {
     says: [
+      { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },
       { text: 'Offset joint at fourteen feet, about half an inch.', gives: { at: 14, inches: 0.5 } },
       { text: 'The joint has dropped at twenty two.', gives: { at: 22 } },
       { text: 'Slight offset at 36, to the left.', gives: { at: 36, degree: 'light', position: 'left' } },

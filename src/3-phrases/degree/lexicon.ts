@@ -5,7 +5,7 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 
 export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
   light: spoken`
-    light; lightly; minor; slight; slightly; a little; little bit; a little bit; little bit of; a bit of; a bit of a; little bit of a; a bit;
+    light; lightly; minor; slight; slightly; a little; little bit; a little bit; little bit of; a bit of; a bit of a; bit of; little bit of a; a bit;
     a touch of; mild; small amount; very little; precious little; just a few; a few little; a tad; a smidge; a smidgen;
     nothing heavy|serious|severe|major|terrible; nothing too heavy|bad|serious|terrible; faint; not much; a dusting; a skim; trace; just a trace; wee bit; a skosh; thin layer;
   `,
@@ -43,7 +43,7 @@ export const notDegrees: readonly string[] = spoken`
   a little cold; a little louder; little hairs; little stones; a little earlier; little branch; little car;
   a little more than; a little less; little more than; a little better; give me a little; a little time;
   little flap; little screw; a bit past; a bit further; a bit farther; a bit more; for a bit; in a bit;
-  bit of luck; a bit of a mess|pain|nuisance|trick|surprise|job|puzzle|drive|walk|challenge|squeeze|push|hurry|way; drill bit; a bit ragged; every bit; this bit; first bit; a bit before; a bit beyond;
+  drill|every|that|this|first|last|other|next|same|big|good bit of; bit of luck|time|pipe|trouble|both|advice|news|history|line; a bit of a mess|pain|nuisance|trick|surprise|job|puzzle|drive|walk|challenge|squeeze|push|hurry|way; drill bit; a bit ragged; every bit; this bit; first bit; a bit before; a bit beyond;
   that bit; a bit closer; a hair past; back up a hair; a hair further; heavy stuff; heavy duty; heavy equipment;
   heavy truck; heavy rain; heavy clay; rain heavy; traffic heavy; a lot less; a lot more; a lot better;
   a lot worse; a lot of that in; a lot of times; a lot of people; a lot of these; a lot of houses; see a lot; that a lot; this a lot; those a lot; them a lot; it a lot; a lot in;

@@ -161,9 +161,12 @@ function readFraction(tokens: Tokens, at: number): Partial | null {
     word === 'a' || word === 'an' || word === '1'
       ? 1
       : (ones.get(word) ?? (/^[2-9]$/.test(word) ? Number(word) : undefined));
-  const part = fractionParts.get(text(tokens, at + 1));
-  if (count === undefined || part === undefined || !runsOn(tokens, at + 1)) return null;
-  return count * part.worth < 1 ? { value: count * part.worth, to: at + 2 } : null;
+  // "a good third", "a solid quarter".
+  const partAt =
+    count === 1 && /^(good|solid|full|strong|healthy|bare|scant|decent)$/.test(text(tokens, at + 1)) ? at + 2 : at + 1;
+  const part = fractionParts.get(text(tokens, partAt));
+  if (count === undefined || part === undefined || !runsOn(tokens, at + 1) || !runsOn(tokens, partAt)) return null;
+  return count * part.worth < 1 ? { value: count * part.worth, to: partAt + 1 } : null;
 }
 
 function readTail(tokens: Tokens, whole: Partial): Partial | null {

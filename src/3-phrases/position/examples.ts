@@ -5,7 +5,16 @@ import type { FamilyExamples } from '../example.ts';
 export const examples = {
   says: [
     { value: 'top', ways: ['coming in from the top', 'at the crown', 'up top', 'overhead'] },
-    { value: 'bottom', ways: ['along the bottom', 'in the invert', 'in the flow line', 'on the floor of the pipe'] },
+    {
+      value: 'bottom',
+      ways: [
+        'along the bottom',
+        'in the invert',
+        'in the flow line',
+        'on the floor of the pipe',
+        'gravel on the floor',
+      ],
+    },
     { value: 'left', ways: ['on the left', 'left hand side', 'left side of the pipe', 'off to the left'] },
     { value: 'right', ways: ['on the right', 'right hand side', 'from the right', 'on the right wall'] },
     {
@@ -22,6 +31,12 @@ export const examples = {
     { value: 'all-around', ways: ['all the way around', 'all around the joint', 'full circumference', 'clean around'] },
   ],
   never: [
+    'I can squeeze by on the left',
+    'slid past it on the right',
+    'lying on its side',
+    'a flap hinged at the top',
+    'flow going left to right',
+    'water on the floor',
     'right now',
     'right at the joint',
     'we left the truck running',

@@ -1,6 +1,6 @@
 /** Shares of the bore as percent: "thirty percent", "a third of the pipe", "half full", "two thirds". */
-import type { NumberPhrase } from '../number/read-number.ts';
-import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import { type NumberPhrase, readNumber } from '../number/read-number.ts';
+import { phraseAfter, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { shareAfter, shareBefore } from './lexicon.ts';
@@ -72,10 +72,21 @@ const inchUnit = phraseSet([
   'and half',
 ]);
 
+const coinBefore = phraseSet([
+  'like',
+  'size of',
+  'big as',
+  'bigger than',
+  'smaller than',
+  'wide as',
+  'round as',
+  'fit',
+]);
+
 /** How many tokens after a share may tell that it is what is left, not what is taken. */
 const LEFT_TOKENS = 7;
 const leftBefore =
-  /\b(leaves|leave|leaving|left)( us| me| you| her| only| just| about| maybe| roughly| barely| at best)*$/;
+  /\b(leaves|leave|leaving|left|(?:down|closed|narrowed|reduced|choked|squeezed) to)( us| me| you| her| only| just| about| maybe| roughly| barely| at best)*$/;
 const leftAfter =
   /^(%|percent)? ?((of|in) (the|it|that|this|our|my|her) ?)?((full |original )?(pipe|bore|opening|line|diameter|section|hole) )?((is|'s|that 's|are|still|only|all that 's|remains|stays) )*(left|open|clear|remaining|remains|usable|to work with)$/;
 
@@ -98,10 +109,40 @@ function isLeftOpen(tokens: readonly Token[], from: number, to: number): boolean
       return true;
     if (token.breakAfter !== 'none') break;
   }
-  return leaves && /^(of|open|clear|for)$/.test(tokens[to]?.text ?? '');
+  const ends = (tokens[to - 1]?.breakAfter ?? 'stop') !== 'none';
+  return leaves && (ends || /^(of|open|clear|for|and|now|here)$/.test(tokens[to]?.text ?? ''));
 }
 
-export function readShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'share'> | null {
+/** Between the two ends of a guess: "ten to fifteen percent", "twenty, twenty five percent", "a third to a half". */
+const spans = /^(to|or|and|through|up to|maybe|, maybe|, or|or maybe|, or maybe|to maybe|,|to about|to a)$/;
+
+/** The other end of a guess whose unit is said once, and the middle that stands for both. */
+function readSpan(tokens: readonly Token[], number: NumberPhrase): { middle: NumberPhrase; isSpan: boolean } {
+  const alone = { middle: number, isSpan: false };
+  let at = number.to;
+  while (at < tokens.length && at < number.to + 3 && /^(to|or|and|through|up|maybe|about)$/.test(tokens[at]!.text))
+    at += 1;
+  const other = readNumber(tokens, at);
+  const between = other ? wordsBetween(tokens, number.to, other.from) : null;
+  if (!other || between === null || !spans.test(between)) return alone;
+  const isAfterBetween = tokens[number.from - 1]?.text === 'between';
+  if (between === 'and' && !isAfterBetween) return alone;
+  // "At ten, fifteen percent": the first is a place, unless it is said to be a guess.
+  const isGuess = /^(maybe|about|say|around|roughly|probably|like|it|only|perhaps|a)$/;
+  if (between === ',' && !isGuess.test(tokens[number.from - 1]?.text ?? '')) return alone;
+  if (other.value <= number.value || other.isFraction !== number.isFraction) return alone;
+  if (other.value > (number.isFraction ? 1 : Math.max(2 * number.value, number.value + 20))) return alone;
+  const value = (number.value + other.value) / 2;
+  return { middle: { ...other, from: number.from, value }, isSpan: true };
+}
+
+export function readShare(tokens: readonly Token[], alone: NumberPhrase): PhraseOf<'share'> | null {
+  const span = readSpan(tokens, alone);
+  const whole = span.isSpan ? readOneShare(tokens, span.middle) : null;
+  return whole && !whole.isBare ? whole : readOneShare(tokens, alone);
+}
+
+function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'share'> | null {
   const make = (value: number, to: number, isBare: boolean, rule: string): PhraseOf<'share'> | null => {
     const percent = Math.round((isLeftOpen(tokens, number.from, to) ? 100 - value : value) * 10) / 10;
     return percent >= 0 && percent <= 100 ? { family: 'share', percent, isBare, from: number.from, to, rule } : null;
@@ -111,7 +152,9 @@ export function readShare(tokens: readonly Token[], number: NumberPhrase): Phras
     if (phraseAfter(tokens, number.to, notShares) || phraseBefore(tokens, number.from, notBefore)) return null;
     return make(number.value, percentUnit.to, false, '<number> percent');
   }
-  if (!number.isFraction || phraseAfter(tokens, number.to, inchUnit)) return null;
+  // "About like a quarter", "the size of a half dollar": a coin.
+  if (!number.isFraction || phraseAfter(tokens, number.to, inchUnit) || phraseBefore(tokens, number.from, coinBefore))
+    return null;
   const percent = Math.round(number.value * 100);
   const named = phraseAfter(tokens, number.to, after);
   if (named) return make(percent, named.to, false, '<fraction> of the pipe');

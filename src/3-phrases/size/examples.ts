@@ -24,7 +24,15 @@ export const examples = {
     },
     { value: { diameterIn: 6 }, ways: ['it is six inch from here', 'six inch pipe', 'diameter is six'] },
     { value: { diameterIn: 1.5 }, ways: ['inch and a half copper'] },
+    { value: { diameterIn: 6 }, ways: ["it's clay, and it's a six.", 'Clay tile. Six.'] },
   ],
-  never: ['four feet', 'inch by inch', 'inching along', 'size of a basketball'],
+  never: [
+    'four feet',
+    'Clay at twenty. Roots. Four.',
+    'the third one is a six pack',
+    'inch by inch',
+    'inching along',
+    'size of a basketball',
+  ],
   notYet: [{ value: null, ways: ['give him an inch and he takes a mile'] }],
 } satisfies FamilyExamples<{ readonly inches: number } | { readonly diameterIn: number }>;

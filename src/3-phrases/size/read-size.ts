@@ -45,6 +45,8 @@ interface SizeContext {
   readonly materialEndsAt: (index: number) => boolean;
   /** Whether the sentence round a token speaks of the pipe itself and of no defect. */
   readonly isPipeTalk: (index: number) => boolean;
+  /** Whether the sentence round a token names something that is measured in inches, and no pipe. */
+  readonly isDefectTalk: (index: number) => boolean;
 }
 
 function isPipeSize(context: SizeContext, from: number, to: number, inches: number): boolean {
@@ -71,6 +73,8 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   if (isOneInch && goesOn.test(tokens[to]?.text ?? '') && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Cast iron, four inch." and "Three inch this time."
   const isSingular = tokens[to - 1]?.text === 'inch';
+  // "A sag at nine feet, two inch."
+  if (context.isDefectTalk(from) && !phraseBefore(tokens, from, pipeWordsBefore)) return false;
   const startsClause = from === 0 || tokens[from - 1]?.breakAfter !== 'none';
   if (isSingular && startsClause && (endsSentence || context.materialStartsAt(to + 1)))
     return inches >= 1.25 && inches !== 1;

@@ -191,5 +191,11 @@ export function findThings(
       found.push({ family: 'material', material: value.material, ...respelling(value.misheard), ...place });
     else if (value.sort === 'service') found.push({ family: 'service', service: value.service, ...place });
   }
+  // A description that gave way to a longer one beside it leaves the service it held.
+  for (const { value, from, to, pattern } of matchAll(serviceLexicon, tokens)) {
+    const hidden = hiddenFrom.get(value);
+    if (isTaken.slice(from, to).some(Boolean) || hidden?.has(from) || hidden?.has(to - 1)) continue;
+    found.push({ family: 'service', service: value, from, to, rule: pattern });
+  }
   return found.sort((a, b) => a.from - b.from);
 }
