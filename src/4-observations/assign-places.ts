@@ -2,8 +2,8 @@
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
-import { isOneBreath } from './cut-stretch.ts';
 import { tokenGap } from './name-things.ts';
+import { isOneBreath } from './pair-places.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Gives each claim the place said for it in this sentence, if any. */

@@ -14,7 +14,6 @@ import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
-import { saysPlaceFirst } from './cut-stretch.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
@@ -33,12 +32,13 @@ import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { endsAddress } from './street-names.ts';
+import { leanOf } from './speaker-habit.ts';
 import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
 export function gatherObservations(phrases: Phrases): Reading {
   const sentences = cutSentences(phrases);
-  const plan = planPlaces(sentences, phrases, saysPlaceFirst(phrases.phrases));
+  const plan = planPlaces(sentences, phrases, leanOf(phrases.tokens, sentences));
   const reading = startReading(phrases, sentences, plan, findEnding(sentences));
   for (const sentence of reading.sentences) readSentence(reading, sentence);
   return reading;

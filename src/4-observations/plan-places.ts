@@ -20,21 +20,24 @@ export interface PlacePlan {
 
 /** How much cheaper the other habit must make a stretch before the speaker is taken to have changed it there. */
 const CHANGED_HABIT = 2;
+/** What the order inside sentences may add at most, and at least, to the costs of the plan. */
+const LEAN_MOST = 2;
+const LEAN_LEAST = 0.5;
 /** A habit that is only this much cheaper over the whole talk, and over the stretch at hand, is a guess. */
 const THIN_TALK = 2;
 const THIN_STRETCH = 0.6;
 
-export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, placeFirst: boolean): PlacePlan {
+export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lean: number): PlacePlan {
   const parts = stretches(sentences, phrases);
-  const habits = [placeFirst, !placeFirst].map((habit) => parts.map((part) => arrange(part, phrases, habit)));
+  const habits = [lean >= 0, lean < 0].map((habit) => parts.map((part) => arrange(part, phrases, habit)));
   const [usual, unusual] = habits as [Choice[], Choice[]];
   const total = (choices: readonly Choice[]): number => choices.reduce((sum, choice) => sum + choice.cost, 0);
-  const isUsual = total(usual) <= total(unusual) + 0.5;
+  const isUsual = total(usual) <= total(unusual) + Math.min(LEAN_MOST, LEAN_LEAST + Math.abs(lean));
   const [own, other] = isUsual ? [usual, unusual] : [unusual, usual];
   const choices = own.map((choice, part) => (choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice));
   const { after, lone } = laidOut(parts, choices);
   const otherwise = new Map<number, number>();
-  const margin = Math.abs(total(usual) - total(unusual));
+  const margin = Math.abs(total(usual) - total(unusual) - Math.min(LEAN_MOST, Math.abs(lean)));
   parts.forEach((part, index) => {
     const local = Math.abs(usual[index]!.cost - unusual[index]!.cost);
     if (margin > THIN_TALK && local > THIN_STRETCH) return;

@@ -6,7 +6,8 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import { saysPlaceFirst, softStarts } from './cut-stretch.ts';
+import { softStarts } from './cut-stretch.ts';
+import { leanOf, leanOfStretches, type Stated } from './speaker-habit.ts';
 
 export interface Sentence {
   readonly index: number;
@@ -82,22 +83,23 @@ function isTorn(phrases: readonly Phrase[], index: number): boolean {
 
 /** The sentences of a talk; together they cover every token once. */
 export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
-  const bounds: { from: number; to: number }[] = [];
+  const printed: Stated[] = [];
   let from = 0;
-  const placeFirst = saysPlaceFirst(phrases);
   tokens.forEach((token, index) => {
     const stops = token.breakAfter === 'stop' || token.breakAfter === 'question';
     const ends = stops && !isTorn(phrases, index);
     if (!ends && index < tokens.length - 1) return;
-    const to = index + 1;
-    const inside = sliceOf(phrases, from, to);
-    const starts = bareStretch(tokens, from, to) ? softStarts(tokens, from, to, inside, placeFirst) : [];
-    for (const start of starts) {
-      bounds.push({ from, to: start });
-      from = start;
-    }
-    bounds.push({ from, to });
-    from = to;
+    printed.push({ from, to: index + 1, phrases: sliceOf(phrases, from, index + 1) });
+    from = index + 1;
+  });
+  const isBare = printed.map((stated) => bareStretch(tokens, stated.from, stated.to));
+  const bare = printed.filter((_, index) => isBare[index]);
+  const stopped = printed.filter((_, index) => !isBare[index]);
+  const placeFirst = bare.length > 0 && leanOfStretches(tokens, bare) + leanOf(tokens, stopped) >= 0;
+  const bounds = printed.flatMap((stated, index) => {
+    const starts = isBare[index] ? softStarts(tokens, stated.from, stated.to, stated.phrases, placeFirst) : [];
+    const edges = [stated.from, ...starts, stated.to];
+    return edges.slice(1).map((to, edge) => ({ from: edges[edge]!, to }));
   });
   return bounds.map((bound, index) => ({
     index,
