@@ -55,7 +55,7 @@ function longestRise(items: readonly Item[]): Set<Item> {
 }
 
 /** Readings that sound alike: fourteen and forty, fifteen and fifty. The one that fits the push is offered. */
-function confusable(feet: number, before: number, after: number | null): number | null {
+export function confusable(feet: number, before: number, after: number | null): number | null {
   const candidates =
     feet >= 13 && feet <= 19 ? [(feet - 10) * 10] : feet % 10 === 0 && feet >= 30 && feet <= 90 ? [feet / 10 + 10] : [];
   return candidates.find((value) => value >= before && (after === null || value <= after)) ?? null;

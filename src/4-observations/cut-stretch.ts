@@ -45,6 +45,7 @@ export function softStarts(
     const opens =
       breaksAt(tokens, at) ||
       (denials.test(tokens[at]?.text ?? '') &&
+        !placed.some((place) => place.from === at + 1) &&
         phrases.some((phrase) => phrase.family === 'thing' && phrase.from > at && phrase.from <= at + 3));
     if (turningPoints.has(at)) {
       starts.add(clauseStart(tokens, Math.max(from, at - 4), at, phrases));

@@ -30,6 +30,7 @@ import { answerQuestion } from './read-questions.ts';
 import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
+import { disownsPlace, restatesPlace } from './restate-place.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { endsAddress } from './street-names.ts';
 import { leanOf } from './speaker-habit.ts';
@@ -62,8 +63,13 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const isReread =
     replacements.some((pair) => pair.old.family === 'distance') &&
     !whole.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material');
-  const correcting = openingCorrection(sentence, tokens) ?? reading.isCorrecting ?? (isReread ? 'weak' : null);
+  const correcting =
+    openingCorrection(sentence, tokens) ??
+    reading.isCorrecting ??
+    (isReread ? 'weak' : null) ??
+    restatesPlace(reading, sentence);
   if (!answersWithNone(reading, sentence) && isDenyingHeading(sentence)) reading.denialHeading = sentence.index;
+  const isDisowned = disownsPlace(reading, sentence);
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);
@@ -117,14 +123,14 @@ function readSentence(reading: Reading, whole: Sentence): void {
   // "Absent: roots. Grease. Offsets." goes on while things are only named.
   const isListing = reading.denialHeading === sentence.index - 1 && touched.length === 0 && claims.length > 0;
   if (isListing && sentence.to - sentence.from <= 4) reading.denialHeading = sentence.index;
-  reading.isCorrecting = isOnlyCorrection(sentence) ? (correcting ?? 'weak') : null;
+  reading.isCorrecting = isDisowned ? 'strong' : isOnlyCorrection(sentence) ? (correcting ?? 'weak') : null;
   if (isRunTalk) ownRunTalk(reading, sentence);
   ownRest(reading, sentence, touched, isPipeTalk);
 }
 
 /** "From 18 to 24, no, make it 26": the "no" takes back a value and denies nothing. */
 const isCorrectingNo = (pair: Replacement, phrase: Phrase): boolean =>
-  phrase.family === 'assertion' && phrase.from >= pair.old.to && phrase.to <= pair.by.from;
+  phrase.family === 'assertion' && phrase.from >= pair.old.to && phrase.to <= pair.said.from;
 
 const usesPlace = (item: Item, feet: number, toFeet: number | null): boolean =>
   [item.at, item.fields.to].some(

@@ -70,7 +70,10 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
     const between = cues.filter((cue) => cue.from >= old.to && cue.to <= by.from);
     const strong = between.some((cue) => cue.cue.strength === 'strong' && isDirect(cue, by, tokens));
     const weak = between.some(
-      (cue) => by.from - old.to <= WEAK_REACH_TOKENS && isDirect(cue, by, tokens) && isInterrupting(cue, tokens),
+      (cue) =>
+        by.from - old.to <= WEAK_REACH_TOKENS &&
+        isDirect(cue, by, tokens) &&
+        (isInterrupting(cue, tokens) || isBetweenNumbers(cue, old, by)),
     );
     const otherThing = sentence.phrases.some(
       (phrase) => phrase.family === 'thing' && phrase.from >= old.to && phrase.to <= by.from,
@@ -91,15 +94,23 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
           : undefined;
       if (earlier) found.push({ old: earlier, by, said: by, isStrong: strong });
     } else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
-    else if (isRunningOn(old, by, tokens)) found.push({ old, by, said: by, isStrong: true });
+    else if (!otherThing && (isCalled(old, by, tokens) || isSettled(old, by, tokens)))
+      found.push({ old, by: standingFor(old, by), said: by, isStrong: false });
+    else if (isRunningOn(old, by, tokens)) found.push({ old, by: standingFor(old, by), said: by, isStrong: true });
   }
   return found;
 }
 
-/** "From 18 to 24, no, make it 26" gives the end anew; "make it 12" could be either and replaces the whole. */
-function standingFor(old: Phrase, by: Phrase): Phrase {
+/**
+ * What stands where the old value stood, so that it is not further from its thing for having been said twice.
+ * "From 18 to 24, no, make it 26" gives the end anew; "make it 12" could be either and replaces the whole.
+ */
+function standingFor(old: Phrase, said: Phrase): Phrase {
+  const by = { ...said, from: old.from };
   if (old.family !== 'distance' || by.family !== 'distance') return by;
   const isNewEnd = old.distance.toFeet !== null && by.distance.toFeet === null && by.distance.feet > old.distance.feet;
+  if (old.distance.isEnd === true && by.distance.toFeet === null)
+    return { ...by, distance: { ...by.distance, isEnd: true } };
   return isNewEnd ? { ...by, distance: { ...by.distance, feet: old.distance.feet, toFeet: by.distance.feet } } : by;
 }
 
@@ -109,10 +120,10 @@ function isDirect(cue: PhraseOf<'correction'>, by: Phrase, tokens: readonly Toke
     tokens
       .slice(cue.to, by.from)
       .every((token) =>
-        /^(it|is|'s|that|at|a|an|the|on|um|uh|more|like|about|closer|to|of|i|mean|call|say|make|sorry|wait|no|let|me|see|feet|foot|by|in|just|only|actually|it's|'d|'ll|start|starts|really|from|with|and|goes|not)$/.test(
+        /^(it|is|'s|that|at|a|an|the|on|um|uh|more|like|about|closer|to|of|i|mean|call|say|make|sorry|wait|no|let|me|see|feet|foot|by|in|just|only|actually|it's|'d|'ll|start|starts|really|from|with|and|goes|not|lemme|check|look|now|hang|hold|hmm|okay|think|read|that's|'m|yeah|well|so|or|give)$/.test(
           token.text,
         ),
-      ) && by.from - cue.to <= 6
+      ) && by.from - cue.to <= 7
   );
 }
 
@@ -122,11 +133,36 @@ function isInterrupting(cue: PhraseOf<'correction'>, tokens: readonly Token[]): 
   return before === undefined || before.breakAfter !== 'none' || cue.to - cue.from > 1;
 }
 
+/** "Crack at 19 no 20": nothing is printed, and nothing else stands between the two numbers. */
+const isBetweenNumbers = (cue: PhraseOf<'correction'>, old: Phrase, by: Phrase): boolean =>
+  old.family === 'distance' &&
+  by.family === 'distance' &&
+  cue.from - old.to <= 1 &&
+  by.from - cue.to <= 2 &&
+  /^(no|nope|nah|sorry|wait|i mean|actually|rather|uh no|hang on|hold on)$/.test(cue.rule);
+
+/** Nobody mistakes the counter by more, in feet. */
+const MISREAD_FEET = 3;
+const isMisread = (old: Phrase, by: Phrase): boolean =>
+  old.family === 'distance' &&
+  by.family === 'distance' &&
+  by.distance.toFeet === null &&
+  Math.abs(by.distance.feet - (old.distance.toFeet ?? old.distance.feet)) <= MISREAD_FEET;
+
+/** "Ten to eighteen, and let's call that nineteen." */
+const isCalled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
+  isMisread(old, by) &&
+  /\b(call|make|put|mark|log) (it|that)( at| down as)?$/.test(textOf(tokens, Math.max(old.to, by.from - 4), by.from));
+
+/** "Twenty six, or twenty seven if we're fussy, twenty seven": what is said twice stands. */
+const isSettled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
+  isMisread(old, by) && ` ${textOf(tokens, old.to, by.from)} `.includes(` ${textOf(tokens, by.from, by.to)} `);
+
 /** "forty one, forty two": the speaker reads the counter on. */
 function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean {
   if (old.family !== 'distance' || by.family !== 'distance') return false;
-  if (old.distance.toFeet !== null || by.distance.toFeet !== null) return false;
-  const gap = by.distance.feet - old.distance.feet;
+  if (by.distance.toFeet !== null) return false;
+  const gap = by.distance.feet - (old.distance.toFeet ?? old.distance.feet);
   const isSilent =
     by.from - old.to <= 1 && tokens.slice(old.to, by.from).every((token) => /^(feet|uh|um|and)$/.test(token.text));
   return isSilent && gap > 0 && gap <= RUNNING_ON_FEET && old.distance.frame !== 'unit';

@@ -165,10 +165,8 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
-  // "Twenty one. Correct that to twenty one and a half. Soil coming in.": the place that waits for its thing is corrected.
-  if (correcting !== null && reading.pending && reading.pending.sentence > (reading.lastValue?.sentence ?? -1))
-    return false;
-  if (correcting !== null && replaceLast(reading, sentence, place, correcting)) return true;
+  if (correcting !== null && !correctsPending(reading, sentence) && replaceLast(reading, sentence, place, correcting))
+    return true;
   if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
   if (endTentative(reading, sentence, run, place)) return true;
@@ -227,6 +225,25 @@ function refinesLast(reading: Reading, sentence: Sentence, place: PhraseOf<'dist
   );
 }
 
+/** "Twenty one. Correct that to twenty one point five. Soil coming in.": the number is of what is named next. */
+function correctsPending(reading: Reading, sentence: Sentence): boolean {
+  const { pending, plan, lastValue } = reading;
+  if (pending === null || lastValue === null || pending.sentence <= lastValue.sentence) return false;
+  return [pending.sentence, sentence.index].some((index) => /next|both/.test(plan.lone.get(index) ?? ''));
+}
+
+const saysStart = /\b(starts?|began|begins?|beginning|starting)\b/;
+const saysEnd = /\b(ends?|ended|out|until|till|stops?|quits?|finish(es)?|goes to)\b/;
+
+/** Which end of a thing a place is given anew for: the one that is named, or the one said last. */
+function replacedEnd({ item, field }: NonNullable<Reading['lastValue']>, sentence: Sentence): 'at' | 'to' | null {
+  if (item.fields.to !== null && saysStart.test(sentence.text)) return 'at';
+  if (item.fields.to !== null && saysEnd.test(sentence.text)) return 'to';
+  if (field === 'at' || field === 'to') return field;
+  if (field === 'percent' || field === 'inches' || field === 'diameterIn') return null;
+  return item.fields.to === null ? 'at' : 'to';
+}
+
 /** "No. Thirty nine." replaces the last place given. */
 function replaceLast(
   reading: Reading,
@@ -235,35 +252,22 @@ function replaceLast(
   correcting: 'strong' | 'weak',
 ): boolean {
   const last = reading.lastValue;
-  if (
-    last === null ||
-    last.item.isWithdrawn ||
-    sentence.index - last.sentence > 3 ||
-    (last.field !== 'at' && last.field !== 'to')
-  )
-    return false;
+  if (last === null || last.item.isWithdrawn || sentence.index - last.sentence > 3) return false;
   if (last.item.kind === 'pipe' && last.item.at === 0) return false;
   if (correcting === 'weak' && sentence.index - last.sentence > 2) return false;
   const { feet, toFeet } = place.distance;
   if (place.distance.frame === 'bare' && replaceMeasure(reading, sentence, last.item, feet)) return true;
-  recordOld(last.item, last.field, last.field === 'at' ? last.item.at : last.item.fields.to, sentence);
-  if (last.field === 'at') {
-    // What the same sentence placed there moves with it.
-    for (const other of reading.focus)
-      if (
-        other !== last.item &&
-        !other.isWithdrawn &&
-        other.sentence === last.item.sentence &&
-        other.at === last.item.at
-      )
-        other.at = feet;
-    last.item.at = feet;
-    if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
-  } else if (toFeet !== null) {
-    last.item.at = feet;
-    last.item.fields.to = toFeet;
-  } else last.item.fields.to = feet;
-  if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${last.field}`);
+  const field = replacedEnd(last, sentence);
+  if (field === null) return false;
+  recordOld(last.item, field, field === 'at' ? last.item.at : last.item.fields.to, sentence);
+  // What the same sentence placed there moves with it.
+  for (const other of field === 'at' ? reading.focus : [])
+    if (other !== last.item && !other.isWithdrawn && other.sentence === last.item.sentence && other.at === last.item.at)
+      other.at = feet;
+  if (toFeet !== null || field === 'at') last.item.at = feet;
+  if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;
+  else if (field === 'to') last.item.fields.to = feet;
+  if (correcting === 'weak') last.item.evidence.notes.push(`weak correction of ${field}`);
   ownFor(reading, sentence, last.item);
   return true;
 }

@@ -130,10 +130,34 @@ export function readAngle(
       : null;
   const isPlaced =
     place !== null && !phraseAfter(tokens, place.to, notFeet) && /^(22\.5|45|90)$/.test(String(number.value));
-  const isNoun = isTurned || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
+  const isNoun =
+    isTurned || isPlaced || isOfBend(tokens, number) || phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
+  if (!isNoun && isOfBend(tokens, number)) return make(number.value, 1, number.to, false, 'bend, <angle>');
   return isNoun || repeatsAngle
     ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
     : null;
+}
+
+/** So far after the word for it, in tokens, a bend's angle may stand. */
+const BEND_TOKENS = 8;
+const bendWord = /^(bend|bends|elbow|ell|sweep|turn|turns)$/;
+
+/**
+ * "Bend, forty five, right", "a bend to the right 45 14 feet": a number beside a bend is its angle where a side or another
+ * number follows; by itself ("bend, forty five") it may be where the bend is.
+ */
+function isOfBend(tokens: readonly Token[], number: NumberPhrase): boolean {
+  if (!/^(22|22\.5|45|90)$/.test(String(number.value))) return false;
+  if (/^(at|to|from|counter|reads|says)$/.test(tokens[number.from - 1]?.text ?? '')) return false;
+  for (let at = number.from - 1; at >= Math.max(0, number.from - BEND_TOKENS); at -= 1) {
+    const token = tokens[at]!;
+    if (token.breakAfter === 'stop' || token.breakAfter === 'question' || /^\d/.test(token.text)) return false;
+    if (!bendWord.test(token.text)) continue;
+    const next = tokens[number.to]?.text ?? '';
+    const goesOn = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'stop';
+    return goesOn && (/^(left|right|up|down|to)$/.test(next) || readNumber(tokens, number.to) !== null);
+  }
+  return false;
 }

@@ -2,7 +2,7 @@
 
 import { isEndOfClause, readRelative } from '../distance/read-feet.ts';
 import { isTravelled } from '../distance/travel.ts';
-import type { NumberPhrase } from '../number/read-number.ts';
+import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
@@ -53,6 +53,11 @@ export function readLengthAtUnit(tokens: readonly Token[], at: number): PhraseOf
   return lead === null ? null : { family: 'length', feet: 1, from: at - 1, to: at + 1, rule: 'runs a foot' };
 }
 
+/** "Nineteen no twenty": the "no" takes the first number back. */
+const isTakenBack = (tokens: readonly Token[], { from }: NumberPhrase): boolean =>
+  tokens[from - 1]?.text === 'no' &&
+  (/^(feet|foot|ft)$/.test(tokens[from - 2]?.text ?? '') || readNumber(tokens, from - 2) !== null);
+
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
   const make = (what: string, to: number): PhraseOf<'count'> => ({
     family: 'count',
@@ -75,7 +80,7 @@ export function readCount(tokens: readonly Token[], number: NumberPhrase): Phras
   if (hasUnit) return null;
   for (const { what, set } of beforeSets) {
     const match = phraseBefore(tokens, number.from, set);
-    if (match && !match.text.endsWith(',')) return make(what, number.to);
+    if (match && !match.text.endsWith(',') && !isTakenBack(tokens, number)) return make(what, number.to);
   }
   return null;
 }
