@@ -32,8 +32,8 @@ import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { disownsPlace, restatesPlace } from './restate-place.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
-import { endsAddress } from './street-names.ts';
 import { leanOf } from './speaker-habit.ts';
+import { endsAddress } from './street-names.ts';
 import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */

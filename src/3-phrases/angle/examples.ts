@@ -12,6 +12,7 @@ export const examples = {
         '45 degree',
         'another forty five',
         'a forty five and then forty five more',
+        'a bend, forty five, right',
       ],
     },
     { value: { degrees: 90, count: 1 }, ways: ['a ninety', 'ninety degree elbow', 'hard ninety', 'long sweep ninety'] },
