@@ -61,9 +61,15 @@ export function findPhrases(words: readonly Word[]): Phrases {
   const positions = findCues(positionFinder, tokens).map(
     (match): Phrase => ({ family: 'position', position: match.cue, from: match.from, to: match.to, rule: match.rule }),
   );
-  const degrees = findCues(degreeFinder, tokens).map(
-    (match): Phrase => ({ family: 'degree', degree: match.cue, from: match.from, to: match.to, rule: match.rule }),
-  );
+  const corrections = findCues(correctionFinder, tokens);
+  // "I read it bad": the word belongs to the correction.
+  const inCorrection = (match: { from: number; to: number }): boolean =>
+    corrections.some((cue) => cue.from <= match.from && cue.to >= match.to);
+  const degrees = findCues(degreeFinder, tokens)
+    .filter((match) => !inCorrection(match))
+    .map(
+      (match): Phrase => ({ family: 'degree', degree: match.cue, from: match.from, to: match.to, rule: match.rule }),
+    );
   const named = [...things, ...positions, ...degrees];
   const starts = new Set(named.map((phrase) => phrase.from));
   const ends = new Set(named.map((phrase) => phrase.to));
@@ -179,7 +185,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
       .map(
         (match): Phrase => ({ family: 'assertion', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
       ),
-    ...findCues(correctionFinder, tokens).map(
+    ...corrections.map(
       (match): Phrase => ({ family: 'correction', cue: match.cue, from: match.from, to: match.to, rule: match.rule }),
     ),
     ...camera.map(

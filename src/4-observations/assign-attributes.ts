@@ -1,7 +1,7 @@
 /** Gives each size, side, share and degree to the thing it is said of. */
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { sidewaysKinds } from './kind-roles.ts';
 import { isBreakBetween, tokenGap } from './name-things.ts';
@@ -15,17 +15,40 @@ export function assignAttributes(claims: readonly Claim[], sentence: Sentence, t
   const idle = idleServices(sentence, tokens);
   for (const phrase of sentence.phrases) {
     const field = fieldOf(phrase);
-    if (field === null || idle.has(phrase)) continue;
+    if (field === null || idle.has(phrase) || isOfPipe(phrase, claims, sentence)) continue;
     // "the hall bath tub": of two fixtures in a row the last is meant, the first says which.
     if (
       phrase.family === 'service' &&
       sentence.phrases.some((other) => other.family === 'service' && other.from === phrase.to)
     )
       continue;
-    const owner = chooseOwner(phrase, field, claims, sentence, tokens);
+    const owner = isOfSubject(phrase, claims, sentence, tokens)
+      ? null
+      : chooseOwner(phrase, field, claims, sentence, tokens);
     if (owner === null || !setField(owner.fields, phrase, owner.kind)) loose.push(phrase);
   }
   return loose;
+}
+
+/** "Three inch cast iron this way, at five there's a tee": a size with its material is the pipe's, unless the fitting is named right after. */
+const isOfPipe = (phrase: Phrase, claims: readonly Claim[], sentence: Sentence): boolean => {
+  if (phrase.family !== 'diameter') return false;
+  const material = sentence.phrases.find((other) => other.family === 'material' && other.from === phrase.to);
+  return material !== undefined && !claims.some((claim) => claim.from >= material.to && claim.from - material.to <= 1);
+};
+
+/**
+ * "It's severe, I'm looking at raw dirt in places": what a sentence first says of "it" is of the thing before; the thing it goes
+ * on to name has a clause of its own.
+ */
+function isOfSubject(phrase: Phrase, claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): boolean {
+  if (!/^(degree|share)$/.test(phrase.family) || claims.some((claim) => claim.from < phrase.to)) return false;
+  const lead = textOf(tokens, sentence.from, phrase.from);
+  const isSubject =
+    /^((and|so|but|yeah|oh|well|okay) )*(it|that|they|this|those|these) ('s|is|are|'re|was|were)( (all|pretty|really|fairly|quite|very|about|maybe|just|only|kind of|sort of|probably))*$/.test(
+      lead,
+    );
+  return isSubject && (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none' && phrase.to < sentence.to;
 }
 
 export function fieldOf(phrase: Phrase): keyof Fields | null {
@@ -92,6 +115,10 @@ function chooseOwner(
       isBefore &&
       tokens.slice(phrase.to, claim.from).some((token) => /^(another|then|next|also|plus)$/.test(token.text));
     if (startsAnother) cost += 6;
+    // "Some roots have found that lip, and they're coming from underneath": the lip is known, the roots are told of.
+    const isKnown = /^(that|this|those|these)$/.test(tokens[claim.from - 1]?.text ?? '') && claim !== claims[0];
+    if (isKnown && claims.some((other) => other !== claim && other.to <= claim.from && kindTakes(other.kind, field)))
+      cost += 16;
     if (cost < bestCost) {
       best = claim;
       bestCost = cost;

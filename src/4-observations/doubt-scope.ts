@@ -51,6 +51,8 @@ export function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, 
   const measured = sentence.phrases.filter((phrase) =>
     /^(share|inches|distance|service|clock|count|relative|angle|diameter|length)$/.test(phrase.family),
   );
+  // "from four through to maybe eleven"
+  if (measured.some((phrase) => phrase.from <= cue.from && phrase.to >= cue.to)) return true;
   const followsDirectly = measured.some(
     (phrase) =>
       phrase.from >= cue.to && phrase.from - cue.to <= 2 && !(claim.from >= cue.to && claim.from <= phrase.from),
@@ -70,7 +72,8 @@ export function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, 
   const isAfterThing = cue.from >= claim.to;
   if (isAfterThing && saysMore.test(cue.rule) && !endsClause(cue, sentence, tokens)) return true;
   // "I can't tell who owns it": of the owner.
-  if (/^(where|who|whose|why|how|what|which|when)$/.test(tokens[cue.to]?.text ?? '')) return true;
+  const asked = /^(you|ya|for|exactly|just|rightly)$/.test(tokens[cue.to]?.text ?? '') ? cue.to + 1 : cue.to;
+  if (/^(where|who|whose|why|how|what|which|when)$/.test(tokens[asked]?.text ?? '')) return true;
   const ownerBefore = sentence.phrases.some(
     (phrase) =>
       phrase.family === 'service' && phrase.to <= cue.from && cue.from - phrase.to <= 3 && phrase.from >= claim.to,

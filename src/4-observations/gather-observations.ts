@@ -153,7 +153,10 @@ function isOnlyCorrection(sentence: Sentence): boolean {
   const isStrong = cue.cue.strength === 'strong';
   return (
     sentence.phrases.every(
-      ({ family }) => family === 'correction' || family === 'assertion' || (isStrong && family === 'thing'),
+      ({ family }) =>
+        family === 'correction' ||
+        family === 'assertion' ||
+        (isStrong && (family === 'thing' || family === 'distance')),
     ) && sentence.to - sentence.from <= (isStrong ? 12 : 6)
   );
 }

@@ -68,7 +68,9 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
       );
     if (!old) continue;
     const between = cues.filter((cue) => cue.from >= old.to && cue.to <= by.from);
-    const strong = between.some((cue) => cue.cue.strength === 'strong' && isDirect(cue, by, tokens));
+    const strong = between.some(
+      (cue) => cue.cue.strength === 'strong' && (isDirect(cue, by, tokens) || isExcused(cue, old, by, sentence)),
+    );
     const weak = between.some(
       (cue) =>
         by.from - old.to <= WEAK_REACH_TOKENS &&
@@ -127,6 +129,14 @@ function isDirect(cue: PhraseOf<'correction'>, by: Phrase, tokens: readonly Toke
   );
 }
 
+/** "Left side, no wait, I'm holding it upside down, right side": a reason stands between, and nothing else is named. */
+const isExcused = (cue: PhraseOf<'correction'>, old: Phrase, by: Phrase, sentence: Sentence): boolean =>
+  /^(position|clock|degree|share|diameter|inches)$/.test(by.family) &&
+  by.from - cue.to <= WEAK_REACH_TOKENS &&
+  !sentence.phrases.some(
+    (phrase) => /^(thing|distance|material)$/.test(phrase.family) && phrase.from >= old.to && phrase.to <= by.from,
+  );
+
 /** A weak cue counts only when it breaks in: a comma or a stop stands before it, or it is doubled. */
 function isInterrupting(cue: PhraseOf<'correction'>, tokens: readonly Token[]): boolean {
   const before = tokens[cue.from - 1];
@@ -172,6 +182,14 @@ function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean
 function isRecalled(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
   const lead = textOf(tokens, Math.max(sentence.from, old.from - 7), old.from);
   const between = textOf(tokens, old.to, by.from);
+  const isSaid = /\b(i|i 've) (said|called|had|told you|gave you|put|wrote|logged)( [\w']+){0,5}$/.test(lead);
+  // "I said the wye was on the left, and the head was rolled over, so that's on the right."
+  if (
+    isSaid &&
+    old.family !== 'distance' &&
+    / ?\b(it|that|they|this) ?('s|is|are|was)( really| actually| in fact)?( on| at| from| more)?( the)?$/.test(between)
+  )
+    return true;
   return (
     /\b(i|i 've|we|you) (said|called|had|gave|read|wrote|noted|logged|put|told|took)\b/.test(lead) &&
     /^(feet |foot |and |but |it |that |this |should |it's |really |actually |now )*('s|is|was|be|have been|reads|says|should be|meant|i meant|make it|not)( at| really| actually| more like| closer to| about)*$/.test(

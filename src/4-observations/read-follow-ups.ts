@@ -46,6 +46,7 @@ export function giveAttributes(
   if (sentence.isQuestion) return false;
   // "And there's … on the bottom" brings in something new, even where it is not known what.
   if (/\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b/.test(sentence.text)) return false;
+  if (bringsIn.test(sentence.text) && !loose.some((phrase) => phrase.family === 'service')) return false;
   // "I had one last year with eighty feet of it": what follows is of another thing.
   const told = phrasesOf(sentence.phrases, 'assertion').find((cue) => /^(past|elsewhere)$/.test(cue.cue.axis));
   let isTaken = told === undefined && giveLength(sentence, targets);
@@ -81,13 +82,17 @@ export function giveAttributes(
   return isTaken;
 }
 
+/** "And earth's coming in on the left": a subject of its own, though it is not known what it is; "it's coming in" has none. */
+const bringsIn =
+  /^(?:(?:and|then|so|but|now|oh|there) )*(?!it\b|that\b|this\b|they\b|these\b|those\b|which\b|what\b|looks\b|coming\b|comes\b|he\b|she\b|one\b)(?:(?:the|some|a|an|more|your|our) )?\w+ (?:(?:'s|is|are|was) )?(?:coming|comes|running|runs|seeping|dripping|leaking|pouring|washing|poking|sticking) |^(?:and )?(?!it\b|that\b|this\b|they\b|these\b|those\b)\w+ (?:too|also|as well)\b/;
+
 /** "Fifteen feet, and now it's heavy": what has a place of its own, not that of the thing, is said of something else. */
 const isPlacedElsewhere = (sentence: Sentence, item: Item, phrase: Phrase, tokens: readonly Token[]): boolean =>
   item.at !== null &&
   !isPlaceGuessed(item) &&
   phrasesOf(sentence.phrases, 'distance').some(
     ({ distance, from, to }) =>
-      to <= phrase.from &&
+      (to <= phrase.from || (item.fields.to !== null && distance.feet > item.fields.to)) &&
       (distance.frame !== 'bare' || from - sentence.from <= 1) &&
       distance.isEnd !== true &&
       distance.feet !== item.at &&

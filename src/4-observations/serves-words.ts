@@ -63,8 +63,8 @@ export function idleServices(sentence: Sentence, tokens: readonly Token[]): Read
     const isThingBetween = sentence.phrases.some(
       (phrase) => phrase.family === 'thing' && phrase.from >= first.to && phrase.to <= second.from,
     );
-    if (isThingBetween) continue;
-    if (settles.test(between)) idle.add(first);
+    if (settles.test(between) && (!isThingBetween || /\bso\b/.test(between))) idle.add(first);
+    else if (isThingBetween) continue;
     else if (isEither(between)) {
       idle.add(first);
       idle.add(second);

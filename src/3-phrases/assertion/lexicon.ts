@@ -214,6 +214,7 @@ export const assertionCues: readonly CueList[] = [
 /** Stretches that hold a cue and are none. They switch off every cue inside them. */
 export const pseudoCues: readonly string[] = spoken`
   first|only|worst|biggest|best|finest|deepest|last|longest|nicest|second * i|we 've|have seen; i|we 've|have seen here|so_far|in_this|on_this|in_here|all_day|today;
+  if you|we|they want to call; if you 'd|could|can call it|that; you|folks|some|they might|could|may call it|that|this;
   no shortage of; no lack of; never a lack of; say i see no; say there is no; say there 's no;
   can't say i don't see; can't tell me that isn't; tell me that isn't; not as if there 's no; as if there 's no;
   it 's not as if; isn't merely; not merely; no mere; never thought; never expected; nobody could call;

@@ -26,7 +26,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   'all-around': spoken`
     all around; all the way around; all the way round; all round; full circumference; whole circumference;
     entire circumference; clean around; around the whole; right round; right around; the whole way around;
-    the whole way round; circumferential; circumferentially; all sides; every side; full circle; 360;
+    the whole way round; from? all the|its|of_the|four sides; circumferential; circumferentially; all sides; every side; full circle; 360;
     three sixty; whole way round; top to bottom; 360 degrees; three hundred and sixty degrees; around the entire joint; around the entire pipe;
     around the whole joint; around the whole pipe; all the way roun; wall to wall;
   `,
@@ -34,6 +34,9 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
 
 /** Words that hold a position and mean something else. */
 export const notPositions: readonly string[] = spoken`
+  left his|her|their|my|us|them|him; right smart; right as; is|'s|was|runs|goes|flows left to right; is|'s|was|runs|goes|flows right to left;
+  find|see|seen|reach|look|looking|looks|tell|get_to|got_to it|that|this? from above|below|overhead|underneath;
+  garage|bedroom|bathroom|bath|neighbor|neighbors|neighbour|driveway|porch|office|shop|park|creek|church|pool|patio|lake|field|uphill|downhill|high|low side;
   on its|his|her own? side; on end; hinged * top|bottom|left|right|side; hinge|hinges at|on the top|bottom|left|right|side;
   squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round on|along|over|down the left|right|top|bottom|side;
   squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round it|that|this|them|him|her|these on|to|along|over|down the left|right|top|bottom|side;
@@ -43,7 +46,7 @@ export const notPositions: readonly string[] = spoken`
   right under; right after; right before; right behind; right through; right past; right up; right down;
   right by; right where; right over; right out; right into; right in; right about; right along; right beside;
   right next; right inside; right outside; right below; right above; right back; right to; all right;
-  that right; 's right; right ,; right one; right way; right thing; right angle; got it right; right size;
+  is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right ,; right one; right way; right thing; right angle; got it right; right size;
   be right; do right; you right; right then; alright; left off; left over; left it; left the; left in;
   left behind; left to right; right to left; left a; is left; left of; i left; he left; she left; they left;
   left alone; leave left; what left; 's left; side yard; side of the house; street side; house side;

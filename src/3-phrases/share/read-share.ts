@@ -83,6 +83,9 @@ const coinBefore = phraseSet([
   'fit',
 ]);
 
+/** A smaller part of one, said alone, is of an inch. */
+const LEAST_BARE = 0.1;
+
 /** How many tokens after a share may tell that it is what is left, not what is taken. */
 const LEFT_TOKENS = 7;
 const leftBefore =
@@ -159,6 +162,8 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
   const named = phraseAfter(tokens, number.to, after);
   if (named) return make(percent, named.to, false, '<fraction> of the pipe');
   const ends = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' || number.to >= tokens.length;
+  // "I never lost sleep over a sixteenth."
+  if (number.value < LEAST_BARE) return null;
   if (ends) return make(percent, number.to, true, '<fraction>');
   return phraseBefore(tokens, number.from, before) ? make(percent, number.to, true, 'about <fraction>') : null;
 }

@@ -58,13 +58,13 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   if (context.materialStartsAt(to)) return true;
   const isJoined = (tokens[to - 1]?.breakAfter ?? 'stop') === 'none';
   if (isJoined && phraseAfter(tokens, to, pipeAfter)) return true;
-  if (isJoined && tokens[to] && context.materialStartsAt(to + 1)) return true;
+  if (isJoined && tokens[to] && (context.materialStartsAt(to + 1) || context.materialStartsAt(to + 2))) return true;
   const isOneInch = tokens[to - 1]?.text === 'inch';
   if (isOneInch && context.materialEndsAt(from) && inches >= 1.25) return true;
   const endsSentence =
     !isJoined ||
     to >= tokens.length ||
-    /^(so|and|now|the|that|which|but|this|here|they|i|we)$/.test(tokens[to]?.text ?? '');
+    /^(so|and|now|the|that|which|but|this|here|they|i|we|it|you|he|she|there)$/.test(tokens[to]?.text ?? '');
   if (endsSentence && context.materialEndsAt(from)) return true;
   if (endsSentence && inches >= 1.25 && context.isPipeTalk(from)) return true;
   // "Black pipe, and it's a three inch at the start."

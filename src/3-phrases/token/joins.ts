@@ -30,6 +30,8 @@ const joins: readonly (readonly [string, string])[] = [
   ['per cent', '%'],
   ['percent', '%'],
   ["o' clock", "o'clock"],
+  ['incher', 'inch'],
+  ['inchers', 'inch'],
   ['o clock', "o'clock"],
   ['oclock', "o'clock"],
   ['uh huh', 'uhhuh'],
