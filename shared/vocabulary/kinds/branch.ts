@@ -17,6 +17,7 @@ export const branch = {
     wye saddle; cut in connection; connection point; branch inlet; side drain; another connection;
   `,
   signs: spoken`
+    we|i 've_got|have|got|see|find the * kitchen|laundry|bathroom|tub|shower|sink|washer|toilet|basement|garage line|drain|arm;
     drain|line|pipe|lateral|arm|gully|conduit is|'s? coming|comes|come|came|dropping|dumping|dumps|tying|entering|joining in|over|down|at|from|on|into|here;
     drain|line|pipe|lateral|arm|gully joins|join|joining|enters|entering|ties|tie|tying|teeing|tees|connects|connecting|feeds|empties|dumps|drops|hooks us|in|into|on|from|at|here?;
     drain|line|pipe|lateral|arm|gully * coming|comes|come|drops|dumps|ties|tying|hooks|feeds in;
@@ -39,6 +40,7 @@ export const branch = {
     reinstated at; has been reinstated; been reinstated; cut back open; opened back up; opened up on the left|right|top;
   `,
   notWords: spoken`
+    tie in|ins at|to|with|for the? city|public|main|sewer|street|mains;
     y|wye|t|tee|vent|main|main_line|city|banded|sewer connection;
     tree branch; branch of the tree; branches of the; olive branch; city main ties; branch off; junction box;
     ties into the main|city; ties in to the main|city; ties into my; branch office; pick up the kitchen sink and;

@@ -46,6 +46,7 @@ export const debris = {
     gravel; stuff on the bottom;
   `,
   notWords: spoken`
+    lens|camera|head|skid|glass|light * covered|caked|smeared|coated|plastered|splashed in|with * mud|dirt|grease|paper|sludge;
     paperwork; on paper; piece of paper; mud room; mudroom; mud on the reel; sand paper; sandpaper; paper thin;
     tar paper; newspaper; paper plate; paint brush; house paint; paint job; painted; paper says;
     paper towel company; rock hard; rock bottom; rocks in; hair of the dog; hair past; a hair; off|up|back|over a hair; stone wall;

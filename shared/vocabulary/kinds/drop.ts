@@ -13,6 +13,7 @@ export const drop = {
   `,
   weakWords: ['drop'],
   signs: spoken`
+    falls|drops|goes|dives|heads|plunges|turns off? vertically|steeply|plumb;
     drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
     pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;

@@ -17,6 +17,7 @@ export const intrusion = {
     o ring; crossbore; cross bore; rubber seal; joint seal; seal ring; protruding lateral; sticking in;
   `,
   signs: spoken`
+    pipe|conduit|tube|rod|stake|post|bolt goes|runs|comes|passes|is|'s|was|stuck|driven|pushed|shoved? right|straight|clean? through ours|the_pipe|our_pipe|this_pipe|it|us|the_line|the_sewer; stake|post|rod|pole|spike|peg is|'s stuck|driven|pushed|hammered|pounded|knocked through|into;
     sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;
     sticking|poking|hanging|jutting * in|into|through|out|down; drooping|droops|dangling|dangles from|down|into|in|off; sticks up; sticking up; poking up;
     pipe * poking|sticking|punched; extending * into the bore|pipe; extends * into the bore|pipe; into the bore;

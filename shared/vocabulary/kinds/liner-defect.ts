@@ -16,6 +16,7 @@ export const linerDefect = {
     liner failure; lining failure; failed lining; longitudinal wrinkle; longitudinal fin;
   `,
   signs: spoken`
+    flap|tongue|strip|tail|sheet|piece|bit|edge|end|corner|curtain of the? liner|lining|liner_material|sleeve|resin * hangs|hanging|hang|droops|drooping|loose|lifted|lifts|down|torn|dangling|dangles|peeling;
     liner|lining 's|is|has|looks|edge lifted|lifting|peeled|peeling|separated|separating|bubbled|bubbling|blistered|delaminated|delaminating|torn|tore|sagging|loose|flapping|hanging|folded|buckled|wrinkled|bunched|ripped|split|pulled;
     liner|lining * lifted|lifting|peeled|peeling|separated|bubbled|blistered|delaminated|torn|sagging|loose|flapping|folded|buckled|bunched|ripped|pulled_away|come_loose;
     peeled up off|from the pipe; peeled up; peeling off; lifted off; lifted at the edge; lifted edge;

@@ -11,6 +11,7 @@ export const linerStart = {
   endsAs: 'liner-end',
   words: [],
   signs: spoken`
+    somebody|someone|they|somebody_'s|they_'ve|it_'s_been|been|it_'s|was|pipe_'s lined|relined it|this|the? here|there|pipe; at|from # feet|foot? somebody|someone|they lined|relined it|this|the;
     liner|lining|sleeve starts|begins|start|begin|picks_up|kicks_in; liner|lining|sleeve * starts|begins;
     start|beginning of the|a|that * liner|lining; start of liner|lining; where the liner|lining starts|begins;
     starts the liner|lining; into the liner|lining; into lined pipe; into a liner|lining; that 's a liner;

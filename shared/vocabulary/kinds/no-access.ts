@@ -15,6 +15,7 @@ export const noAccess = {
     no cleanout access;
   `,
   signs: spoken`
+    grate|grating|strainer|cap|lid|cover|plug|cleanout|flange|it|that|one won't|will_not|wouldn't|doesn't_want_to|refuses_to come up|off|out|open|loose|free|undone; drywalled|boarded|bricked|tiled|cemented|plastered|panelled|paneled|decked|blocked in|over|up|off;
     it is|'s|was not opening|turning|budging|coming_off|coming_out|moving;
     cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent 's|is|was|has_been|'s_been|are|were|looks buried|rusted|seized|frozen|froze|stuck|painted|nailed|screwed|welded|glued|paved|locked|stripped|damaged|cross_threaded|cemented|concreted|tiled|bricked|inaccessible|boarded shut|solid|in|over|tight|up|closed|off|under?;
     cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent * 's|is|was buried|rusted_shut|seized|frozen|froze|painted_shut|nailed_shut|screwed_shut|stripped|damaged|cross_threaded|inaccessible|locked;

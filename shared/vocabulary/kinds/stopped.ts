@@ -51,7 +51,7 @@ export const stopped = {
     can't go any; end of the road for; hit a wall; dead in its tracks; that 's my stop; that is my stop;
     stops me; stops us; stopped me; stopped us; stops the camera; stopped the camera; won't make it;
     wall it off; now it stop; not getting * past|by|through|around; not getting the camera; not getting through;
-    not getting past; not going any further|farther; can't get by; that's all she wrote; that 's all she wrote;
+    not getting past; not going any further|farther; can't get by; 
     no way past; no way through; no way around; no getting past; no getting through; no getting by;
     no getting around; refuses to go; refuses to pass; camera quits; only as far; will not pass; could not pass;
     cannot pass; end of the push at;

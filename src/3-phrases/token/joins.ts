@@ -40,6 +40,16 @@ const joins: readonly (readonly [string, string])[] = [
   ['cave in', 'cavein'],
   ['under ground', 'underground'],
   ['terra cotta', 'terracotta'],
+  ['line her', 'liner'],
+  ['ladder all', 'lateral'],
+  ['ladder als', 'laterals'],
+  ['ringkle', 'wrinkle'],
+  ['rinkle', 'wrinkle'],
+  ['wrinkel', 'wrinkle'],
+  ['fern co', 'fernco'],
+  ['firm code', 'fernco'],
+  ['couple ing', 'coupling'],
+  ['couple in', 'coupling'],
 ];
 
 const longestJoin = 4;
