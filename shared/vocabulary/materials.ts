@@ -66,7 +66,8 @@ export const materials = [
     ],
     misheard: [
       {
-        heard: 'cost|caste|cassed|casting|cast|cash|cats|cassette iron|aaron|tire|ion|iran|urn|earn|irons|eye_on|hiring|ironed|urine',
+        heard:
+          'cost|caste|cassed|casting|cast|cash|cats|cassette iron|aaron|tire|ion|iran|urn|earn|irons|eye_on|hiring|ironed|urine',
         said: 'cast iron',
         needs: 'nothing',
       },

@@ -38,10 +38,67 @@ export function pointedAgain(
 }
 
 const another = /^(second|third|fourth|another|next|other|one)$/;
+/** "Ditto at eighteen", "same story, fourteen", "more of them just past it": the thing before is met once more. */
+const oncemore =
+  /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows) (back|again)( (up|in))?|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
+/** Said of what is seen once more, or of what is back to normal. */
+const notOncemore =
+  /\b(clear|clean|dry|good|fine|round|smooth|straight|normal|okay|open|back|see (it|them|that)|look|looking|way) (here |there )?again\b|\bon the way\b/;
+
+const freshClaim = (kind: Claim['kind'], rule: string, from: number, to: number): Claim => ({
+  kind,
+  source: 'word',
+  rule,
+  from,
+  to,
+  things: [{ from, to }],
+  respelled: [],
+  place: null,
+  relative: null,
+  isRelativeNearer: false,
+  fields: {},
+  count: 1,
+  placeTokens: 1,
+  isRejected: false,
+});
+
+/** A thing met again where only its place is new. */
+function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
+  const run = currentRun(reading);
+  const last = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
+  if (!run || run.way === 'back' || reading.isSummary || !last || claims.length > 0 || sentence.isQuestion) return null;
+  if (sentence.index - reading.focusSentence > ONCEMORE_SENTENCES || pipeKinds.test(last.kind)) return null;
+  if (!oncemore.test(sentence.text) || notOncemore.test(sentence.text)) return null;
+  const isDenied = phrasesOf(sentence.phrases, 'assertion').some((cue) => cue.cue.axis === 'denied');
+  if (isDenied || sentence.phrases.some(({ family }) => family === 'material')) return null;
+  const place = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd !== true) ?? null;
+  const relative =
+    place === null
+      ? (phrasesOf(sentence.phrases, 'relative').find((phrase) => phrase.relative.shape === 'offset') ?? null)
+      : null;
+  const waits = reading.pending !== null && sentence.index - reading.pending.sentence <= 1;
+  if (place === null && relative === null && !waits) return null;
+  const reached = Math.max(last.at ?? 0, last.fields.to ?? 0);
+  if (place !== null && place.distance.feet <= reached) return null;
+  const claim = freshClaim(last.kind, 'the same once more', sentence.from, sentence.to);
+  claim.place = place;
+  claim.relative = relative;
+  claim.isRelativeNearer = relative !== null;
+  for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+  if (place?.distance.toFeet != null && kindTakes(claim.kind, 'to')) claim.fields.to = place.distance.toFeet;
+  return claim;
+}
+
+/** How many sentences after the thing it may be met again. */
+const ONCEMORE_SENTENCES = 3;
+const pipeKinds =
+  /^(pipe|material-change|main-connection|tank|manhole|end-of-line|stopped|liner-start|liner-end|view-lost|no-access|not-reached)$/;
 
 /** "Forty feet, second one, right side": the kind is that of the thing before. */
 export function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
   const { tokens } = reading.phrases;
+  const again = readOncemore(reading, sentence, claims);
+  if (again) return [again];
   const before = claims.at(-1);
   const last = reading.focus.findLast((item) => !item.isWithdrawn);
   const isFresh =

@@ -18,6 +18,7 @@ export const backPitch = {
     reverse graded|pitched|sloped;
   `,
   signs: spoken`
+    gradient|grade|slope|fall|pitch|invert reverses|reversed|is_reversed|turns_adverse|is_adverse|goes_the_wrong_way|runs_backward|runs_backwards|goes_negative|is_negative|goes_uphill|turns_around; adverse gradient|grade|slope|fall;
     slopes|slope|sloping|sloped|pitched|pitches|falls|falling|graded|runs|running|tilted|tipped|flowing|draining|going|goes|laid|installed in? the? wrong|opposite way|direction;
     slopes|sloping|pitched|pitches|falls|tilts|tilted|leans|runs|running|flowing|flows back|backward|backwards|uphill|away;
     laid uphill; running uphill; runs uphill; running back at me; running back toward|towards the house|me;

@@ -10,6 +10,7 @@ export const bend = {
   isSideways: true,
   signsYield: true,
   words: spoken`
+    change of|in direction|alignment; direction change; changes|change direction;
     bend; elbow; long sweep; sweep; ell; long turn; quarter bend; eighth bend; sixteenth bend; street elbow;
     swept bend; sweeping bend; dogleg; dog leg; knuckle bend; long radius; curve of; quarter turn;
   `,

@@ -15,6 +15,7 @@ export const deformation = {
     oblong; buckled; blistered; squatted; ovalled; warped; bulged; bulge; bulging; crimped; kinked; kink; dimple; dimpled;
   `,
   signs: spoken`
+    bore|pipe|opening|diameter|height 's|is|has|been|come|squashed|down? down by * half|third|quarter|percent|%; come|came|comes|pushed|squeezed down|in from the? top|crown|side|sides|left|right by;
     going out of round; gone out of round; lost its shape; losing its shape; not round anymore; no longer round;
     height gone; shaped like an egg; shape of an egg; football shaped; shaped like a football;
     looks like a football; looks like an egg; wants to go egg; like an egg; more of an egg; isn't round;

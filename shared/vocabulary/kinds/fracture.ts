@@ -10,6 +10,7 @@ export const fracture = {
   outgrows: ['crack', 'break'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: spoken`
+    shards|pieces|sherds|fragments|chunks|bits shoved|pushed|knocked|pressed|punched|kicked|shifted in|inward|inwards|over|out|loose|sideways;
     piece|pieces|wall|edges|edge|halves|clay|crack * shifted|moved|displaced|stepped|slid|out_of_place|out_of_line;
     broken but in place; broken but still there; broken , but all the pieces;
     pieces|everything|parts * still|all there|in_place|together|holding; pieces are still there;

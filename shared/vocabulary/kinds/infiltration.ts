@@ -13,6 +13,7 @@ export const infiltration = {
     groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;
   `,
   signs: spoken`
+    water|groundwater|ground_water is|'s let|leaking|finding_its_way|making_its_way in|through at|through;
     groundwater|ground_water coming|running|dripping|dribbling|leaking|pouring|seeping in on|from|at|through the left|right|top|side|bottom|joint;
     water|groundwater|ground_water|drip|trickle|stream|moisture 's|is|are|of_water|of_groundwater? ${flowing} in|through;
     water|groundwater|drip|drops|trickle ${flowing} from|out_of|at|down_from the crown|joint|roof|wall|seam|crack|top|ceiling;

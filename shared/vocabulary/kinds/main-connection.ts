@@ -20,6 +20,7 @@ export const mainConnection = {
   `,
   signs: [
     ...spoken`
+    big|large|open pipe|sewer|line from|of|for|is the city|town|street|county|village; this|that|it is|'s the big pipe|one|sewer from|in|of|under the city|street|road;
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
     arrive|arrived|come|came to the main of the city; city in front of us|me; enters|meets|joins|hits|hit|met|joined|entered the city|public|street|town? main|sewer|trunk;
     discharges|discharge|empties|opens|spills|outfalls|flows|dumps|connects out? to|in|into|at the city|public|street|town? main|sewer|trunk;

@@ -19,6 +19,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     'did not reach the main',
   ],
   signs: spoken`
+    i|we 've|have not|never come|got|gotten|made_it|been to the house|main|tank|street|city|sewer|building; haven't|have_not|hadn't come|got|gotten|made_it to|into the house|main|tank|street|city|sewer|building;
     didn't|did_not|couldn't|could_not|never|haven't|have_not|wasn't_able_to|unable_to|not get_to|get_as_far_as|got_as_far_as|make_it_to|made_it_to|reach|reached|seen|make|located the|our|your main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection;
     main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we have|haven't|'ve|has|hasn't|did|didn't|could|couldn't|never not_been|not|been? reached|seen|located|found|inspected|viewed|reach|see;
     main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we never reached|saw|got_to|made; main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we haven't|couldn't|didn't reach|reached|see|seen|get_to;

@@ -15,6 +15,7 @@ export const reducer = {
     reducer|increaser , # to #; reducer|increaser from? # to #; opens|opening|necks|steps|reduces|increases up|down? from # to #;
   `,
   signs: spoken`
+    drops|drop|steps|goes|comes|chokes off|down|up to|into a|an? # inch; increases|increase|reduces|decreases|goes from # to # inch;
     size change; change of size; goes|drops|steps|comes down|up one|a pipe? size;
     reduces|reduced|reducing to|down|from; necks|necked|necking|chokes|pinches down|up to|from|on|here|into;
     necks|necked|necking down; size|diameter change|changes|changed; change in|of size|diameter; size transition;

@@ -17,6 +17,7 @@ export const stopped = {
     pushed to refusal;
   `,
   signs: spoken`
+    hitting|hit|up_against|against|there_'s|met|meeting something hard|solid|stiff; won't|not_going_to|not_gonna|don't_want_to|i_'d_rather_not force it|her|past|through|by; stopped , and|so|not|main|didn't|never|haven't|i; stopped and i|we 've|haven't|didn't|never;
     isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;

@@ -19,6 +19,10 @@ const nounBefore = phraseSet([
   'the',
   'that',
   'this',
+  'my|your|our|his|her|its',
+  "it 's",
+  "that 's",
+  "here 's",
   'one',
   'tight',
   'a tight',
@@ -51,6 +55,12 @@ const nounBefore = phraseSet([
   'single',
   'double',
 ]);
+/** What turns by so many degrees, said before the number. */
+const change = phraseSet([
+  'turns|bends|swings|veers|kicks|jogs|turn|bend',
+  'change of direction ,',
+  'direction change ,',
+]);
 const feetUnit = phraseSet([
   'feet',
   'foot',
@@ -82,6 +92,8 @@ const turnAfter = phraseSet([
   'long sweep',
   'to the left again',
   'again to the',
+  'going|heading|turning|headed|bending|off|toward|towards left|right|down|up|downhill|down_hill|uphill|to|into|in|under',
+  'going|heading|turning down|up hill',
   'down',
   'up into',
   'under',
@@ -107,7 +119,10 @@ export function readAngle(
   });
   const unit = phraseAfter(tokens, number.to, degreeUnit);
   if (unit && !phraseAfter(tokens, number.to, weather)) {
-    return fittingAngles.has(number.value) ? make(number.value, 1, unit.to, false, '<angle> degrees') : null;
+    if (!fittingAngles.has(number.value)) return null;
+    const turns =
+      phraseAfter(tokens, unit.to, turnAfter) !== null || phraseBefore(tokens, number.from, change) !== null;
+    return make(number.value, 1, unit.to, turns, '<angle> degrees');
   }
   // "two forty fives": the number read is the count, the angle stands in the next words.
   const spelled = tokens[number.to];
