@@ -40,7 +40,7 @@ export function pointedAgain(
 const another = /^(second|third|fourth|another|next|other|one)$/;
 /** "Ditto at eighteen", "same story, fourteen", "more of them just past it": the thing before is met once more. */
 const oncemore =
-  /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows) (back|again)( (up|in))?|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
+  /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
 /** Said of what is seen once more, or of what is back to normal. */
 const notOncemore =
   /\b(clear|clean|dry|good|fine|round|smooth|straight|normal|okay|open|back|see (it|them|that)|look|looking|way) (here |there )?again\b|\bon the way\b/;
@@ -89,6 +89,34 @@ function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Cla
   return claim;
 }
 
+/** What may stand beside a fixture that is all a sentence names. */
+const besideFixture =
+  /^(the|a|an|at|on|from|and|that|'s|is|it|feet|foot|ft|line|drain|for|here|there|comes|in|side|hand|okay|so|um|uh|left|right|top|up|upstairs|downstairs|hall|master|guest|half|main|half|point)$/;
+
+/** "Nine, tub, left. Eleven, sink.": in talk this short a fixture with a place is where its drain comes in. */
+function readFixture(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
+  const run = currentRun(reading);
+  if (!run || run.way === 'back' || reading.isSummary || claims.length > 0 || sentence.isQuestion) return null;
+  const services = phrasesOf(sentence.phrases, 'service');
+  const place = phrasesOf(sentence.phrases, 'distance')[0] ?? null;
+  const isParked =
+    place === null && reading.pending !== null && reading.pending.sentence === sentence.index - 1 && run.furthest > 2;
+  if (services.length !== 1 || (place === null && !isParked) || place?.distance.feet === 0) return null;
+  if (sentence.phrases.some(({ family }) => family === 'heading' || family === 'assertion' || family === 'material'))
+    return null;
+  const words = reading.phrases.tokens.slice(sentence.from, sentence.to).filter((_, offset) => {
+    const at = sentence.from + offset;
+    return !sentence.phrases.some((phrase) => phrase.family !== 'camera' && at >= phrase.from && at < phrase.to);
+  });
+  if (!words.every((token) => besideFixture.test(token.text)) || words.length > FIXTURE_TOKENS) return null;
+  const service = services[0]!;
+  const claim = { ...freshClaim('branch', 'a fixture by itself', service.from, service.to), place };
+  claim.source = 'sign';
+  for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+  return claim;
+}
+const FIXTURE_TOKENS = 5;
+
 /** How many sentences after the thing it may be met again. */
 const ONCEMORE_SENTENCES = 3;
 const pipeKinds =
@@ -97,7 +125,7 @@ const pipeKinds =
 /** "Forty feet, second one, right side": the kind is that of the thing before. */
 export function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
   const { tokens } = reading.phrases;
-  const again = readOncemore(reading, sentence, claims);
+  const again = readOncemore(reading, sentence, claims) ?? readFixture(reading, sentence, claims);
   if (again) return [again];
   const before = claims.at(-1);
   const last = reading.focus.findLast((item) => !item.isWithdrawn);
