@@ -9,7 +9,7 @@
  */
 import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
-import { readAngle } from './angle/read-angle.ts';
+import { readAngle, readNamedAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues, notHeadings } from './camera/lexicon.ts';
 import { readClock } from './clock/read-clock.ts';
@@ -128,6 +128,8 @@ export function findPhrases(words: readonly Word[]): Phrases {
   for (const number of numbers) inNumber.fill(true, number.from, number.to);
   const numberEnds = new Set(numbers.map((number) => number.to));
   tokens.forEach((_, at) => {
+    const named = readNamedAngle(tokens, at);
+    if (named) measured.push(named);
     if (inNumber[at]) return;
     const isCounted =
       numberEnds.has(at) ||

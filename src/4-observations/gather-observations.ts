@@ -15,22 +15,25 @@ import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
+import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
-import { readClaims } from './read-claims.ts';
+import { readClaims, type SentenceClaims } from './read-claims.ts';
 import { findDeniedValues, findReplacements, openingCorrection, type Replacement } from './read-corrections.ts';
 import { readEllipsis } from './read-ellipsis.ts';
-import { giveAttributes, givePlaces } from './read-follow-ups.ts';
+import { givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
 import { answerQuestion } from './read-questions.ts';
 import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { disownsPlace, restatesPlace } from './restate-place.ts';
+import { takeServiceSaidBefore } from './said-before.ts';
+import { readSecondPlaces } from './second-places.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
 import { endsAddress } from './street-names.ts';
@@ -79,6 +82,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     : found.claims.filter(
         (claim) => !isOpeningOnly(reading, claim, isRunTalk) && !endsAddress(reading.phrases, claim.to - 1, isBefore),
       );
+  claims.push(...readSecondPlaces(sentence, claims, tokens));
   claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
   if (currentRun(reading) === null && needsRun(reading, sentence, claims, isWithdrawn))
@@ -94,7 +98,9 @@ function readSentence(reading: Reading, whole: Sentence): void {
     if (item) reading.latest = item;
   }
   if (touched.length === 0 && claims.length === 0) doubtLast(reading, sentence);
+  const earlier = sentence.index - reading.focusSentence <= 1 ? reading.focus : [];
   if (touched.length > 0) {
+    takeServiceSaidBefore(reading, sentence, touched);
     reading.focus =
       reading.focusSentence === sentence.index
         ? [...reading.focus.filter((item) => !touched.includes(item)), ...touched]
@@ -107,7 +113,8 @@ function readSentence(reading: Reading, whole: Sentence): void {
     const takesPlaces = touched.length === 0 && !isPipeTalk;
     // "No, make that thirty three feet, about half an inch": the place is corrected before the size becomes the last value.
     const isCorrected = takesPlaces && correcting !== null && givePlaces(reading, sentence, correcting);
-    isFollowUp = giveAttributes(reading, sentence, found.loose, correcting) || isCorrected;
+    isFollowUp =
+      giveAttributes(reading, sentence, saidFirst(found, claims, touched), correcting, earlier) || isCorrected;
     if (takesPlaces && !isCorrected) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
   }
   const lastPlace = phrasesOf(sentence.phrases, 'distance').at(-1)?.distance;
@@ -127,6 +134,13 @@ function readSentence(reading: Reading, whole: Sentence): void {
   if (isRunTalk) ownRunTalk(reading, sentence);
   ownRest(reading, sentence, touched, isPipeTalk);
 }
+
+/** "Goes down to the right, and the liner starts": what stands before the first thing may be of the thing before. */
+const saidFirst = (found: SentenceClaims, claims: readonly Claim[], touched: readonly Item[]): readonly LoosePhrase[] =>
+  found.loose.map((phrase) => ({
+    phrase,
+    isAhead: touched.length > 0 && claims.every((claim) => claim.from >= phrase.to),
+  }));
 
 /** "From 18 to 24, no, make it 26": the "no" takes back a value and denies nothing. */
 const isCorrectingNo = (pair: Replacement, phrase: Phrase): boolean =>

@@ -210,8 +210,14 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
         .slice(before.to, claim.from + 1)
         .some((token) => /^(another|second|more|also|again|next|plus|other)$/.test(token.text));
     const placesAfter = sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.from >= claim.to);
+    // "Twelve feet, roots at the top, fifteen feet, roots on the left": each after its own place.
+    const isAfterOwn =
+      before !== undefined &&
+      sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.to <= before.from) &&
+      places.some((place) => claim.from - place.to <= 3);
     const isReferred = before !== undefined && /^(the|that|this)$/.test(tokens[claim.from - 1]?.text ?? '');
-    const isSame = isReferred || (before !== undefined && !isAnother && !(places.length > 0 && placesAfter));
+    const isSame =
+      isReferred || (before !== undefined && !isAnother && !isAfterOwn && !(places.length > 0 && placesAfter));
     const isDeniedNow =
       before !== undefined &&
       tokens

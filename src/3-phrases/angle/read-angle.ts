@@ -49,6 +49,8 @@ const nounBefore = phraseSet([
   'elbow',
   'bend',
   'wye',
+  'turns|turn|turning|bends|bend|swings|jogs|kicks|hooks left|right ,',
+  'turns|turn|turning|bends|bend|swings|jogs|kicks|hooks to the left|right ,',
   'single',
   'double',
 ]);
@@ -58,6 +60,35 @@ const change = phraseSet([
   'change of direction ,',
   'direction change ,',
 ]);
+
+/** Turns named by the part of a circle they make. */
+const namedAngles: ReadonlyMap<string, number> = new Map([
+  ['quarter', 90],
+  ['1/4', 90],
+  ['eighth', 45],
+  ['1/8', 45],
+  ['sixteenth', 22.5],
+  ['1/16', 22.5],
+]);
+
+/** "quarter bend", "an eighth bend", "a right angle". */
+export function readNamedAngle(tokens: readonly Token[], at: number): PhraseOf<'angle'> | null {
+  const word = tokens[at]?.text ?? '';
+  const next = tokens[at]?.breakAfter === 'none' ? (tokens[at + 1]?.text ?? '') : '';
+  const degrees = /^(bend|bends|turn|ell|elbow)$/.test(next) ? namedAngles.get(word) : undefined;
+  const isRight = word === 'right' && /^(angle|angles)$/.test(next);
+  if (degrees === undefined && !isRight) return null;
+  return {
+    family: 'angle',
+    degrees: degrees ?? 90,
+    count: 1,
+    isNoun: false,
+    from: at,
+    to: at + 2,
+    rule: '<part> bend',
+  };
+}
+
 const feetUnit = phraseSet([
   'feet',
   'foot',
@@ -107,7 +138,8 @@ export function readAngle(
 ): PhraseOf<'angle'> | null {
   const make = (degrees: number, count: number, to: number, isNoun: boolean, rule: string): PhraseOf<'angle'> => ({
     family: 'angle',
-    degrees,
+    // The fitting called a twenty two turns by half a degree more.
+    degrees: degrees === 22 ? 22.5 : degrees,
     count,
     isNoun,
     from: number.from,
