@@ -174,8 +174,7 @@ export function readAngle(
       : null;
   const isPlaced =
     place !== null && !phraseAfter(tokens, place.to, notFeet) && /^(22\.5|45|90)$/.test(String(number.value));
-  const isNoun =
-    isTurned || isPlaced || isOfBend(tokens, number) || phraseBefore(tokens, number.from, nounBefore) !== null;
+  const isNoun = isTurned || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
   if (!isNoun && isOfBend(tokens, number)) return make(number.value, 1, number.to, false, 'bend, <angle>');
