@@ -96,8 +96,10 @@ export function groupPlaces(tokens: readonly Token[], places: readonly Phrase[])
     const lead = textOf(tokens, Math.max(0, place.from - 3), place.from);
     const last = groups.at(-1);
     const follows = last !== undefined && place.from - last.to <= 8;
+    // "Plastic up to 47 and another coupling": the end of the one is the place of the other.
+    const opensNext = /^(and|then) (a|an|another|there|we|i)\b/.test(textOf(tokens, place.to, place.to + 2));
     const isPart =
-      (place.family === 'distance' && place.distance.isEnd === true) ||
+      (place.family === 'distance' && place.distance.isEnd === true && !opensNext) ||
       /\b(make that|make it|call it|no|sorry|i mean|wait)( it 's)?$/.test(lead);
     if (follows && isPart) last.to = place.to;
     else groups.push({ from: place.from, to: place.to });

@@ -162,7 +162,9 @@ export function readAngle(
       return make(45, number.value, number.to + 2, true, '<count> <angle>s');
   }
   if (!fittingAngles.has(number.value) || phraseAfter(tokens, number.to, feetUnit)) return null;
-  const isTurned = phraseAfter(tokens, number.to, turnAfter) !== null;
+  // "Scale from thirty down to forty" is a stretch.
+  const turn = phraseAfter(tokens, number.to, turnAfter);
+  const isTurned = turn !== null && !(turn.text === 'down' && /^(to|through|thru)$/.test(tokens[turn.to]?.text ?? ''));
   // "Coupling at eleven, ninety at fifteen": an angle with a place of its own.
   const opens =
     number.from === 0 ||

@@ -7,7 +7,8 @@ import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts'
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isPulledBack, readInside } from './around-place.ts';
-import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
+import { isEndLed } from './end-words.ts';
+import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isTravelled } from './travel.ts';
@@ -98,7 +99,10 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
   if (isDepth(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
-  const isEnd = phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null || endsAfter(tokens, number.to);
+  const isEnd =
+    phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null ||
+    isEndLed(tokens, number.from) ||
+    endsAfter(tokens, number.to);
   const more = phraseAfter(tokens, number.to, moreFeet);
   if (more && !number.isFraction) {
     const relative = readRelative(tokens, number.from, more.to);
@@ -215,6 +219,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     afterBarePlace.has(tokens[to]?.text ?? '') ||
     goesOnToSay.test(tokens[to]?.text ?? '') ||
     startsPhraseSoon(context, to) ||
+    opensRange(tokens, to) ||
     tail !== null;
   if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
@@ -223,6 +228,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   const isFirm =
     isEndOfClause(tokens, to) ||
     startsPhraseSoon(context, to) ||
+    opensRange(tokens, to) ||
     /^(there|here|and|feet|to|through|thru|until|till|out|up)$/.test(tokens[to]?.text ?? '');
   if (value < 10 && !isFirm) return null;
   const opens =
@@ -231,6 +237,14 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     phraseBefore(tokens, number.from, place) !== null ||
     isEnd;
   return opens && follows ? made('bare') : null;
+}
+
+const rangeWords = phraseSet(rangeBetween);
+
+/** "Nine and a half down to twelve": the other end follows. */
+function opensRange(tokens: readonly Token[], at: number): boolean {
+  const words = phraseAfter(tokens, at, rangeWords);
+  return words !== null && words.text !== 'or' && readNumber(tokens, words.to) !== null;
 }
 
 /** How many free words may stand between a bare number and the thing it places ("15 fresh air vent"). */

@@ -1,0 +1,41 @@
+/**
+ * Words before a number that say a stretch ends there, by their frame: something lasts, and then "to", "until" or "by". How far
+ * the camera goes ("I'm up to twenty") ends nothing.
+ */
+import { type Token, textOf } from '../token/token.ts';
+
+/** How far before a number, in tokens, such words are looked for. */
+const REACH_TOKENS = 10;
+
+const soft =
+  "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see)*";
+const until = /\b(until|till|til)( \S+){0,6}$/;
+const reaches = new RegExp(
+  `\\b(up|down|out|on|along|clear|all the way|far|from (here|there|then)|with (us|me)|here|there|stays|stayed|lasts|lasting|keeps|keeps up|holds|continues|goes|runs|carries|carries on|extends|reaches|spreads|whole way)( out| on| up| down| along| over| like that| that way| all the way| clear){0,2} (to|through|thru)${soft}$`,
+);
+const gives = new RegExp(
+  `\\b(lets? up|let up|gives out|gave out|dies out|died out|thins out|thinned out|eases( off| up)?|finish(es|ed)?|ends?|ended|ending|quits?|peters out|tapers (off|out)|fades( out)?|(last|end|edge) of (it|that|this|them)( is| 's)?|come(s)? back( up)?|back up|picks up again)( again| now| there| here)?( at| by| around| near){0,2}${soft}$`,
+);
+/** The camera, or who pushes it, is what goes. */
+const goer =
+  /\b(i|we|i 'm|we 're|i 've|we 've|i 'll|we 'll|let 's|camera|head|counter|reel|coming|gonna|pushing|push)( \S+){0,3} (up|down|out|on|over|through|back|going|go|to|until|till|til|all the way)\b/;
+const losesSight = /\b(don't|doesn't|didn't|do not|does not|never|not|lose|lost|out of)\b/;
+
+/** Whether the words before the number at `at` say that something ends there. */
+export function isEndLed(tokens: readonly Token[], at: number): boolean {
+  let from = at;
+  while (from > 0 && at - from < REACH_TOKENS) {
+    const token = tokens[from - 1]!;
+    if (token.breakAfter === 'stop' || token.breakAfter === 'question' || /^\d/.test(token.text)) break;
+    from -= 1;
+  }
+  const lead = textOf(tokens, from, at);
+  if (goer.test(lead) && !losesSight.test(lead)) return false;
+  return until.test(lead) ? isAskedFor(lead) : reaches.test(lead) || gives.test(lead);
+}
+
+/** "Until I reach the wall at nineteen": the number is of what it lasts until. */
+const isAskedFor = (lead: string): boolean => {
+  const words = (until.exec(lead)?.[0] ?? '').split(' ').slice(1);
+  return words.length <= 2 || /^(at|by|around|about|say|say,|oh|uh|um|maybe)$/.test(words.at(-1) ?? '');
+};
