@@ -164,10 +164,12 @@ export function findPhrases(words: readonly Word[]): Phrases {
   const isAnnounced = (phrase: Phrase): boolean =>
     phrase.family === 'distance' && announced.some((match) => match.from <= phrase.from && match.to >= phrase.to);
 
+  const holdsThing = (from: number, to: number): boolean =>
+    things.some((thing) => thing.family === 'thing' && thing.source === 'word' && thing.from >= from && thing.to <= to);
   const phrases: Phrase[] = [
     ...named,
     ...free,
-    ...joinPlaces(tokens, whole).filter((place) => !isAnnounced(place)),
+    ...joinPlaces(tokens, whole, holdsThing).filter((place) => !isAnnounced(place)),
     ...readWordPlaces(tokens),
     ...findCues(headingFinder, tokens).map(
       (match): Phrase => ({

@@ -8,6 +8,7 @@ import { kindTakes } from './claim.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
 import { spread } from './place-claim.ts';
 import { readClaims } from './read-claims.ts';
+import { isAnotherAlone } from './read-ellipsis.ts';
 import type { Sentence } from './sentence.ts';
 import { endTold } from './tell-ends.ts';
 
@@ -74,6 +75,7 @@ export function markOf(
       phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun),
   );
   if (!hasThing) {
+    if (isAnotherAlone(sentence.text)) return { sort: 'thing', sentence, isWanting: true, kinds: [] };
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
     if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
     const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;

@@ -8,6 +8,7 @@ import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
 import { denyKind } from './deny-kind.ts';
+import { endNamed } from './end-named.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
 import {
@@ -114,6 +115,8 @@ export function readClaim(
     reading.focus.some((item) => item.kind === upper && !item.isWithdrawn)
   )
     return consider(`part of the ${upper}`);
+  const ended = endNamed(reading, sentence, claim, assertion, placing);
+  if (ended) return ended;
   const fuller = run?.way === 'out' ? tellShare(reading, sentence, claim, assertion) : null;
   if (fuller) return fuller;
   const worse = run?.way === 'out' ? growWorse(reading, sentence, claim, assertion) : null;

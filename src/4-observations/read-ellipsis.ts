@@ -37,7 +37,10 @@ export function pointedAgain(
   return claim;
 }
 
-const another = /^(second|third|fourth|another|next|other|one)$/;
+const another = /^(second|third|fourth|another|next|other|one|more|again)$/;
+const lots = /^(batch|bunch|lot|set|stretch|clump|spot|section|cluster|mess|bit)$/;
+/** "Another. Thirty to thirty six." */
+export const isAnotherAlone = (text: string): boolean => /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
 /** "Ditto at eighteen", "same story, fourteen", "more of them just past it": the thing before is met once more. */
 const oncemore =
   /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
@@ -150,14 +153,23 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
     const names =
       another.test(text) &&
       (/^(one|1)$/.test(next) ||
-        (text === 'another' && (tokens[at]?.breakAfter !== 'none' || /^(at|here|there|on)$/.test(next))) ||
+        (text === 'another' && (tokens[at]?.breakAfter !== 'none' || /^(at|here|there|on|from)$/.test(next))) ||
+        (text === 'another' && lots.test(next)) ||
+        // "Roots at ten, more at twelve": not "two feet more at the bend".
+        (text === 'more' &&
+          before !== undefined &&
+          /^(at|from)$/.test(next) &&
+          !/\d|feet|foot/.test(tokens[at - 1]?.text ?? '')) ||
+        isAnotherAlone(sentence.text) ||
         (text === 'one' && next === 'more') ||
         // "Two wyes, one on the left at fourteen and one on the right at sixteen".
         (text === 'one' &&
           /^(on|at|to|from|off|coming)$/.test(next) &&
           tokens.slice(before?.to ?? sentence.from, at).some((token) => token.text === 'one')));
     if (!names) continue;
-    const place = before ? (places.find((phrase) => phrase.from > before.to) ?? null) : (places[0] ?? null);
+    const place = before
+      ? (places.find((phrase) => phrase.from > before.to) ?? null)
+      : (places[0] ?? reading.plan.after.get(sentence.index)?.place ?? null);
     const relative = place === null ? (relatives[0] ?? null) : null;
     if (place === null && relative === null) continue;
     const claim: Claim = {

@@ -18,18 +18,22 @@ const squeeze = (text: string): string =>
     .replace(/^(, )+|( ,)+$/g, '')
     .trim();
 
-function rangeWords(tokens: readonly Token[], first: Place, second: Place): string | null {
+function rangeWords(tokens: readonly Token[], first: Place, second: Place, holdsThing: HoldsThing): string | null {
   const gap = wordsBetween(tokens, first.to, second.from);
   if (gap === null) return null;
   const bare = squeeze(gap);
   if (range.has(gap.trim()) || range.has(bare)) return bare === '' ? 'to' : bare;
   if (bare === 'and' && phraseBefore(tokens, first.from, between)) return 'between … and';
   // "in at 12, out at 20": a gap of free words that ends in the words of an ending.
-  return second.isEnd && gap.split(' ').length <= 8 ? gap : null;
+  // "hole at 35, and it ends at 40": what is named between them has the first for its place.
+  return second.isEnd && gap.split(' ').length <= 8 && !holdsThing(first.to, second.from) ? gap : null;
 }
 
+/** Whether something is named between two tokens. */
+type HoldsThing = (from: number, to: number) => boolean;
+
 /** Turns places into distance and relative phrases. */
-export function joinPlaces(tokens: readonly Token[], places: readonly Place[]): Phrase[] {
+export function joinPlaces(tokens: readonly Token[], places: readonly Place[], holdsThing: HoldsThing): Phrase[] {
   const phrases: Phrase[] = [];
   for (let index = 0; index < places.length; index += 1) {
     const first = places[index]!;
@@ -38,7 +42,7 @@ export function joinPlaces(tokens: readonly Token[], places: readonly Place[]): 
       continue;
     }
     const second = places[index + 1];
-    const words = second && second.sign === null ? rangeWords(tokens, first, second) : null;
+    const words = second && second.sign === null ? rangeWords(tokens, first, second, holdsThing) : null;
     // "as far as sixteen, it begins at ten": the end is said first.
     if (second && isToldBackwards(tokens, first, second)) {
       phrases.push({
