@@ -40,7 +40,8 @@ export function pointedAgain(
 const another = /^(second|third|fourth|another|next|other|one|more|again)$/;
 const lots = /^(batch|bunch|lot|set|stretch|clump|spot|section|cluster|mess|bit)$/;
 /** "Another. Thirty to thirty six." */
-export const isAnotherAlone = (text: string): boolean => /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
+export const isAnotherAlone = (text: string): boolean =>
+  /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
 /** "Ditto at eighteen", "same story, fourteen", "more of them just past it": the thing before is met once more. */
 const oncemore =
   /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;

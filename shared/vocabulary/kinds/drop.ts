@@ -36,16 +36,14 @@ export const drop = {
       { text: 'The line goes over the edge at nineteen feet.', gives: { at: 19 } },
       { text: 'Twenty seven, the pipe dives.', gives: { at: 27 } },
       { text: 'Thirty eight feet, she turns straight down.', gives: { at: 38 } },
+      { text: "There's a vertical drop at fifty one, goes down to fifty five.", gives: { at: 51, to: 55 } },
     ],
     never: [
       'A vertical drop like that is hard on the cable.',
       "I'll drop the camera in the other side after lunch.",
       "Don't drop that reel on the tile.",
     ],
-    notYet: [
-      { text: "There's a vertical drop at fifty one, goes down to fifty five.", gives: { at: 51, to: 55 } },
-      { text: 'The signal drops off out by the street.', gives: [] },
-    ],
+    notYet: [{ text: 'The signal drops off out by the street.', gives: [] }],
   },
   report: {
     meaning: 'The line turns and falls steeply or straight down here.',

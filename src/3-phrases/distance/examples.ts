@@ -42,6 +42,10 @@ export const examples = {
       ],
     },
     {
+      value: { feet: 40, toFeet: 44 },
+      ways: ['from forty four back to forty', 'scale, forty down to forty four'],
+    },
+    {
       value: { feet: 31, toFeet: 38 },
       ways: [
         '31-38 feet',
@@ -57,7 +61,17 @@ export const examples = {
     },
     {
       value: { feet: 45, isEnd: true },
-      ways: ['out of it at forty five', 'clears up at forty five', 'all the way to forty five', 'lets go at 45'],
+      ways: [
+        "it doesn't come back up till forty five",
+        "and I don't see it let up until, oh, forty five",
+        'it is with us all the way to forty five',
+        'it keeps up until I reach the wall at forty five',
+        'the last of it is at forty five',
+        'out of it at forty five',
+        'clears up at forty five',
+        'all the way to forty five',
+        'lets go at 45',
+      ],
     },
     { value: { feet: 52 }, ways: ['a belly at fifty to feet', 'crack at 52'] },
     {
@@ -131,11 +145,5 @@ export const examples = {
     'for the next five feet',
     'water two inches deep',
     'runs three feet',
-  ],
-  notYet: [
-    {
-      value: { feet: 40, toFeet: 44 },
-      ways: ['from forty four back to forty'],
-    },
   ],
 } satisfies FamilyExamples<DistanceExample>;
