@@ -83,6 +83,8 @@ function choosePlace(
       gap.length <= 3
     )
       cost -= 5;
+    // "Six down to four, at 33": a number by itself gives way to one that is said to be a place.
+    if (place.distance.frame === 'bare' && places.some((other) => isFirm(other))) cost += 2;
     // A place after which another thing follows directly belongs to that one.
     if (!isBefore && next && next.from >= place.to && next.from - place.to <= 2 && placesFirst) cost += 4;
     if (cost < bestCost) {
@@ -92,6 +94,8 @@ function choosePlace(
   }
   return best;
 }
+
+const isFirm = ({ distance }: PhraseOf<'distance'>): boolean => distance.frame !== 'bare' && distance.isEnd !== true;
 
 function chooseRelative(
   claim: Claim,

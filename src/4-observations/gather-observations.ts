@@ -64,7 +64,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const { isRunTalk } = readRuns(reading, sentence);
   resumeOutward(reading, sentence);
   const isReread =
-    replacements.some((pair) => pair.old.family === 'distance') &&
+    replacements.some((pair) => pair.old.family === 'distance' && pair.isRunOn !== true) &&
     !whole.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material');
   const correcting =
     openingCorrection(sentence, tokens) ??
@@ -162,12 +162,18 @@ const lastValueOf = (item: Item, sentence: number): Reading['lastValue'] => ({
   sentence,
 });
 
+/** "No, let me look at it.", "Sorry. Wait." */
+const hesitant =
+  /^((no|nope|nah|sorry|wait|hang|hold|on|actually|rather|well|or|say|i|'m|mean|let|lemme|me|us|'s|see|look|check|read|do|try|at|it|that|this|again|uh|um|oh|ah|hmm|hm|okay|one|a|the|second|sec|moment|minute|counter|number|my|please|not|isn't|right|is|closer|up|there|now)( |$))+$/;
+
 /** "Correction.", "I read the number wrong.", "Correction to the crack." */
 function isOnlyCorrection(sentence: Sentence): boolean {
   const cue = phrasesOf(sentence.phrases, 'correction').find((phrase) => phrase.cue.act === 'replace');
   // "As it should be" corrects nothing.
   if (cue === undefined || cue.rule.startsWith('should')) return false;
   const isStrong = cue.cue.strength === 'strong';
+  // "Well, the seller isn't an engineer." takes nothing back.
+  if (!isStrong && !hesitant.test(sentence.text)) return false;
   return (
     sentence.phrases.every(
       ({ family }) =>

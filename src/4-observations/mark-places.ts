@@ -37,14 +37,22 @@ export type Mark =
 const leadsBack =
   /\b((that|that one|those|it|they|this|these|which) ('s|is|are|was|were|starts?|begins?|began|started|would be|runs?|goes)|counter|footage|number|reads|call it|there we go)( \S+){0,3}$/;
 const followsBack = /^(for the record|on the counter|there|for that( one)?)\b/;
+/** "They come in at nine o'clock, twenty seven feet", "from thirty to forty it's on the floor": said of what was named. */
+const ofLast =
+  /\b(it|they|that one|those|these|this one) ('s|is|are|'re|was|were|comes?|came|starts?|begins?|sits?|lies|runs?|shows?|looks?|has|have|hangs?|fills?|takes?|sticks?)\b/;
+const ofCounter =
+  /\b(it|this|that) (says|reads|is|'s) (at |about |now )*\S+( \S+)?$|\b(it|they|this|that) (goes|turns|changes|drops|opens|narrows|widens|gets|becomes|joins)\b/;
 
 export function looksBack(
   { sentence, place }: { sentence: Sentence; place: PhraseOf<'distance'> },
   phrases: Phrases,
 ): boolean {
+  const saidBefore = textOf(phrases.tokens, sentence.from, Math.max(sentence.from, place.from));
   return (
-    leadsBack.test(textOf(phrases.tokens, sentence.from, Math.max(sentence.from, place.from))) ||
-    followsBack.test(textOf(phrases.tokens, place.to, sentence.to))
+    leadsBack.test(saidBefore) ||
+    followsBack.test(textOf(phrases.tokens, place.to, sentence.to)) ||
+    (ofLast.test(saidBefore) && !ofCounter.test(sentence.text)) ||
+    (place.distance.toFeet !== null && saidBefore.split(' ').length <= 1 && ofLast.test(sentence.text))
   );
 }
 

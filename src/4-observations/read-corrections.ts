@@ -18,6 +18,8 @@ export interface Replacement {
   readonly by: Phrase;
   readonly said: Phrase;
   readonly isStrong: boolean;
+  /** The counter was only read on ("forty one, forty two"): nothing said before is corrected. */
+  readonly isRunOn?: boolean;
 }
 
 const sameSort = (a: Phrase, b: Phrase): boolean =>
@@ -98,7 +100,8 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
     } else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
     else if (!otherThing && (isCalled(old, by, tokens) || isSettled(old, by, tokens)))
       found.push({ old, by: standingFor(old, by), said: by, isStrong: false });
-    else if (isRunningOn(old, by, tokens)) found.push({ old, by: standingFor(old, by), said: by, isStrong: true });
+    else if (isRunningOn(old, by, tokens))
+      found.push({ old, by: standingFor(old, by), said: by, isStrong: true, isRunOn: true });
   }
   return found;
 }

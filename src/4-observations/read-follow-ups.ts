@@ -54,7 +54,15 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = phrasesOf(sentence.phrases, 'distance').at(-1);
   if (!run || !place) return false;
-  if (correcting !== null && !correctsPending(reading, sentence) && replaceLast(reading, sentence, place, correcting))
+  // "Well now, twenty feet. A cleanout.", "Wait one. Fifteen. Bend.": the number is of what is named next.
+  const saysSo = phrasesOf(sentence.phrases, 'correction').some((cue) => !/^(well|or|say)$/.test(cue.rule));
+  const isOfNext = correcting === 'weak' && !saysSo && /next|both/.test(reading.plan.lone.get(sentence.index) ?? '');
+  if (
+    correcting !== null &&
+    !isOfNext &&
+    !correctsPending(reading, sentence) &&
+    replaceLast(reading, sentence, place, correcting)
+  )
     return true;
   if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
@@ -121,6 +129,10 @@ function correctsPending(reading: Reading, sentence: Sentence): boolean {
   return [pending.sentence, sentence.index].some((index) => /next|both/.test(plan.lone.get(index) ?? ''));
 }
 
+/** A sentence of so few tokens says little but a number. */
+const SHORT_TOKENS = 4;
+/** No more things than these are named in one sentence. */
+const SAID_TOGETHER = 6;
 const saysStart = /\b(starts?|began|begins?|beginning|starting)\b/;
 const saysEnd = /\b(ends?|ended|out|until|till|stops?|quits?|finish(es)?|goes to)\b/;
 
@@ -143,14 +155,15 @@ function replaceLast(
   const last = reading.lastValue;
   if (last === null || last.item.isWithdrawn || sentence.index - last.sentence > 3) return false;
   if (last.item.kind === 'pipe' && last.item.at === 0) return false;
-  if (correcting === 'weak' && sentence.index - last.sentence > 2) return false;
+  const isShort = sentence.to - sentence.from <= SHORT_TOKENS;
+  if (correcting === 'weak' && !isShort && sentence.index - last.sentence > 2) return false;
   const { feet, toFeet } = place.distance;
   if (place.distance.frame === 'bare' && replaceMeasure(reading, sentence, last.item, feet)) return true;
   const field = replacedEnd(last, sentence);
   if (field === null) return false;
   recordOld(last.item, field, field === 'at' ? last.item.at : last.item.fields.to, sentence);
   // What the same sentence placed there moves with it.
-  for (const other of field === 'at' ? reading.focus : [])
+  for (const other of field === 'at' ? reading.items.slice(-SAID_TOGETHER) : [])
     if (other !== last.item && !other.isWithdrawn && other.sentence === last.item.sentence && other.at === last.item.at)
       other.at = feet;
   if (toFeet !== null || field === 'at') last.item.at = feet;

@@ -38,7 +38,7 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
   if (sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material')) return null;
   if (sentence.isQuestion || place.distance.toFeet !== null || sentence.to - sentence.from > SHORT_TOKENS) return null;
   if (/next|both/.test(reading.plan.lone.get(sentence.index) ?? '')) return null;
-  if (endTold(reading.sentences, sentence) === 'plain') return null;
+  if (endTold(reading.sentences, sentence) !== null) return null;
   const was = last.item.fields.to ?? last.item.at;
   const { feet } = place.distance;
   if (was === null || was === feet || last.item.at === feet) return null;

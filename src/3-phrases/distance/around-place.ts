@@ -23,6 +23,8 @@ const outAfter =
   /^(feet |foot )?(and |then |and then )?(i 'm|we 're|it 's|i come|we come|i 've come|we 've come) (back )?(out( of (it|that|there|the \w+))?|clear( of it)?|through it|gone|over|past it)( |$)/;
 
 export function endsAfter(tokens: readonly Token[], at: number): boolean {
+  // "It begins at thirty one. I'm out of it at forty."
+  if (/\b(begin|begins|began|start|starts|started|from)\b/.test(textOf(tokens, Math.max(0, at - 5), at))) return false;
   const words = textOf(tokens, at, at + 9);
   const match = outAfter.exec(words)?.[0];
   if (match === undefined) return false;

@@ -142,6 +142,9 @@ export const insideAfter: readonly string[] = spoken`into; inside; into it; into
 /** A bare number may be a place when one of these follows. */
 export const afterBarePlace: ReadonlySet<string> = new Set([
   'about',
+  'also',
+  'too',
+  'again',
   'may',
   'might',
   'could',

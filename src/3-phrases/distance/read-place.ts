@@ -219,7 +219,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     afterBarePlace.has(tokens[to]?.text ?? '') ||
     goesOnToSay.test(tokens[to]?.text ?? '') ||
     startsPhraseSoon(context, to) ||
-    opensRange(tokens, to) ||
+    opensRange(tokens, to, value) ||
     tail !== null;
   if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
@@ -228,7 +228,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   const isFirm =
     isEndOfClause(tokens, to) ||
     startsPhraseSoon(context, to) ||
-    opensRange(tokens, to) ||
+    opensRange(tokens, to, value) ||
     /^(there|here|and|feet|to|through|thru|until|till|out|up)$/.test(tokens[to]?.text ?? '');
   if (value < 10 && !isFirm) return null;
   const opens =
@@ -242,9 +242,10 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
 const rangeWords = phraseSet(rangeBetween);
 
 /** "Nine and a half down to twelve": the other end follows. */
-function opensRange(tokens: readonly Token[], at: number): boolean {
+function opensRange(tokens: readonly Token[], at: number, feet: number): boolean {
   const words = phraseAfter(tokens, at, rangeWords);
-  return words !== null && words.text !== 'or' && readNumber(tokens, words.to) !== null;
+  const other = words === null || words.text === 'or' ? null : readNumber(tokens, words.to);
+  return other !== null && (words?.text === 'back to' ? other.value < feet : other.value > feet);
 }
 
 /** How many free words may stand between a bare number and the thing it places ("15 fresh air vent"). */
