@@ -19,6 +19,7 @@ import { degreeWords, notDegrees } from './degree/lexicon.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
 import { type Place, readPlace, readPlaceAtUnit } from './distance/read-place.ts';
 import { buildCueFinder, findCues } from './lexicon/find-cues.ts';
+import { respellInch } from './number/misheard-inch.ts';
 import { respellTo } from './number/misheard-to.ts';
 import { type NumberPhrase, readNumbers } from './number/read-number.ts';
 import type { Phrase } from './phrase.ts';
@@ -55,7 +56,7 @@ const headingFinder = buildCueFinder(
 
 /** Reads all phrases of a talk, in order of their first token. Never throws on any words. */
 export function findPhrases(words: readonly Word[]): Phrases {
-  const tokens = respellTo(cutTokens(words));
+  const tokens = respellInch(respellTo(cutTokens(words)));
   const numbers = readNumbers(tokens);
   const things = findThings(tokens, frameTest(tokens, numbers), numbers);
   const positions = findCues(positionFinder, tokens).map(

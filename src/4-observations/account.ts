@@ -3,7 +3,7 @@
 import type { Absent, Aside, Heard } from '../../shared/schemas/draft.ts';
 import type { Word } from '../../shared/schemas/word.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { reasonAside } from './aside.ts';
+import { leftOver } from './aside.ts';
 import type { Item, Owner, Reading } from './reading.ts';
 
 const round = (seconds: number): number => Math.round(seconds * 100) / 100;
@@ -45,7 +45,7 @@ export function readStretches(reading: Reading): Stretch[] {
     const isDenying = only?.sort === 'absent';
     for (let at = sentence.from; at < sentence.to; at += 1) {
       const before = isDenying && at > sentence.from ? (reading.owners[at - 1] ?? null) : null;
-      reading.owners[at] ??= before ?? only ?? { sort: 'aside', why: reasonAside(reading, sentence) };
+      reading.owners[at] ??= before ?? only ?? leftOver(reading, sentence);
     }
   }
   const stretches: Stretch[] = [];

@@ -36,7 +36,7 @@ import { takeServiceSaidBefore } from './said-before.ts';
 import { readSecondPlaces } from './second-places.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
-import { endsAddress, isInStreetName } from './street-names.ts';
+import { endsAddress } from './street-names.ts';
 import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
@@ -80,10 +80,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const claims = isWithdrawn
     ? []
     : found.claims.filter(
-        (claim) =>
-          !isOpeningOnly(reading, claim, isRunTalk) &&
-          !endsAddress(reading.phrases, claim.to - 1, isBefore) &&
-          !isInStreetName(reading.phrases, claim.from, claim.to, sentence.from),
+        (claim) => !isOpeningOnly(reading, claim, isRunTalk) && !endsAddress(reading.phrases, claim.to - 1, isBefore),
       );
   claims.push(...readSecondPlaces(sentence, claims, tokens));
   claims.push(...readEllipsis(reading, sentence, claims));
