@@ -177,4 +177,15 @@ export const materials = [
 ] as const satisfies readonly Material[];
 
 export type MaterialName = (typeof materials)[number]['name'];
+
+/** Words of one material by which others are also called, once it is known which pipe it is. */
+export const looseNames: Readonly<Record<string, readonly MaterialName[]>> = {
+  iron: ['ductile-iron', 'galvanized'],
+  plastic: ['abs', 'hdpe'],
+  'black plastic': ['hdpe'],
+  'black pipe': ['hdpe', 'bituminous-fiber'],
+  'black plastic pipe': ['hdpe'],
+  concrete: ['asbestos-cement'],
+  'cement pipe': ['asbestos-cement'],
+};
 export const materialNames = materials.map((m) => m.name) as [MaterialName, ...MaterialName[]];

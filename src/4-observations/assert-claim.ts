@@ -190,5 +190,6 @@ function isSameStatement(cue: Cue, claim: Claim, tokens: readonly Token[]): bool
 function clauseBefore(tokens: readonly Token[], sentence: Sentence, claim: Claim): string {
   let from = claim.from;
   while (from > sentence.from && tokens[from - 1]?.breakAfter === 'none' && claim.from - from < 12) from -= 1;
-  return textOf(tokens, from, claim.to);
+  // A thing named twice ends where it was named first.
+  return textOf(tokens, from, claim.things[0]?.to ?? claim.to);
 }

@@ -13,6 +13,7 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { assertClaim } from './assert-claim.ts';
+import { fieldOf } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
@@ -114,7 +115,8 @@ function readSentence(reading: Reading, whole: Sentence): void {
     // "No, make that thirty three feet, about half an inch": the place is corrected before the size becomes the last value.
     const isCorrected = takesPlaces && correcting !== null && givePlaces(reading, sentence, correcting);
     isFollowUp =
-      giveAttributes(reading, sentence, saidFirst(found, claims, touched), correcting, earlier) || isCorrected;
+      giveAttributes(reading, sentence, saidFirst(sentence, found, claims, touched), correcting, earlier) ||
+      isCorrected;
     if (takesPlaces && !isCorrected) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
   }
   const lastPlace = phrasesOf(sentence.phrases, 'distance').at(-1)?.distance;
@@ -136,11 +138,20 @@ function readSentence(reading: Reading, whole: Sentence): void {
 }
 
 /** "Goes down to the right, and the liner starts": what stands before the first thing may be of the thing before. */
-const saidFirst = (found: SentenceClaims, claims: readonly Claim[], touched: readonly Item[]): readonly LoosePhrase[] =>
-  found.loose.map((phrase) => ({
+function saidFirst(
+  sentence: Sentence,
+  found: SentenceClaims,
+  claims: readonly Claim[],
+  touched: readonly Item[],
+): readonly LoosePhrase[] {
+  // "A rusty one, lying on the bottom": an everyday word that was not believed leaves what was said with it.
+  const isUnbelieved = touched.length === 0 && claims.length > 0 && claims.every((claim) => claim.source === 'weak');
+  const loose = isUnbelieved ? sentence.phrases.filter((phrase) => fieldOf(phrase) !== null) : found.loose;
+  return loose.map((phrase) => ({
     phrase,
     isAhead: touched.length > 0 && claims.every((claim) => claim.from >= phrase.to),
   }));
+}
 
 /** "From 18 to 24, no, make it 26": the "no" takes back a value and denies nothing. */
 const isCorrectingNo = (pair: Replacement, phrase: Phrase): boolean =>

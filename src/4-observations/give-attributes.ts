@@ -115,8 +115,19 @@ const takesField = (item: Item, field: FieldName, phrase: Phrase): boolean =>
 const fieldValue = (item: Item, field: FieldName): string | number | null =>
   item.fields[field === 'percent' && !kindTakes(item.kind, 'percent') ? 'inches' : field];
 
+const small =
+  /^(and|so|oh|um|uh|well|no|it|'s|is|that|they|'re|are|the|a|an|of|on|at|in|from|to|more|like|about|maybe|say|i|'d|call|make|side|hand|wall|actually|really|now|just|yeah|yes|okay|ah|hm|hmm|hey|be|fair|honest|let|me|rather|not|only|too|still)$/;
+
+/** Nothing but a value: said after another of its sort, it stands for it. */
 function isBareFragment(sentence: Sentence, tokens: readonly Token[]): boolean {
-  return sentence.to - sentence.from <= 6 && tokens.slice(sentence.from, sentence.to).length > 0;
+  if (sentence.to - sentence.from > 6) return false;
+  for (let at = sentence.from; at < sentence.to; at += 1) {
+    const isInside = sentence.phrases.some(
+      (phrase) => at >= phrase.from && at < phrase.to && (fieldOf(phrase) !== null || phrase.family === 'assertion'),
+    );
+    if (!isInside && !small.test(tokens[at]?.text ?? '')) return false;
+  }
+  return true;
 }
 
 /** Whether an item takes a value and has none. */

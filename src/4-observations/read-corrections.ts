@@ -48,6 +48,9 @@ const sameValue = (a: Phrase, b: Phrase): boolean => {
   if (a.family === 'share' && b.family === 'share') return a.percent === b.percent;
   if (a.family === 'inches' && b.family === 'inches') return a.inches === b.inches;
   if (a.family === 'material' && b.family === 'material') return a.material === b.material;
+  if (a.family === 'service' && b.family === 'service') return a.service === b.service;
+  if (a.family === 'clock' && b.family === 'clock') return a.hour === b.hour;
+  if (a.family === 'diameter' && b.family === 'diameter') return a.inches === b.inches;
   return false;
 };
 
@@ -80,7 +83,12 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
         (isInterrupting(cue, tokens) || isBetweenNumbers(cue, old, by)),
     );
     const otherThing = sentence.phrases.some(
-      (phrase) => phrase.family === 'thing' && phrase.from >= old.to && phrase.to <= by.from,
+      (phrase) =>
+        phrase.family === 'thing' &&
+        phrase.from >= old.to &&
+        phrase.to <= by.from &&
+        // "Light roots at 25, actually, heavy": said of the same thing.
+        !(old.family === 'degree' && phrase.from - old.to <= 1),
     );
     if ((strong || weak) && !(otherThing && !strong)) {
       found.push({ old, by: standingFor(old, by), said: by, isStrong: strong });

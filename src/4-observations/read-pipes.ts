@@ -2,6 +2,7 @@
  * What the pipe is, and where it turns into another: from material words, nominal sizes and the verbs between them.
  * "Goes to clay at 16" is a material change; "it's clay from here on" and "we're in clay now" say what the pipe is.
  */
+import { looseNames, type MaterialName } from '../../shared/vocabulary/materials.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, isPlaced, pipeClaim } from './add-pipe.ts';
@@ -18,7 +19,9 @@ import { addDiameter, addPipe } from './state-pipe.ts';
 export function readPipes(reading: Reading, sentence: Sentence, found: SentenceClaims, isRunTalk: boolean): boolean {
   const run = currentRun(reading);
   if (!run || reading.isSummary || sentence.isQuestion) return false;
-  const named = phrasesOf(sentence.phrases, 'material').filter((phrase) => phrase.material !== 'liner');
+  const named = phrasesOf(sentence.phrases, 'material')
+    .filter((phrase) => phrase.material !== 'liner')
+    .map((phrase) => (isLooselyNamed(phrase.rule, run.material) ? { ...phrase, material: run.material! } : phrase));
   // "It's PVC, and I'd have bet on clay": what was looked for is not what is there.
   const all = named.filter((phrase) => !expected.test(textOf(reading.phrases.tokens, named[0]!.to, phrase.from)));
   const diameters = phrasesOf(sentence.phrases, 'diameter');
@@ -60,6 +63,10 @@ const isRemark = (phrase: Phrase, first: { from: number; to: number }): boolean 
   phrase.family === 'assertion' &&
   phrase.from > first.to &&
   !/\b(said|says|told|tells|claims?|claimed|swears?|swore|according|supposed)\b/.test(phrase.rule);
+
+/** "The black pipe", of a pipe known to be of another sort that is black. */
+const isLooselyNamed = (words: string, known: MaterialName | null): boolean =>
+  known !== null && (looseNames[words]?.includes(known) ?? false);
 
 const expected =
   /\b(bet|expect|expected|expecting|thought|guess|guessed|figured|hoped|hoping|unlike|instead|rather|than)\b/;

@@ -24,7 +24,7 @@ const lies = new RegExp(`\\b(?:under|underneath|beneath)${article}$`);
 /** Water is run for another end than to see where it comes out. */
 const runs = new RegExp(`\\b(?:running|run|ran|using|taking|washing|turned on|turn on|shut off)${article}$`);
 const isTest =
-  /\b(for (me|us)|let 's|go|ask|asked|have|had|can you|could you|would you|please|test|there it (is|comes|goes)|it comes|see it|dye|shows up|hear it)\b/;
+  /\b(for (me|us)|let 's|go|ask|asked|have|had|can you|could you|would you|please|test|there it (is|comes|goes)|it (comes|came)|(comes|came) (out|through|down|in)|saw|watched|see it|dye|shows up|hear it)\b/;
 const denies = /\b(not|isn't|wasn't|ain't|never|nor|neither)( (the|a|for|from|to|your|their))*$/;
 
 /** Two fixtures of which one is meant and it is not known which. */
@@ -34,9 +34,12 @@ const isEither = (between: string): boolean =>
 /** The later of two fixtures is what the first one comes to: "the bar sink, so that would be the kitchen". */
 const settles = /\b(so|meaning|which means|make|no|rather|sorry|actually|i mean|it 's really)\b/;
 
+const leadOf = (phrase: ServicePhrase, sentence: Sentence, tokens: readonly Token[]): string =>
+  textOf(tokens, Math.max(sentence.from, phrase.from - LEAD_TOKENS), phrase.from);
+
 /** Whether a fixture is what a fitting serves, as far as its own sentence tells. */
 function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly Token[]): boolean {
-  const lead = textOf(tokens, Math.max(sentence.from, phrase.from - LEAD_TOKENS), phrase.from);
+  const lead = leadOf(phrase, sentence, tokens);
   const isInsideThing = sentence.phrases.some(
     (other) => other.family === 'thing' && other.from <= phrase.from && other.to >= phrase.to,
   );
@@ -55,6 +58,9 @@ function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly To
 export function idleServices(sentence: Sentence, tokens: readonly Token[]): ReadonlySet<Phrase> {
   const named = phrasesOf(sentence.phrases, 'service');
   const idle = new Set<Phrase>(named.filter((phrase) => !isServed(phrase, sentence, tokens)));
+  // "That's not the tub, the tub's behind us."
+  const denied = named.filter((phrase) => denies.test(leadOf(phrase, sentence, tokens)));
+  for (const phrase of named) if (denied.some((other) => other.service === phrase.service)) idle.add(phrase);
   const served = named.filter((phrase) => !idle.has(phrase));
   for (const [index, second] of served.entries()) {
     const first = served[index - 1];

@@ -168,7 +168,9 @@ export function addDiameter(
 ): boolean {
   const size = diameters.at(-1)!;
   const focused = reading.focus.at(-1);
-  const isFresh = focused !== undefined && sentence.index - reading.focusSentence <= 2;
+  // "Four inch. Well, is it three? It's three. Three inch."
+  const isBare = sentence.to - sentence.from <= SHORT_TOKENS / 2 && found.claims.length === 0;
+  const isFresh = focused !== undefined && sentence.index - reading.focusSentence <= (isBare ? 3 : 2);
   const isElsewhere =
     reading.isCorrecting === null &&
     run.diameterIn !== null &&
