@@ -9,7 +9,7 @@ import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { type Cue, closesDenial, definites, reachesBackward, reachesForward, standsBefore } from './cue-reach.ts';
 import { hedgesSomethingElse, isOfMeasure, isSaidAhead, saysMore } from './doubt-scope.ts';
-import { remedyKinds } from './kind-roles.ts';
+import { fittingKinds, remedyKinds } from './kind-roles.ts';
 import type { Sentence } from './sentence.ts';
 import { isNoDenial, speaksGenerally } from './speaks-generally.ts';
 
@@ -42,9 +42,24 @@ function isOfThisOne(cue: Cue, sentence: Sentence, tokens: readonly Token[]): bo
 
 const pointing =
   /(^| )(there 's|there is|there are|there was|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|we have|we got|i 've got|i got|i have|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|that is|it is|looks like|found|find|comes|hit|hitting|spot|spotted|picking up|got)( |$)/;
+/** Of these, what can only be said of what is on the screen. */
+const pointingNow =
+  /(^| )(there 's|there is|there are|there go|there goes|here 's|here is|here are|here comes|here come|we 've got|i 've got|i see|i 'm seeing|we see|you can see|you see|see the|see that|see this|see how|that 's|this is|it 's|it is|looks like|picking up)( |$)/;
+/** "If there are roots", "whether it's a crack": nothing is seen. */
+const supposes =
+  /(^| )(if|unless|whether|in case|when you|once you|wherever|hopefully|hoping) (?!you look|you 'll look|i 'm |i am |i miss|you ask|anything|you want|you like)/;
+/** "The main ought to be around sixty": looked for, not met. */
+const expected =
+  /^('s |is |are )?(ought to|oughta|should|supposed to|meant to|gonna|going to|'ll|will|would|'d|expected to|has got to|gotta|might) (be|come|show|turn|lie|sit)( up| in)? (at|about|around|near|somewhere|roughly|another|close|right|like|maybe|in|by|past)\b/;
+/** Said of what is to be put in, before it is named. */
+const wanted =
+  /^(you 'll (want|need)|you 're going to want|i 'd|i would|should (get|have)|needs? a|ought to|want to|recommend|recommendation|have (somebody|someone|them)|get a|get (that|it|them|those))/;
 const reported =
   /^(disclosure|the previous|previous|prior|earlier report|listing|report|plans?|drawings?|maps?|survey|blueprints?|sketch|as|gis|according|going by|on the|i (can|could|hear|smell)|we (can|could|hear|smell))\b|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
 const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
+
+const longAgo =
+  /^(yesterday|last|this morning|i did|the one i did|years|months|weeks|my|told|seller|owner|he had|she had|they had|snaked)/;
 
 const nothingDenied = { wasDenied: false, isListedAbsent: false };
 
@@ -97,7 +112,14 @@ export function assertClaim(
 
   const lead = tokens.slice(Math.max(sentence.from, claim.from - 4), claim.from).map((token) => token.text);
   const clause = clauseBefore(tokens, sentence, claim);
-  const isPointedAt = pointing.test(` ${clause} `);
+  const isOneStatement = (cue: Cue): boolean =>
+    !sentence.phrases.some(
+      (phrase) => phrase.family === 'distance' && phrase.from >= cue.to && phrase.to <= claim.from,
+    );
+  const isSupposedHere = supposes.test(` ${clause} `);
+  const isPointedAt = pointing.test(` ${clause} `) && !isSupposedHere;
+  // What was found elsewhere or before was pointed at there and then.
+  const isPointedNow = isPointedAt && pointingNow.test(` ${clause} `);
   const nearest = lead.findLast((word) => definites.test(word) || /^(a|an|another|some|more|no|any)$/.test(word));
   const isDefinite =
     claim.source !== 'sign' &&
@@ -123,18 +145,22 @@ export function assertClaim(
       Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
     // "The disclosure says there was a collapse at thirty": told by others, however it is pointed at.
     const isTold = past !== undefined && past.to <= claim.from && reported.test(past.rule) && !isSeenNow.test(clause);
-    if (isGeneralNear && !isPointedAt) aside = 'teaching';
+    if (expected.test(textOf(tokens, claim.to, Math.min(sentence.to, claim.to + 8)))) aside = 'plan';
+    else if (isSupposedHere && !isSeenNow.test(clause)) aside = 'teaching';
+    else if (isGeneralNear && !isPointedAt) aside = 'teaching';
     else if (isTold) aside = 'history';
-    else if (
-      past &&
-      !isPointedAt &&
-      /^(yesterday|last|this morning|i did|the one i did|years|months|weeks|my|told|seller|owner|he had|she had|they had|snaked)/.test(
-        past.rule,
-      )
-    )
+    else if (past && !isPointedNow && ((past.to <= claim.from && isOneStatement(past)) || longAgo.test(past.rule)))
       aside = 'history';
-    else if (elsewhere && !isPointedAt && !isOwner(elsewhere, claim, tokens)) aside = 'chat';
-    else if (planned && planned.to <= claim.from && remedyKinds.has(claim.kind) && !isPointedAt) aside = 'plan';
+    else if (elsewhere && !isPointedNow && !isOwner(elsewhere, claim, tokens)) aside = 'chat';
+    else if (planned && planned.to <= claim.from && !isPointedAt && remedyKinds.has(claim.kind)) aside = 'plan';
+    else if (
+      planned &&
+      planned.to <= claim.from &&
+      !isPointedAt &&
+      fittingKinds.has(claim.kind) &&
+      wanted.test(planned.rule)
+    )
+      aside = 'plan';
   } else {
     if (past) aside = 'history';
     else if (elsewhere) aside = 'chat';

@@ -37,7 +37,7 @@ import { takeServiceSaidBefore } from './said-before.ts';
 import { readSecondPlaces } from './second-places.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
-import { endsAddress } from './street-names.ts';
+import { endsAddress, isInStreetName } from './street-names.ts';
 import { withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
@@ -81,7 +81,10 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const claims = isWithdrawn
     ? []
     : found.claims.filter(
-        (claim) => !isOpeningOnly(reading, claim, isRunTalk) && !endsAddress(reading.phrases, claim.to - 1, isBefore),
+        (claim) =>
+          !isOpeningOnly(reading, claim, isRunTalk) &&
+          !endsAddress(reading.phrases, claim.to - 1, isBefore) &&
+          !isInStreetName(reading.phrases, claim.from, claim.to, sentence.from),
       );
   claims.push(...readSecondPlaces(sentence, claims, tokens));
   claims.push(...readEllipsis(reading, sentence, claims));

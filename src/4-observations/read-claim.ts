@@ -130,7 +130,7 @@ export function readClaim(
     withdrawItem(known, `named anew: "${sentence.text}"`);
     return consider('named anew in the same breath');
   }
-  if (isDismissed(sentence, claim, claims, textOf(tokens, claim.to, sentence.to))) {
+  if (isDismissed(sentence, claim, claims, textOf(tokens, claim.things[0]?.to ?? claim.to, sentence.to))) {
     if (known) withdrawItem(known, `taken back: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
     return consider('looked like it and was not');
@@ -159,11 +159,14 @@ export function readClaim(
   }
   if (assertion.aside !== null) {
     if (known && assertion.isDefinite) mentionAgain(reading, known, sentence.from, sentence.to);
-    if (claim.place !== null && !known)
+    // What follows ('forget that one') is about this, not about the finding before.
+    if (claim.place !== null && !known) {
+      reading.focus = [];
       own(reading, sentence.from, sentence.to, {
         sort: 'unplaced',
         why: `names ${claim.kind} at ${claim.place.distance.feet} ft, judged ${assertion.aside}`,
       });
+    }
     return consider(assertion.aside);
   }
   if (!run) {

@@ -1,5 +1,5 @@
 /** Whether a sentence speaks of things in general: "roots love clay", "a belly goes down and comes up again". */
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -8,10 +8,16 @@ const habits =
   /^(let|lets|love|loves|like|likes|hate|hates|go|goes|come|comes|get|gets|grow|grows|find|finds|follow|follows|want|wants|will|can|cannot|can't|could|may|might|don't|doesn't|won't|never|always|just|eat|eats|cause|causes|happen|happens|mean|means|need|needs|make|makes|build|builds|harden|hardens|set|sets|kill|kills|tend|tends|cost|costs|spread|spreads|rot|rots|float|floats|show|shows|tell|tells|keep|keeps|last|lasts)$/;
 const lessons =
   /^(is|lets|means|shows|finds|will|can|can't|cannot|doesn't|does|gets|happens|runs|starts|comes|goes|holds|sits|lasts|keeps|never|always|just|you|usually|in|tells|looks|won't|like)$/;
+/** "A belly, that's a low spot", "grease is what kills these lines". */
+const defines =
+  /^(that 's|it 's|that is|it is|is|are|they 're) (when|where|what|why|how|basically|just when|just where|(a|an) (low|high|place|spot|section|part|piece|kind|type|fitting|gap|point|term|word|fancy|sort))\b/;
 const hereAndNow = /\b(here|there|now|this|right|see|again)\b/;
 
 export function speaksGenerally(claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
   const next = tokens[claim.to]?.text ?? '';
+  const rest = textOf(tokens, claim.to, Math.min(sentence.to, claim.to + 4));
+  if (claim.from - sentence.from <= 1 && defines.test(rest))
+    return /^(a|an|\w+s)$/.test(tokens[sentence.from]?.text ?? '') || claim.from === sentence.from;
   const follows = claim.to < sentence.to && (tokens[claim.to - 1]?.breakAfter ?? 'stop') === 'none';
   if (!follows) return false;
   const opening = tokens.slice(sentence.from, claim.from).map((token) => token.text);

@@ -19,3 +19,20 @@ export function endsAddress({ tokens, numbers }: Phrases, at: number, isLikely: 
   }
   return false;
 }
+
+/** "Vent Street", "on Harrow Bend": a name in the middle of a sentence, told by its capitals. */
+export function isInStreetName({ tokens }: Phrases, from: number, to: number, start: number): boolean {
+  const last = tokens[to - 1];
+  const next = tokens[to];
+  const before = tokens[from - 1];
+  if (!last?.isCapitalised || last.text.length < 3) return false;
+  const joined = (last.breakAfter ?? 'stop') === 'none';
+  if (joined && from > start && next?.isCapitalised && isStreetType(next.text)) return true;
+  return (
+    isStreetType(last.text) &&
+    from - 1 > start &&
+    before?.isCapitalised === true &&
+    before.breakAfter === 'none' &&
+    before.text.length > 2
+  );
+}

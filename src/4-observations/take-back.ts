@@ -157,9 +157,9 @@ function retracts(reading: Reading, sentence: Sentence, focused: Item | undefine
 }
 
 const seemed =
-  /\b(looked|looks|looking|seemed|sounded) (like|to be)\b|\bthought (i saw|i had|that|it|there|maybe|we had)\b/;
+  /\b(looked|looks|looking|look|seemed|seems|sounded) (like|to be)\b|\b(thought|figured|fancied|wondered|suspected|swore|believed) (i saw|i had|that|it|there|maybe|we had|this|about|for)\b|\bfor (a|half a|one) (second|sec|moment|minute|split second)\b|\b(might|may|could) look\b|\bi (almost|nearly|was going to|was gonna|was about to|took (that|it|this) for|had (a|an) [\w']+( [\w']+)? in mind|wanted to call)\b|\byou 'd think\b/;
 const turnedOut = new RegExp(
-  `\\b(turned|turns) out (to be )?(just |only )?(a |an |my |the |some |nothing)|(it|that|this|they|those) ('s|is|was|'re|are|were) (just|only|nothing but|actually) |but (it|that|they) ('s|is|was|'re|are) (just |only )*(a |an |my |the )?(little |small )*${artefact}`,
+  `\\b(turned|turns) out (to be )?(just |only )?(a |an |my |the |some |nothing)|(it|that|this|they|those) ('s|is|was|'re|are|were) (just|only|nothing but|actually) |but (it|that|they) ('s|is|was|'re|are) (just |only )*(a |an |my |the )?(little |small )*${artefact}|but (no|nope|not|it isn't|it wasn't|it ain't|it 's not|i don't|nothing)\\b|^(is|are|was|were) (actually|really|just|only|nothing but)\\b|(it|that|they) (isn't|wasn't|ain't|aren't)$|(it|that|this) ('s|is|was) (a|an|the|my) (little |small |old )?${artefact}|so (no|never mind|scratch|forget)\\b`,
 );
 
 /** "Looked like a hole, it's only a stain", "the hole at twelve turned out to be a shadow". */

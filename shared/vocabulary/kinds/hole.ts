@@ -20,7 +20,7 @@ export const hole = {
     hole in my; hole in the ground; dig a hole; one hole; hole in one; post hole; same hole; this hole;
     the hole in the floor; in this hole; a hole in the wall; pothole; the whole; whole thing; whole way;
     whole house; whole line; whole pipe; whole time; whole lot; whole chunk; down the hole; rabbit hole;
-    out of the hole; in the hole; cubby hole; hole for; hole up; first hole; hole of the day; second hole;
+    out of the hole; in the hole; cubby hole; hole for; hole up in|until|for; first hole; hole of the day; second hole;
     third hole; holes to go in; next hole; whole circumference; a whole chunk; a whole bunch; a whole lot;
     hole number; nineteenth hole; hole saw; hole in your wallet; holes in the yard; hole in the yard;
     burn a hole; hole in the lawn; dug a hole; hole punch; whole night; whole street; fox hole; access hole;

@@ -42,6 +42,7 @@ export const viewLost = {
     head's under; head 's under; head under; can not see nothing; can't see nothing;
   `,
   notWords: spoken`
+    lens|camera|it is|'s|was|got? dirty|wet|muddy|foggy|smeared|covered|fogged , let|i|give|hang|hold|one|just; let me wipe|clean|clear|rinse the lens;
     you|you_'ll|you_'d|they|people lose|loses the|your picture|view|image|sight; lose sight of the;
     water is murky but; is murky but; 's murky but; water goes underwater; lens is white light; picture is gone quiet;
     view 's|is gone|blocked from; screen is|'s dark out|in|at; blind spot; blind bend|drive|corner; i|we|camera|head go|goes|went|dips|dip under the; murky but; blind as a; i|we dip|duck under the; view lost its;

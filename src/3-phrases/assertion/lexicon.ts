@@ -142,7 +142,7 @@ export const assertionCues: readonly CueList[] = [
     cue: cue('past', 'sentence'),
     words: spoken`
       yesterday; last week; last month; last year; last winter; last spring; last summer; last fall; last time;
-      this morning; years ago; months ago; weeks ago; days ago; year ago; a while back; a while ago; back in;
+      this morning; years ago; months ago; weeks ago; days ago; year ago; a while back; a while ago; back in # ,|when|they;
       used to; told me; tells me; told us; told them; told him; told her; seller said; sellers said; owner said;
       owner says; owners say; seller says; agent said; agent says; listing says; disclosure; they said; he said;
       everybody said; everyone said; somebody said; someone said; we had; he told; she told; they told;
@@ -159,7 +159,7 @@ export const assertionCues: readonly CueList[] = [
       you wanted to know; you want to know; was asking; asked me; asking me; asked whether|if|about; wondering whether; the last guy|fellow|inspector|plumber|company|crew|outfit|man;
       the other guy|fellow|plumber; the first plumber|guy; somebody|someone wrote; had told; in my day; back in the day; in my time; when i started; in oh #;
       plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
-      i|we can|could hear|smell; i|we hear|smell;
+      i|we can|could hear|smell; report|disclosure|listing|paperwork|inspection_report mentions|mention|mentioned|notes|noted|lists|listed|calls|called|shows|showed|has|had; they|people|folks|everybody|neighbors 're|are saying|telling; it says here; says here; back in oh|nineteen|two_thousand|the_day|the_sixties|the_seventies|the_eighties|the_nineties; in every house; i|we hear|smell;
       according to my|your|his|her|their|that|this|a; going by the plan|plans|drawing|drawings|map|sketch; on the plan|plans|drawing|drawings|map;
     `,
   },
@@ -177,7 +177,7 @@ export const assertionCues: readonly CueList[] = [
       ask the seller; ask for; call the city; call a plumber; somebody needs; someone needs; has to be;
       have to be; ought to; to do list; price on; quote on; a quote for; budget for; plan on; don't plant;
       if it were my; if it was my; were it mine; was it my; send the video; send a; looking for; checking for; searching for; hunting for; watching for; on the lookout; look out for;
-      we 'll see if|whether|how; let 's see if|whether; see if there; let you know; i 'll call it out; hopefully; hoping; let 's hope; fingers crossed;
+      i 'll|we_'ll point_out|call_out|show_you|tell_you|mention|let_you_know; we 'll see if|whether|how; let 's see if|whether; see if there; let you know; i 'll call it out; hopefully; hoping; let 's hope; fingers crossed;
       i 'd expect; would expect; i expect; surprised if; surprised to; worried about;
       get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
       dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
@@ -196,7 +196,7 @@ export const assertionCues: readonly CueList[] = [
       the truck; the trailer; my boot; my boots; my glove; my gloves; my ladder; my reel; my coffee; house down;
       a client; a customer; one house; one guy; a guy; some guy; this lady; a lady; other people; other jobs;
       brother in law; mother in law; father in law; your neighbor|neighbour|neighbors|neighbours; neighbor|neighbour|neighbors has|have|had|'s;
-      other unit; next unit; upstairs unit; unit next door; the tree 's; tree 's roots; all over the yard|lawn|driveway; in the lawn; basement window; cellar window;
+      watch your step|head|footing; by|near|beside|on the steps|stairs|stoop|fence|truck|curb; driveway|sidewalk|yard|lawn|patio|roof has|'s_got|got a; in the sidewalk|lawn|ceiling|drywall|fence; other unit; next unit; upstairs unit; unit next door; the tree 's; tree 's roots; all over the yard|lawn|driveway; in the lawn; basement window; cellar window;
       the cable 's; the cable is; this cable; my cable; the reel 's; the reel is; this reel; on my hands; my hands; my windshield; the sidewalk over; my sleeve; my jacket;
     `,
   },

@@ -19,7 +19,7 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
     words: spoken`
       make that; make it; correction; no wait; wait no; no , wait; wait , no; no sorry; no , sorry; sorry , no;
       or rather; i take that back; let me correct that; correct that; amend that; strike the; i misread;
-      i misspoke; i misspeak; let me fix that; change that to; change it to; should be; should say; should read;
+      i misspoke; i misspeak; let me fix that; change that to; change it to; that|those|number|footage|distance|reading|one|really should be; should say; should read;
       amendment; one last amendment; i amend; to amend; should have been; i meant; i said * but; let 's say;
       let 's call it; call it; i 'll say; that 's not; closer to; no , less; no , more; no hang on;
       no , hang on; no hold on; no , hold on; check that; revise that; fix that; read that wrong; misread that;
