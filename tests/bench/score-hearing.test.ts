@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { canonicalTokens } from '../../src/bench/score-hearing.ts';
+import { canonicalTokens, scoreHearing } from '../../src/bench/score-hearing.ts';
 
 const form = (text: string): string =>
   canonicalTokens(text.split(' '))
@@ -21,5 +21,28 @@ describe('the same hearing in two spellings counts as the same', () => {
   test('but not another number', () => {
     expect(form('two thousand nineteen')).not.toBe(form('2090'));
     expect(form('the ones on the left')).toBe('the ones on the left');
+  });
+});
+
+/** Word errors that jiwer 4.0.0 (`jiwer.process_words`, an independent scorer) counts for the same pairs. */
+describe('as many word errors as jiwer counts', () => {
+  test.each([
+    [3, 'roots at the joint light coming in from the top', 'roots at a joint light coming from the top side'],
+    [
+      3,
+      'we are back in the front cleanout heading down to the street',
+      'we are back in front clean heading to the street',
+    ],
+    [4, 'cast iron changes to clay right at the foundation', 'cast iron changes to play ride at foundation wall'],
+    [4, 'no breaks no cracks no grease', 'no brakes cracks no greece no'],
+    [4, 'a b c d e f g h', 'b c x d e f h h i'],
+    [5, 'one tee two tees three tees', 'tee tee tee'],
+    [0, 'pull back slowly and let it flush', 'pull back slowly and let it flush'],
+  ])('%i: %s', (errors, said, heard) => {
+    const words = heard
+      .split(' ')
+      .map((text, index) => ({ text, startSeconds: index, endSeconds: index + 1, probability: null }));
+    const score = scoreHearing([{ startSeconds: 0, endSeconds: 30, text: said }], words);
+    expect(score.substituted + score.deleted + score.inserted).toBe(errors);
   });
 });
