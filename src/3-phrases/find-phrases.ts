@@ -207,7 +207,7 @@ const MOST_AT_ONCE = 6;
 /** "Two wyes", "three couplings": how many there are, not where. */
 function isCountOfThings(tokens: readonly Token[], things: readonly Thing[], number: NumberPhrase): boolean {
   if (number.value < 2 || number.value > MOST_AT_ONCE || tokens[number.to - 1]?.breakAfter !== 'none') return false;
-  if (/^(at|is|'s|says|reads)$/.test(tokens[number.from - 1]?.text ?? '')) return false;
+  if (/^(at|says|reads)$/.test(tokens[number.from - 1]?.text ?? '')) return false;
   const thing = things.find((other) => other.from === number.to && other.family === 'thing' && other.source === 'word');
   return thing !== undefined && /[^s]s$/.test(tokens[thing.to - 1]?.text ?? '');
 }

@@ -131,7 +131,7 @@ export function correctKnown(
   const saysBack =
     correcting === 'strong' ||
     dropped.length > 0 ||
-    /\b(i said|i called|i had|my mistake|(was|is|'s) wrong|correct|amend|really|should (be|say|read)|misread|scratch|strike|make that|carries on to|change the|turns out)\b/.test(
+    /\b(i said|i called|i had|my mistake|(was|is|'s) wrong|correct|amend|really|should (be|say|read)|misread|scratch|strike|make (that|the)|fix (that|the)|carries on to|change (that|the)|turns out)\b/.test(
       sentence.text,
     );
   const isDefinite = tokens

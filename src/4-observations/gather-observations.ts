@@ -38,7 +38,7 @@ import { readSecondPlaces } from './second-places.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
 import { endsAddress, isInStreetName } from './street-names.ts';
-import { withdraw } from './take-back.ts';
+import { givesAnew, withdraw } from './take-back.ts';
 
 /** Reads the whole talk. */
 export function gatherObservations(phrases: Phrases): Reading {
@@ -73,7 +73,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     (isReread ? 'weak' : null) ??
     restatesPlace(reading, sentence);
   if (!answersWithNone(reading, sentence) && isDenyingHeading(sentence)) reading.denialHeading = sentence.index;
-  const isDisowned = disownsPlace(reading, sentence);
+  const isDisowned = disownsPlace(reading, sentence) || givesAnew(reading, sentence);
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);

@@ -173,7 +173,9 @@ const isMisread = (old: Phrase, by: Phrase): boolean =>
 /** "Ten to eighteen, and let's call that nineteen." */
 const isCalled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
   isMisread(old, by) &&
-  /\b(call|make|put|mark|log) (it|that)( at| down as)?$/.test(textOf(tokens, Math.max(old.to, by.from - 4), by.from));
+  /(what 's|what does|where) (it|that|the \w+|are we|am i|is it)( say| read| at)?$|\b(let 's see|let me see|i lied|on second (thought|look))$|\b(call|make|put|mark|log) (it|that)( at| down as)?$/.test(
+    textOf(tokens, Math.max(old.to, by.from - 4), by.from),
+  );
 
 /** "Twenty six, or twenty seven if we're fussy, twenty seven": what is said twice stands. */
 const isSettled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>

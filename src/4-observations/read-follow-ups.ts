@@ -52,7 +52,7 @@ function setPlace(
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
   const run = currentRun(reading);
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
-  const place = phrasesOf(sentence.phrases, 'distance').at(-1);
+  const place = wholePlace(phrasesOf(sentence.phrases, 'distance'));
   if (!run || !place) return false;
   // "Well now, twenty feet. A cleanout.", "Wait one. Fifteen. Bend.": the number is of what is named next.
   const saysSo = phrasesOf(sentence.phrases, 'correction').some((cue) => !/^(well|or|say)$/.test(cue.rule));
@@ -99,6 +99,19 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (takesStretch && (isPlaceGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'stretch said after');
   return false;
+}
+
+/** "They start at twelve and go to fifteen": both ends in one sentence. */
+function wholePlace(places: readonly PhraseOf<'distance'>[]): PhraseOf<'distance'> | undefined {
+  const last = places.at(-1);
+  const first = places.at(-2);
+  const isStretch =
+    last?.distance.isEnd === true &&
+    first !== undefined &&
+    first.distance.isEnd !== true &&
+    first.distance.toFeet === null &&
+    first.distance.feet < last.distance.feet;
+  return isStretch ? { ...first, distance: { ...first.distance, toFeet: last.distance.feet } } : last;
 }
 
 const saysThat =

@@ -14,12 +14,13 @@ const SENTENCES = 3;
 /** Nobody mistakes the counter by more, in feet, unless two numbers sound alike. */
 const MISREAD_FEET = 3;
 const SHORT_TOKENS = 9;
+const DISOWN_TOKENS = 12;
 
 const lead = "(oh |okay |well |um |uh |hmm |no |yeah |yep |and |so |now |actually |let 's |i 'd |i 'll |wait |the )*";
 const unit =
-  '( feet| foot| ft)?( even| there| here| now| then| for that( one)?| in fact| i think| really| actually| sorry)*';
+  '( feet| foot| ft)?( even| there| here| now( that i \\S+ (it|that))?| then| for that( one)?| in fact| i think| really| actually| sorry)*';
 const saysAnew = new RegExp(
-  `^${lead}(it 's|that 's|it is|that is|it was|i make it|i mean|i meant|call (it|that)|make (it|that)|put( it| that)?( down)?( as| at)?|(mark|log|write|note) (it|that)( down)?( as| at)?|say|give it)( at| about| more like)? N${unit}$`,
+  `^${lead}(it 's|that 's|it is|that is|it was|i make it|i mean|i meant|call (it|that)|make (it|that)|put( it| that)?( down)?( as| at)?|(mark|log|write|note) (it|that)( down)?( as| at)?|say|give it|looks( more)? like|better (say|make it))( at| about| more like)? N${unit}$`,
 );
 const saysAfter =
   /^(\S+ )?N( feet| foot)? (really|actually|in truth|in fact|rather|if i 'm (being )?(honest|fussy|exact|precise|picky)|to be (honest|exact|precise|fair)|i mean|i meant|i 'd say|i should say|on second (look|thought)|not \S+( \S+)?)$/;
@@ -27,7 +28,10 @@ const slipped =
   /\b(counter|number|wheel|reel|display)( 's| has| just| only)* (moved|slipped|ticked|jumped|changed|lagged|settled|rolled|caught up)\b.*N$/;
 const recalls =
   /\b(i|we|you) (said|had|called|gave|put|told|wrote|read) .*\b(that 's|it 's|is|should be|make it|i meant|meant|but|actually) (really |actually )?N$/;
-const disowns = /\b(not|isn't|wasn't|wasn 't|isn 't|never) (at )?(\S+ )?(\S+)$/;
+const disowns = /\b(not|isn't|wasn't|never) (at )?N( feet| foot)?($| (i|we|that|it|but) )/;
+/** "Hang on, I was still rolling.", "Let me back up.": what follows is read anew. */
+const hesitates =
+  /^(oh |no |uh |um |well |okay )*(hang on|hold on|wait|let me|lemme|hmm|hm|whoa|i lied|on second (thought|look)|better|let 's)\b/;
 
 /** How plainly a sentence that names nothing gives the last place anew: 'strong', 'weak', or null. */
 export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 'weak' | null {
@@ -51,15 +55,25 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
     (last.item.at !== null && Math.abs(feet - last.item.at) <= MISREAD_FEET);
   if (!isNear) return null;
   const isSaid = saysAnew.test(text) || saysAfter.test(text) || slipped.test(text);
-  return isSaid || isSaidTwice(reading, sentence, feet) ? 'weak' : null;
+  const before = reading.sentences[sentence.index - 1];
+  const isAfterHesitation =
+    text === 'N' &&
+    before !== undefined &&
+    hesitates.test(before.text) &&
+    !before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance');
+  return isSaid || isAfterHesitation || isSaidTwice(reading, sentence, feet) ? 'weak' : null;
 }
 
 /** "That's not twelve.": what was given last is taken back, and another is to come. */
 export function disownsPlace(reading: Reading, sentence: Sentence): boolean {
   const last = reading.lastValue;
-  if (!last || sentence.index - last.sentence > SENTENCES || sentence.to - sentence.from > SHORT_TOKENS) return false;
+  if (!last || sentence.index - last.sentence > SENTENCES || sentence.to - sentence.from > DISOWN_TOKENS) return false;
   if (sentence.phrases.some((phrase) => phrase.family === 'thing')) return false;
-  return disowns.test(sentence.text) && namesNumber(reading, sentence, last.item);
+  const number = reading.phrases.numbers.find((other) => other.from >= sentence.from && other.to <= sentence.to);
+  if (!number || !namesNumber(reading, sentence, last.item)) return false;
+  const { tokens } = reading.phrases;
+  const text = [textOf(tokens, sentence.from, number.from), 'N', textOf(tokens, number.to, sentence.to)].join(' ');
+  return disowns.test(text.trim());
 }
 
 /** The sentence with N for its last place. */

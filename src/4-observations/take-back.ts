@@ -16,6 +16,23 @@ const mistaken =
 const mistakenWithin =
   /\b(no|wait|hang on|hold on) (hang on |hold on |wait )?(that was|that 's|it was|those were) (just|only|nothing but)\b/;
 
+/** A sentence of so few tokens gives a place and no more. */
+const LONE_TOKENS = 4;
+
+/** "Strike that. Twenty five.": the number is taken back and not the thing, for another follows that nothing else needs. */
+export function givesAnew(reading: Reading, sentence: Sentence): boolean {
+  const next = reading.sentences[sentence.index + 1];
+  const cue = isWithdrawing(sentence);
+  const last = reading.lastValue;
+  if (!cue || !next || !last || !/^(scratch|strike|scrap|cancel|forget|disregard) (that|it)$/.test(cue.rule))
+    return false;
+  if (sentence.phrases.some(({ family }) => family === 'thing' || family === 'distance')) return false;
+  if (next.to - next.from > LONE_TOKENS || next.phrases.some(({ family }) => family === 'thing')) return false;
+  const isLast = last.item.at !== null && !last.item.isWithdrawn && sentence.index - last.sentence <= 2;
+  const isForNext = /next|both/.test(reading.plan.lone.get(next.index) ?? '');
+  return isLast && !isForNext && phrasesOf(next.phrases, 'distance').length === 1;
+}
+
 export function withdraw(reading: Reading, sentence: Sentence): boolean {
   const focusedNow = reading.focus.findLast((item) => !item.isWithdrawn);
   // The same within one sentence, where commas were printed for stops.
@@ -37,7 +54,7 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   }
   const cue = isWithdrawing(sentence);
   const run = currentRun(reading);
-  if (!run) return false;
+  if (!run || givesAnew(reading, sentence)) return false;
   if (!cue) return retracts(reading, sentence, focusedNow);
   if (isAddressed(sentence, cue)) return false;
   // "Thirty one was nothing. Forget that one." takes back one thing, not two.

@@ -17,7 +17,8 @@ const endsAlone =
   /^(and |then |it goes |goes |runs |on |all )*(up |out |on |down |the way |clear |clean |back )*(to|till|until|through|thru) (about |around |maybe |say |almost |just past )?\S+( \S+){0,3}$/;
 
 /** "I'm ending this one there": what ends is the run. */
-const stopsHere = /\b(i|we)( 'm| 're| 'll|'m|'re|'ll| am| are)?( just)? (end|ending|stop|stopping|quit|quitting)\b/;
+const stopsHere =
+  /\b(i|we)( 'm| 're| 'll|'m|'re|'ll| am| are)?( just)? (end|ending|stop|stopping|quit|quitting|((push|go|run|keep|head|feed|carry)\w*( \S+){0,3} (until|till|to)))\b/;
 
 const SHORT_TOKENS = 7;
 /** A sentence of so few tokens is a place and no more. */
@@ -62,7 +63,7 @@ export function endTold(sentences: readonly Sentence[], sentence: Sentence): 'pl
     earlier.to - earlier.from <= LONE_TOKENS &&
     hasPlace(earlier) &&
     !isNaming(earlier) &&
-    endedThen.test(before.text);
+    (endedThen.test(before.text) || endsNext.test(before.text));
   const isToldBefore =
     before !== undefined &&
     !isTaken &&

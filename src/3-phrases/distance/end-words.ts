@@ -11,7 +11,7 @@ const soft =
   "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see)*";
 const until = /\b(until|till|til)( \S+){0,6}$/;
 const reaches = new RegExp(
-  `\\b(up|down|out|on|along|clear|all the way|far|from (here|there|then)|with (us|me)|here|there|stays|stayed|lasts|lasting|keeps|keeps up|holds|continues|goes|runs|carries|carries on|extends|reaches|spreads|whole way)( out| on| up| down| along| over| like that| that way| all the way| clear){0,2} (to|through|thru)${soft}$`,
+  `\\b(up|down|out|on|along|clear|all the way|far|from (here|there|then)|with (us|me)|here|there|stays|stayed|lasts|lasting|keeps|keeps up|holds|continues|go(es)?|runs?|carr(y|ies)|carr(y|ies) on|extends?|reaches|spreads|whole way)( out| on| up| down| along| over| like that| that way| all the way| clear){0,2} (to|through|thru)${soft}$`,
 );
 const gives = new RegExp(
   `\\b(lets? up|let up|gives out|gave out|dies out|died out|thins out|thinned out|eases( off| up)?|finish(es|ed)?|ends?|ended|ending|quits?|peters out|tapers (off|out)|fades( out)?|(last|end|edge) of (it|that|this|them)( is| 's)?|come(s)? back( up)?|back up|picks up again)( again| now| there| here)?( at| by| around| near){0,2}${soft}$`,
@@ -22,16 +22,28 @@ const goer =
 const losesSight = /\b(don't|doesn't|didn't|do not|does not|never|not|lose|lost|out of)\b/;
 
 /** Whether the words before the number at `at` say that something ends there. */
-export function isEndLed(tokens: readonly Token[], at: number): boolean {
+export const isEndLed = (tokens: readonly Token[], at: number): boolean => {
+  const lead = leadOf(tokens, at);
+  if (isGoing(lead)) return false;
+  return until.test(lead) ? isAskedFor(lead) : reaches.test(lead) || gives.test(lead);
+};
+
+/** "We push until forty": the camera goes on, and nothing ends. */
+export const goesOnUntil = (tokens: readonly Token[], at: number): boolean => {
+  const lead = leadOf(tokens, at);
+  return until.test(lead) && isGoing(lead);
+};
+
+const isGoing = (lead: string): boolean => goer.test(lead) && !losesSight.test(lead);
+
+function leadOf(tokens: readonly Token[], at: number): string {
   let from = at;
   while (from > 0 && at - from < REACH_TOKENS) {
     const token = tokens[from - 1]!;
     if (token.breakAfter === 'stop' || token.breakAfter === 'question' || /^\d/.test(token.text)) break;
     from -= 1;
   }
-  const lead = textOf(tokens, from, at);
-  if (goer.test(lead) && !losesSight.test(lead)) return false;
-  return until.test(lead) ? isAskedFor(lead) : reaches.test(lead) || gives.test(lead);
+  return textOf(tokens, from, at);
 }
 
 /** "Until I reach the wall at nineteen": the number is of what it lasts until. */

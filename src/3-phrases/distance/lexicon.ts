@@ -67,7 +67,6 @@ export const endBefore: readonly string[] = spoken`
   running out at; and quitting at; dies out at; dying out at; fading at; fades at; tapering off at;
   out of it around; out of it about; comes back up at; come back up at; out the far end at; until about;
   till about; clear about; clear around; carries on until; stays like that to; stays that way to;
-  stays like that until; stays that way until; goes clear to; it lets up at; lets up around; eases off at;
   straightens out at; cleans up at; cleans up by; better at; better by; back to good pipe at; good again at;
   good again by; out of it at; out of it by; come out of it at; comes out of it at; came out of it at;
   i 'm out of it at; out of the water at; out of it , at; out the other side at; out the far side at;

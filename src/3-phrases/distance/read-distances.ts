@@ -24,6 +24,9 @@ function rangeWords(tokens: readonly Token[], first: Place, second: Place, holds
   const bare = squeeze(gap);
   if (range.has(gap.trim()) || range.has(bare)) return bare === '' ? 'to' : bare;
   if (bare === 'and' && phraseBefore(tokens, first.from, between)) return 'between … and';
+  // "from thirty to, where are we, thirty eight"
+  if (/^(up |out |on |down )?(to|till|until|through) ,( \S+){1,5} ,$/.test(gap) && !holdsThing(first.to, second.from))
+    return 'to';
   // "in at 12, out at 20": a gap of free words that ends in the words of an ending.
   // "hole at 35, and it ends at 40": what is named between them has the first for its place.
   return second.isEnd && gap.split(' ').length <= 8 && !holdsThing(first.to, second.from) ? gap : null;

@@ -186,6 +186,9 @@ function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
   const ten = tens.get(text(tokens, at)) ?? (/^[2-9]0$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined);
   const one = misheardOnes.get(text(tokens, at + 1));
   if (ten === undefined || one === undefined || !runsOn(tokens, at + 1)) return null;
+  // "From thirty to, let's see, thirty eight."
+  if (text(tokens, at + 1) === 'to' && /^(from|between|starting|starts|begins|beginning)$/.test(text(tokens, at - 1)))
+    return null;
   // "40 for." and "50 for and we have the main" cannot be the small words.
   const isCutOff = at + 2 >= tokens.length || !runsOn(tokens, at + 2) || /^(and|so|okay)$/.test(text(tokens, at + 2));
   if (!unitWords.test(text(tokens, at + 2)) && !isCutOff) return null;
