@@ -91,7 +91,14 @@ export function assertClaim(
             (/ (any|one)$/.test(cue.rule) && reachesForward(cue, claim, claims, sentence, tokens, true)),
       );
   // "There isn't a joint without roots": twice denied is claimed.
-  const isTwice = denying.some((cue) => cue.rule === 'without' && isDeniedBefore(cue, cues));
+  const isTwice = denying.some(
+    (cue) =>
+      cue.rule === 'without' &&
+      isDeniedBefore(
+        cue,
+        cues.filter((other) => other.rule !== 'without'),
+      ),
+  );
   const isFreeOf = tokens[claim.to]?.text === 'free' && tokens[claim.to - 1]?.breakAfter === 'none';
   const hedging = hits('hedged').filter(
     (cue) =>
@@ -162,7 +169,8 @@ export function assertClaim(
     )
       aside = 'plan';
   } else {
-    if (past) aside = 'history';
+    if (isSupposedHere && !isSeenNow.test(clause)) aside = 'teaching';
+    else if (past) aside = 'history';
     else if (elsewhere) aside = 'chat';
     else if (planned && !isHere) aside = 'plan';
     else if (general && !isHere) aside = 'teaching';

@@ -226,6 +226,12 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
       /\b(that|it|this|those|they) ('s|is|are|was|isn't|ain't|aren't|wasn't)\b/.test(
         textOf(tokens, Math.max(before.to, claim.from - 5), claim.from),
       );
+    // "The water's moving, so no belly": the everyday word was none, and what is denied is named after it.
+    const isNo = /^(no|any|without|zero|never)$/.test(tokens[claim.from - 1]?.text ?? '');
+    if (before?.source === 'weak' && claim.source === 'word' && isNo) {
+      merged[merged.indexOf(before)] = claim;
+      continue;
+    }
     if (before && isDeniedNow) {
       before.to = claim.to;
       before.isRejected = true;

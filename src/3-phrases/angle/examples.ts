@@ -13,7 +13,6 @@ export const examples = {
         'another forty five',
         'a forty five and then forty five more',
         'a bend, forty five, right',
-        'going to bend, forty five',
       ],
     },
     { value: { degrees: 90, count: 1 }, ways: ['a ninety', 'ninety degree elbow', 'hard ninety', 'long sweep ninety'] },

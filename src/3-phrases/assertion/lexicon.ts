@@ -39,7 +39,7 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('denied', 'forward'),
     words: spoken`
-      no; not a; not any; not one; no sign of; no signs of; no evidence of; no trace of; no hint of; without;
+      negative|nil|zilch|zip|nada|nix on|for|with? the|any?; absent ,|are|is; no; not a; not any; not one; no sign of; no signs of; no evidence of; no trace of; no hint of; without;
       without any; free of; clear of; zero; neither; nor; nor any; never; never saw; never did see; never had;
       don't see; don't see any; don't see no; didn't see; didn't see any; didn't see no; haven't seen;
       haven't got; hasn't got; ain't no; ain't got; ain't any; isn't any; isn't a; isn't; wasn't; wasn't any;
