@@ -27,7 +27,7 @@ export const materials = [
       'black plastic pipe',
       'acrylonitrile butadiene styrene',
     ],
-    misheard: [{ heard: 'a bs|abyss|abbess', said: 'ABS', needs: 'nothing' }],
+    misheard: [{ heard: 'a bs|abyss|abbess|abbas|abs_s', said: 'ABS', needs: 'nothing' }],
     glossary: 'ABS: a rigid black plastic drain pipe.',
   },
   {
@@ -37,7 +37,7 @@ export const materials = [
       pvc; sdr 35; sdr 26; sdr 21; sdr; white plastic; green plastic; plastic; schedule 40; schedule 80; schedule forty; schedule eighty; p.v.c; polyvinyl chloride;
     `,
     misheard: [
-      { heard: 'pbc|pvt|pvz', said: 'PVC', needs: 'nothing' },
+      { heard: 'pbc|pvt|pvz|pdc|tvc|bvc|p_b_c', said: 'PVC', needs: 'nothing' },
       { heard: 'str 35|thirty_five', said: 'SDR 35', needs: 'nothing' },
     ],
     notWords: spoken`
@@ -83,7 +83,11 @@ export const materials = [
     `,
     misheard: [
       { heard: 'terror cotta|cota', said: 'terra cotta', needs: 'nothing' },
-      { heard: 'tera|terra|terror|tara cotta|coda|kata|cota|cottage', said: 'terra cotta', needs: 'nothing' },
+      {
+        heard: 'tera|terra|terror|tara|terrace|taro cotta|coda|kata|cota|cottage',
+        said: 'terra cotta',
+        needs: 'nothing',
+      },
       { heard: 'play|klay|clade|claim|clave', said: 'clay', needs: 'material' },
     ],
     glossary: 'Clay: fired pipe in short lengths with many joints, where roots get in.',
@@ -125,7 +129,7 @@ export const materials = [
   {
     name: 'ductile-iron',
     title: 'ductile iron',
-    words: ['ductile iron', 'ductile', 'dip'],
+    words: ['ductile iron', 'ductile', 'd i p', 'dip pipe'],
     glossary: 'Ductile iron: a tough iron pipe, used under roads and at crossings.',
   },
   {

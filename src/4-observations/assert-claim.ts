@@ -74,7 +74,17 @@ export function assertClaim(
   const because: string[] = [];
   const isLimit = groupOf.get(claim.kind) === 'limit';
   const isInside = (cue: Cue): boolean => claim.things.some((thing) => cue.from < thing.to && cue.to > thing.from);
-  const outside = cues.filter((cue) => !isInside(cue));
+  // "A rag, or a mop head, no, definitely a rag": named again after the "no", it stands.
+  const first = claim.things[0];
+  const last = claim.things.at(-1);
+  const isOvertaken = (cue: Cue): boolean =>
+    first !== undefined &&
+    last !== undefined &&
+    last !== first &&
+    cue.from >= first.to &&
+    cue.to <= last.from &&
+    /^(no|nope|nah)$/.test(cue.rule);
+  const outside = cues.filter((cue) => !isInside(cue) && !isOvertaken(cue));
   // "that joint might be open": the hedge stands inside the description.
   const hedgedInside =
     claim.source === 'sign'

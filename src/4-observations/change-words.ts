@@ -76,7 +76,7 @@ export const saysIs = new RegExp(
 );
 /** The end of what stands before a material: the pipe goes over into it. */
 export const goesInto = new RegExp(
-  `\\b(?:(?:${listed(arriving)})|(?:${listed(moving)})(?: [\\w']+){0,3}? (?:into|onto|in to|on to|over to))${adjectives}$`,
+  `\\b(?:(?:${listed(arriving)})|(?:joined|joins|soldered|spliced|coupled|connected|glued|married|fitted|threaded|leaded|caulked|succeeded|replaced)(?: [\\w']+){0,3}? (?:to|onto|on to|into|by|with)|(?:${listed(moving)})(?: [\\w']+){0,3}? (?:into|onto|in to|on to|over to))${adjectives}$`,
 );
 const turningInto =
   /\b(goes|go|going|went|turns|turned|turning|changes|changed|changing|switches|switched|transitions|transition|converts|becomes|become|over|gives way|adapts|swaps|cut over|flips|ties|tied|tie|turn|change|switch|shifts|moves|jumps|trade|trades)[\w' ]{0,32}$/;

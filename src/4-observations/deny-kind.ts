@@ -16,7 +16,8 @@ export function denyKind(reading: Reading, sentence: Sentence, claim: Pick<Claim
   own(reading, Math.max(sentence.from, ...before.map((phrase) => phrase.to)), to, { sort: 'absent', kind, run });
 }
 
-const plainNo = /^(no|nope|nah|naw|negative)( (sir|ma'am|ma am|i didn't|we didn't|i did not|we did not))?$|^(i|we) (don't|didn't|do not|did not|can't|haven't)( see (it|one|any))?$/;
+const plainNo =
+  /^(no|nope|nah|naw|negative)( (sir|ma'am|ma am|i didn't|we didn't|i did not|we did not))?$|^(i|we) (don't|didn't|do not|did not|can't|haven't)( see (it|one|any))?$/;
 const none =
   /^((no|nope|nah|well|and|but|,) )*(none|nothing|nil|zero|zip|nada|negative|absent|nowhere|not (a )?(single )?(one|any|seen|found|present|observed|noted|detected|at all)|((i|we) )?(didn't|don't|did not|do not|never|haven't|have not) (see|saw|find|found|have|seen|got|notice|noticed) (any|one|a single one|none)|there (are|is|were|was) (none|not any|not one)|there (aren't|isn't|weren't|wasn't) (any|one|a single one))( (at all|here|there|seen|found|observed|noted|whatsoever|either|anywhere|none|not one|no|of (that|those|them|it)|that (i|we) (saw|could see|can see)|to (report|speak of|see)|(in|on|for|through) (here|there|either|this|that|any)( (direction|run|side|section|line|one|pass|survey|leg|way))?))*$/;
 const heading =

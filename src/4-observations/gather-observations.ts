@@ -18,7 +18,7 @@ import type { Claim } from './claim.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
 import { SAME_FEET } from './items.ts';
-import { openingKinds } from './kind-roles.ts';
+import { openingKinds, placelessKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
@@ -83,6 +83,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     : found.claims.filter(
         (claim) =>
           !isOpeningOnly(reading, claim, isRunTalk) &&
+          !isShutOpening(claim, found.claims) &&
           !endsAddress(reading.phrases, claim.to - 1, isBefore) &&
           !isInStreetName(reading.phrases, claim.from, claim.to, sentence.from),
       );
@@ -222,6 +223,10 @@ function isOpeningOnly(reading: Reading, claim: Claim, isRunTalk: boolean): bool
   if (isRunTalk) return claim.place === null || claim.place.distance.feet === 0;
   return run === null;
 }
+
+/** "There's a cleanout by the drive, but I can't get the cap off": an opening that is only named because it is shut. */
+const isShutOpening = (claim: Claim, claims: readonly Claim[]): boolean =>
+  openingKinds.has(claim.kind) && claim.place === null && claims.some(({ kind }) => placelessKinds.has(kind));
 
 /** Gives what is left of the sentence to the item it spoke of, or sets it aside. */
 function ownRest(reading: Reading, sentence: Sentence, touched: readonly Item[], isPipeTalk: boolean): void {

@@ -2,6 +2,7 @@
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { type Claim, kindTakes } from './claim.ts';
+import { farEnds } from './kind-roles.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -121,6 +122,21 @@ function readFixture(reading: Reading, sentence: Sentence, claims: readonly Clai
 }
 const FIXTURE_TOKENS = 5;
 
+const endsNow =
+  /\b(it|that|this|he|she|they)( one)?( ('s|is|'re|are|has|'ve))? ?(just |all )?(ends?|ended|stops?|stopped|quits?|finish(es|ed)?|done|over|out|gone|runs? out|terminates?|lets? go|gives? out)\b|^(and |then |now )*(out of it|end of it|ends|stops|quits|finishes)\b/;
+
+/** "The liner starts at sixteen. … It's finished by twenty one.": where a stretch ends that has a kind of its own for its far end. */
+function readFarEnd(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
+  const run = currentRun(reading);
+  if (!run || run.way === 'back' || reading.isSummary || claims.length > 0 || sentence.isQuestion) return null;
+  const open = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
+  const kind = open ? farEnds.get(open.kind) : undefined;
+  const place = phrasesOf(sentence.phrases, 'distance')[0];
+  if (!open || kind === undefined || !place || place.distance.feet <= (open.at ?? 0)) return null;
+  if (sentence.index - reading.focusSentence > ONCEMORE_SENTENCES || !endsNow.test(sentence.text)) return null;
+  return { ...freshClaim(kind, 'where it ends', sentence.from, sentence.to), place, source: 'sign' };
+}
+
 /** How many sentences after the thing it may be met again. */
 const ONCEMORE_SENTENCES = 3;
 const pipeKinds =
@@ -129,7 +145,10 @@ const pipeKinds =
 /** "Forty feet, second one, right side": the kind is that of the thing before. */
 export function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
   const { tokens } = reading.phrases;
-  const again = readOncemore(reading, sentence, claims) ?? readFixture(reading, sentence, claims);
+  const again =
+    readOncemore(reading, sentence, claims) ??
+    readFixture(reading, sentence, claims) ??
+    readFarEnd(reading, sentence, claims);
   if (again) return [again];
   const before = claims.at(-1);
   const last = reading.focus.findLast((item) => !item.isWithdrawn);

@@ -3,6 +3,7 @@
 import type { Direction } from '../../shared/vocabulary/attributes.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { accessWords } from './access-words.ts';
+import { openingKinds, placelessKinds } from './kind-roles.ts';
 import { planRuns } from './plan-runs.ts';
 import { currentRun, own, type Reading } from './reading.ts';
 import { noSignals, readSignals, type Signals } from './run-signs.ts';
@@ -76,6 +77,14 @@ function findsFirst(sentence: Sentence): boolean {
   );
 }
 
+/** "Here comes a floor drain in from the right": what comes in is met on the way, and is no way in. */
+const meetsThing = (sentence: Sentence, signals: Signals): boolean =>
+  !signals.isEntering &&
+  !signals.isZero &&
+  phrasesOf(sentence.phrases, 'thing').some(
+    ({ kind, source }) => source !== 'weak' && !openingKinds.has(kind) && !placelessKinds.has(kind),
+  );
+
 /** Whether the sentence starts a run or adds to the start of one. Marks its tokens when it does. */
 export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boolean; signals: Signals } {
   const signals = readSignals(sentence, reading.phrases.tokens);
@@ -111,7 +120,12 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   if (sentence.index <= run.announcedTo && sentence.index > run.sentence)
     return { isRunTalk: hasSign(signals) && !hasPlace, signals };
   const isFresh = run.furthest <= 2 && sentence.index - run.sentence <= DETAILS_SENTENCES + 2;
-  if (isFresh && !hasPlace && (signals.direction !== null || signals.hasAccess || signals.isZero)) {
+  if (
+    isFresh &&
+    !hasPlace &&
+    !meetsThing(sentence, signals) &&
+    (signals.direction !== null || signals.hasAccess || signals.isZero)
+  ) {
     // "Now turn around. Same cleanout, going to the street, zero it": the way said with the start of the count is the one.
     const isStart = !run.isDirectionPlain && (signals.isZeroed || signals.isSameAccess);
     const overrides =

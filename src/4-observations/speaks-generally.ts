@@ -11,6 +11,9 @@ const lessons =
 /** "A belly, that's a low spot", "grease is what kills these lines". */
 const defines =
   /^(that 's|it 's|that is|it is|is|are|they 're) (when|where|what|why|how|basically|just when|just where|(a|an) (low|high|place|spot|section|part|piece|kind|type|fitting|gap|point|term|word|fancy|sort))\b/;
+/** "A house trap is present": seen, however general it sounds. */
+const isSeen =
+  /^(is|sits|comes|starts|runs) (present|here|there|visible|seen|noted|observed|recorded|logged|located|next|overhead|right|on|at|off|in (on|at|from|the left|the right))\b/;
 const hereAndNow = /\b(here|there|now|this|right|see|again)\b/;
 
 export function speaksGenerally(claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
@@ -21,7 +24,7 @@ export function speaksGenerally(claim: Claim, sentence: Sentence, tokens: readon
   const follows = claim.to < sentence.to && (tokens[claim.to - 1]?.breakAfter ?? 'stop') === 'none';
   if (!follows) return false;
   const opening = tokens.slice(sentence.from, claim.from).map((token) => token.text);
-  if (opening.length === 1 && /^(a|an)$/.test(opening[0] ?? '')) return lessons.test(next);
+  if (opening.length === 1 && /^(a|an)$/.test(opening[0] ?? '')) return lessons.test(next) && !isSeen.test(rest);
   const isBare = opening.every((word) =>
     /^(and|but|so|well|because|see|you|know|now|once|when|if|clay|joints)$/.test(word),
   );

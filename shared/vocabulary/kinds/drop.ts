@@ -13,6 +13,7 @@ export const drop = {
   `,
   weakWords: ['drop'],
   signs: spoken`
+    straight|right down we|i|she|it go|goes; the drop starts|begins|is|runs; falls|drops|goes|dives off? vertical;
     falls|drops|goes|dives|heads|plunges|turns off? vertically|steeply|plumb;
     drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;

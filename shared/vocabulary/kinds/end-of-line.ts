@@ -37,6 +37,7 @@ export const endOfLine = {
     i|we 'm|'re done up_there|here|there;
   `,
   notWords: [
+    'clay|iron|cast|pvc|plastic|concrete|transite|liner|lining|orangeburg|abs|copper|lead|steel|tile|scale|water|belly|grease ends|stops|quits|finishes|terminates',
     "end of a|an|some|another|my|our|somebody_'s|old|copper|steel|iron|plastic copper|steel|iron|plastic|old|tap|pipe|line|screw|tool|rod|cable|bolt|conduit|tube|tubing|hose|stake|tail",
     'end of the line item',
     'at the end of the day',

@@ -15,6 +15,7 @@ export const noAccess = {
     no cleanout access;
   `,
   signs: spoken`
+    cap|plug|lid|cover to|on|of the|that * is|'s|was|are stripped|seized|rusted|frozen|ceased|buried|stuck;
     that|this|it|which|one can't|cannot|couldn't|could_not|won't be used|opened|reached|got_at|got_to|gotten_to|accessed|unscrewed|had; out of reach; padlocked; chained shut; no entry;
     so|which nope|no_good|no_dice|no_go|forget_that|forget_it|that_'s_out|it_'s_out|i_can't_use|we_can't_use|won't_do|is_out;
     standing|sitting|parked|stacked|piled on top of it|that|the_cap|the_lid; asphalt|concrete|dirt|patio|deck|slab|driveway|pavers|shed is|'s|was|sits|sitting|poured|laid|built on_top|over_it|on_it|over_the_top;

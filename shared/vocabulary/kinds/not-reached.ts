@@ -54,8 +54,12 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
       { text: 'Main not reached, sixty six feet.', gives: { at: 66 } },
       { text: "Forty feet, didn't make it to the tank.", gives: { at: 40 } },
     ],
-    never: ['He never made it to the closing.', "I couldn't reach the owner.", 'We reached the main at sixty.'],
-    notYet: [{ text: "If you can't reach the main you have to say so in the report.", gives: [] }],
+    never: [
+      "If you can't reach the main you have to say so in the report.",
+      'He never made it to the closing.',
+      "I couldn't reach the owner.",
+      'We reached the main at sixty.',
+    ],
   },
   report: {
     meaning: 'This part of the line was not seen, and nothing in this report speaks of its condition.',

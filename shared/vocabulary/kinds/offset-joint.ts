@@ -14,7 +14,7 @@ export const offsetJoint = {
     out of line; out of alignment; bad alignment; alignment issue; joint separation offset;
   `,
   signs: spoken`
-    pipe|joint|section|piece|bell|spigot 's|is|has|has_been|been|was|got? knocked|shoved|pushed|kicked|jumped|shunted sideways|over|out_of_line|to_one_side|off_line|down|up; jumped|jumps her|its|the track|tracks|seat|bell;
+    pipe|joint|section|piece|bell|spigot 's|is|has|was been|got? knocked|shoved|pushed|kicked|jumped|shunted|bumped sideways|over|out_of_line|to_one_side|off_line|down|up; jumped|jumps her|its|the track|tracks|seat|bell;
     don't line up; doesn't line up; didn't line up; do not line up; not lined up; not line up; not lining up;
     don't meet up; don't meet; sits|sitting|sat|set|sets low|lower|high|higher|proud;
     sits|sitting|set * low|lower|high|higher|proud|below than|than_its; sits|sitting|set * low|lower|high|higher|proud; aren't|isn't lined up;
@@ -70,12 +70,12 @@ export const offsetJoint = {
       { text: "I believe that's an offset at 44.", gives: { at: 44, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "If the ground moves you'll get an offset.",
       'An offset is when one pipe sits lower than the next.',
       'No offsets.',
       'Watch your step by the tank lid.',
       'The pipe steps down to three inch at sixteen.',
     ],
-    notYet: [{ text: "If the ground moves you'll get an offset.", gives: [] }],
   },
   report: {
     meaning: 'The two ends at a joint do not line up, which makes a lip where paper and solids can catch.',

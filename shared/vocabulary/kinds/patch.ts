@@ -18,6 +18,7 @@ export const patch = {
     new|newer|newish|replaced|replacement|different|fresh|short section|piece|length|stretch|bit|stick|joint of * pipe|clay|plastic|pvc|iron|abs;
   `,
   signs: spoken`
+    crew|somebody|someone|they|plumber|city fixed|repaired|patched|relaid the # to # section|part|stretch|piece|feet|foot;
     somebody|someone|they|crew|plumber|he|previous_owner|city 's|has|have|had? fixed|repaired|patched|mended this|that|the|a * part|section|bit|piece|stretch|spot|length|pipe|joint;
     been patched; been repaired; been fixed; has been worked on; been worked on before;
     cut in a new|short|fresh|newer piece; let in a; cut a new piece in; cut out the bad;
