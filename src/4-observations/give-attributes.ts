@@ -3,6 +3,7 @@ import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
+import { speaksOfThing } from './follow-subject.ts';
 import { type FieldName, type Item, isPlaceGuessed, own, type Reading, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -48,6 +49,7 @@ export function giveAttributes(
     if (told && told.to <= phrase.from) continue;
     const field = fieldOf(phrase);
     if (field === null) continue;
+    if (!speaksOfThing(phrase, sentence, reading.phrases.tokens)) continue;
     // "Now look at the bottom." opens something new.
     if (field === 'position' && /^(now |and |so |okay )*(look|see|watch)\b/.test(sentence.text)) continue;
     const item =

@@ -18,7 +18,11 @@ const article =
 
 /** Somebody is there, or something is done there. */
 const onlyThere = new RegExp(
-  `\\b(?:(?:is|'s|are|'re|was|were|standing|sitting|back|up|out|down|over|me|him|her|them|somebody|someone|agent|client|owner|buyer|guy|dog|wife|husband|she|he|they|i|we) (?:in|at)|beside|behind|near|next to|past|cleaning|remodel|remodeled|remodeling|redid|into)${article}$`,
+  `(?:^|\\b| )(?:(?:is|'s|are|'re|was|were|standing|sitting|back|up|out|down|over|me|him|her|them|somebody|someone|agent|client|owner|buyer|guy|dog|wife|husband|she|he|they|i|we) (?:in|at)|beside|behind|near|next to|past|cleaning|move|moving|redo|redoing|add|adding|paint|painting|tile|tiling|remodel|remodeled|remodeling|redid|into)${article}$`,
+);
+/** "I left my glasses in the kitchen"; "the sink in the kitchen" is another matter. */
+const lost = new RegExp(
+  `(?:^| )(?!(?:drain|sink|line|stack|fitting|something|one|thing|that|this|it) (?:in|at))\\w+ (?:in|at)${article}$`,
 );
 const lies = new RegExp(`\\b(?:under|underneath|beneath)${article}$`);
 /** Water is run for another end than to see where it comes out. */
@@ -35,7 +39,14 @@ const isEither = (between: string): boolean =>
 const settles = /\b(so|meaning|which means|make|no|rather|sorry|actually|i mean|it 's really)\b/;
 
 const leadOf = (phrase: ServicePhrase, sentence: Sentence, tokens: readonly Token[]): string =>
-  textOf(tokens, Math.max(sentence.from, phrase.from - LEAD_TOKENS), phrase.from);
+  textOf(tokens, Math.max(clauseFrom(sentence, tokens, phrase.from), phrase.from - LEAD_TOKENS), phrase.from);
+
+/** "Ten feet in, the downspout": what stands before a comma is no lead. */
+function clauseFrom(sentence: Sentence, tokens: readonly Token[], at: number): number {
+  let from = at;
+  while (from > sentence.from && tokens[from - 1]?.breakAfter === 'none') from -= 1;
+  return from;
+}
 
 /** Whether a fixture is what a fitting serves, as far as its own sentence tells. */
 function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly Token[]): boolean {
@@ -50,7 +61,13 @@ function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly To
     );
   return (
     isInsideThing ||
-    !(onlyThere.test(lead) || denies.test(lead) || isUnder || (runs.test(lead) && !isTest.test(sentence.text)))
+    !(
+      onlyThere.test(lead) ||
+      lost.test(lead) ||
+      denies.test(lead) ||
+      isUnder ||
+      (runs.test(lead) && !isTest.test(sentence.text))
+    )
   );
 }
 

@@ -6,7 +6,7 @@ export const backwaterValve = {
   group: 'fitting',
   title: 'Backwater valve',
   plural: 'backwater valves',
-  takes: ['position'],
+  takes: [],
   words: spoken`
     backwater valve; backwater; backwater preventer; backflow valve; backflow preventer; backflow; check valve;
     flapper valve; flap valve; sewage check valve; non return valve; nonreturn valve; anti flood valve; flood valve; backwater device; backflow device;

@@ -6,7 +6,7 @@ export const branch = {
   group: 'fitting',
   title: 'Branch',
   plural: 'branches',
-  takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
+  takes: ['position', 'clock', 'serves'],
   signsYield: true,
   words: spoken`
     branch; branch line; branch drain; branch connection; branch arm; side line; lateral connection;
@@ -69,7 +69,7 @@ export const branch = {
       { text: "Nineteen feet, reinstated lateral at ten o'clock.", gives: { at: 19, clock: 10 } },
       {
         text: "There's a two inch line coming in at the top at fourteen.",
-        gives: { at: 14, position: 'top', diameterIn: 2 },
+        gives: { at: 14, position: 'top' },
       },
     ],
     unsure: [

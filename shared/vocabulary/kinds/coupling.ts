@@ -6,7 +6,7 @@ export const coupling = {
   group: 'fitting',
   title: 'Coupling',
   plural: 'couplings',
-  takes: ['position', 'clock'],
+  takes: [],
   words: spoken`
     coupling; rubber coupling; no hub band; no hub; nohub band; band; steel band; band clamp; rubber boot;
     rubber sleeve; flex coupling; flexible coupling; shielded coupling; shielded band; repair coupling;

@@ -6,7 +6,7 @@ export const tee = {
   group: 'fitting',
   title: 'Tee',
   plural: 'tees',
-  takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
+  takes: ['position', 'clock', 'serves'],
   words: spoken`
     tee; t fitting; sanitary tee; santee; san tee; tee fitting; t connection; test tee; inlet tee; baffle tee;
     tee connection; tee junction; t junction; t piece; tee piece; tee branch; saddle tee; tap tee; tee type; vent tee;

@@ -6,7 +6,7 @@ export const wye = {
   group: 'fitting',
   title: 'Wye',
   plural: 'wyes',
-  takes: ['position', 'clock', 'serves', 'diameterIn', 'material'],
+  takes: ['position', 'clock', 'serves'],
   words: spoken`
     wye; y fitting; y connection; wye fitting; wye connection; wye branch; combo; combo wye; double wye;
     y branch; y junction; wye junction; y lateral; wye lateral; y piece; wye piece; wye type; combination wye; y off;

@@ -48,6 +48,6 @@ export const notDegrees: readonly string[] = spoken`
   heavy truck; heavy rain; heavy clay; rain heavy; traffic heavy; a lot less; a lot more; a lot better;
   a lot worse; a lot of that in; a lot of times; a lot of people; a lot of these; a lot of houses; see a lot; that a lot; this a lot; those a lot; them a lot; it a lot; a lot in;
   a lot of the time; parking lot; thanks a lot; a lot to; a lot of folks; the lot; a lot number; lot; packed up;
-  thick enough; inch|inches|feet thick; how thick; thick as; thick wall|walled; major road; bad shape in general; mild weather; minor detail; pretty light; light rain;
+  thick enough; inch|inches|feet thick; how thick; thick as; thick wall|walled; major road; bad shape in general; mild weather; minor detail; a pretty light; light rain;
   medium sized house; medium dog; bad weather; serious question; light snow; light drizzle; trace it;
 `;
