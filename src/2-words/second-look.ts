@@ -1,12 +1,14 @@
 /**
  * A second look at words that the recogniser is known to print for a word of the trade ("why" for "wye"): the whole
  * window is scored once more with the other word in its place. How far it falls behind tells the reader what to make of
- * it; nothing is changed here, and numbers are never looked at.
+ * it; nothing is changed here. Of numbers those are looked at that sound alike ("fifteen" and "fifty"): a wrong one is
+ * printed with a probability as high as a right one, but lies only a few nats before the other (see docs/hearing.md).
  */
 import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
+import { soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
 import { type Decoded, readText, type Sound } from './decode-beam.ts';
 import { logSumExp } from './logits.ts';
 import type { Recogniser } from './recogniser.ts';
@@ -15,7 +17,7 @@ import { expand } from './trade-phrases.ts';
 /** Further behind than this another hearing is not worth the telling (research: true words fell at most 5.6 behind). */
 const WORTH_TELLING_NATS = 6;
 /** Each look reads the window's text once more. */
-const MOST_LOOKS = 4;
+const MOST_LOOKS = 12;
 
 export interface TextWord {
   /** Tokens of the word within the window's text. */
@@ -81,6 +83,8 @@ function findLooks(words: readonly TextWord[], table: ReadonlyMap<string, string
   const looks: Look[] = [];
   const plain = words.map(({ word }) => word.text.toLowerCase().replace(/[^a-z0-9' ]/g, ''));
   for (const first of plain.keys()) {
+    const number = soundsLikeNumber(words[first]!.word.text.replace(/[^\d.]+|\.$/g, ''));
+    if (number !== null) looks.push({ first, count: 1, said: number });
     for (let count = 1; count <= 3 && first + count <= plain.length; count++) {
       for (const said of table.get(plain.slice(first, first + count).join(' ')) ?? [])
         looks.push({ first, count, said });

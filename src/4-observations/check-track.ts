@@ -1,4 +1,5 @@
 /** Holds every place against the push: on the way out the counter rises, so a reading that breaks it is doubted. */
+import { soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
 import { type Item, liveItems, type Reading } from './reading.ts';
 
 export function checkTrack(reading: Reading): void {
@@ -54,9 +55,9 @@ function longestRise(items: readonly Item[]): Set<Item> {
   return kept;
 }
 
-/** Readings that sound alike: fourteen and forty, fifteen and fifty. The one that fits the push is offered. */
+/** The reading that sounds alike (fourteen and forty, fifteen and fifty), where it fits the push. */
 export function confusable(feet: number, before: number, after: number | null): number | null {
-  const candidates =
-    feet >= 13 && feet <= 19 ? [(feet - 10) * 10] : feet % 10 === 0 && feet >= 30 && feet <= 90 ? [feet / 10 + 10] : [];
-  return candidates.find((value) => value >= before && (after === null || value <= after)) ?? null;
+  const alike = soundsLikeNumber(String(feet));
+  const value = alike === null ? null : Number(alike);
+  return value !== null && value >= before && (after === null || value <= after) ? value : null;
 }

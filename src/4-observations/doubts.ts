@@ -10,6 +10,7 @@ import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
 import type { Item, Reading } from './reading.ts';
+import { soundsAlike } from './sounds-alike.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -51,6 +52,8 @@ export function weighDoubts(reading: Reading, words: Words): void {
     const hearing = hearingOf(reading, item);
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
     item.confidence = round((1 - doubt) * (hearing ?? 1));
+    const alike = soundsAlike(reading, item, words);
+    if (alike) addFlag(item, alike);
     addFlags(item, features, doubt, hearing);
     if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
     const weakest = weakestOf(reading, item);
