@@ -200,6 +200,8 @@ function isOfBend(tokens: readonly Token[], number: NumberPhrase): boolean {
     const token = tokens[at]!;
     if (token.breakAfter === 'stop' || token.breakAfter === 'question' || /^\d/.test(token.text)) return false;
     if (!bendWord.test(token.text)) continue;
+    // "The pipe is going to bend, forty five."
+    if (/^(to|gonna|will|'ll)$/.test(tokens[at - 1]?.text ?? '')) return true;
     const next = tokens[number.to]?.text ?? '';
     const goesOn = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'stop';
     return goesOn && (/^(left|right|up|down|to)$/.test(next) || readNumber(tokens, number.to) !== null);
