@@ -82,6 +82,13 @@ export function addChange(
       (placing.basis !== 'spoken' || item.at === null || placing.at === null || Math.abs(item.at - placing.at) <= 1.1),
   );
   if (known) {
+    // "Cast iron to clay, at six, actually."
+    const isAnew = phrasesOf(sentence.phrases, 'correction').length > 0 && sentence.index - known.sentence <= 3;
+    if (isAnew && placing.basis === 'spoken' && placing.at !== null && known.at !== null && placing.at !== known.at) {
+      known.corrected.push({ field: 'at', was: known.at, from: sentence.from, to: sentence.to });
+      known.at = placing.at;
+      known.evidence.notes.push('weak correction of at');
+    }
     known.again.push({ from: sentence.from, to: sentence.to });
     own(reading, sentence.from, sentence.to, { sort: 'item', item: known, isAgain: true });
     return true;

@@ -83,6 +83,11 @@ function choosePlace(
       gap.length <= 3
     )
       cost -= 5;
+    // "A wye, eight feet, and beyond that a crack, call it nine": said of what was named last.
+    if (ofLast.test(textOf(tokens, Math.max(0, place.from - 3), place.from))) {
+      const named = claims.findLast((other) => other.to <= place.from);
+      if (named) cost += named === claim ? -6 : 8;
+    }
     // "Six down to four, at 33": a number by itself gives way to one that is said to be a place.
     if (place.distance.frame === 'bare' && places.some((other) => isFirm(other))) cost += 2;
     // A place after which another thing follows directly belongs to that one.
@@ -95,6 +100,7 @@ function choosePlace(
   return best;
 }
 
+const ofLast = /(that 's|it 's|call it|make it|put it|that one 's)( at)?$/;
 const isFirm = ({ distance }: PhraseOf<'distance'>): boolean => distance.frame !== 'bare' && distance.isEnd !== true;
 
 function chooseRelative(

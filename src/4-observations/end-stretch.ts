@@ -53,8 +53,12 @@ export function endTentative(
   return true;
 }
 
+/** So many sentences after the beginning of the one stretch another may lie in it. */
+const NESTED = 8;
+const begins = /\b(begins?|began|starts?|started|into)\b/;
+
 function openStretch(reading: Reading, run: number, feet: number): Item | null {
-  const item = reading.items.findLast(
+  const begun = reading.items.filter(
     (candidate) =>
       candidate.run === run &&
       !candidate.isWithdrawn &&
@@ -63,5 +67,15 @@ function openStretch(reading: Reading, run: number, feet: number): Item | null {
       candidate.at !== null &&
       candidate.at < feet,
   );
+  const last = begun.at(-1);
+  // Water lost sight of inside a low spot: the inner one ends first, and what was said to begin before it next.
+  const outer = begun.findLast(
+    (candidate) =>
+      candidate.fields.to === null &&
+      last !== undefined &&
+      last.sentence - candidate.sentence <= NESTED &&
+      begins.test(reading.sentences[candidate.sentence]?.text ?? ''),
+  );
+  const item = last && last.fields.to !== null && last.fields.to <= feet && outer ? outer : last;
   return item && item.fields.to === null ? item : null;
 }

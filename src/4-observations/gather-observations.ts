@@ -186,12 +186,14 @@ function isOnlyCorrection(sentence: Sentence): boolean {
   const isStrong = cue.cue.strength === 'strong';
   // "Well, the seller isn't an engineer." takes nothing back.
   if (!isStrong && !hesitant.test(sentence.text)) return false;
+  // "I had the wrong number at twelve." waits for the right one; "make that seven" has given it.
+  const waits = /\b(wrong|mis\w+|mistake|error|bad|not)\b/.test(sentence.text);
   return (
     sentence.phrases.every(
       ({ family }) =>
         family === 'correction' ||
         family === 'assertion' ||
-        (isStrong && (family === 'thing' || family === 'distance')),
+        (isStrong && (family === 'thing' || (family === 'distance' && waits))),
     ) && sentence.to - sentence.from <= (isStrong ? 12 : 6)
   );
 }

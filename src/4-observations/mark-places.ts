@@ -8,6 +8,7 @@ import { kindTakes } from './claim.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
 import { spread } from './place-claim.ts';
 import { readClaims } from './read-claims.ts';
+import { openingCorrection } from './read-corrections.ts';
 import { isAnotherAlone } from './read-ellipsis.ts';
 import type { Sentence } from './sentence.ts';
 import { endTold } from './tell-ends.ts';
@@ -70,6 +71,21 @@ const isMetHere = (sentence: Sentence, kind: KindName): boolean =>
   endKinds[kind] !== undefined &&
   /\b(that 's|this is|here 's|there 's|^and|^at|^then) (the|your|our|my)\b/.test(sentence.text);
 
+/** "The hub is cracked": the hub is known, and not the crack. */
+const isPredicate = /\b(is|'s|are|'re|was|looks|gets|got)( \S+)?$/;
+
+/** Whether a sentence only gives the number anew that one just before it gave. */
+function correctsPlace(sentences: readonly Sentence[], sentence: Sentence, { tokens }: Phrases): boolean {
+  const opening = openingCorrection(sentence, tokens);
+  const isPlain = opening === 'strong' || (opening === 'weak' && !/^(well|or|say|actually)\b/.test(sentence.text));
+  return (
+    isPlain &&
+    sentences
+      .slice(Math.max(0, sentence.index - 2), sentence.index)
+      .some((before) => phrasesOf(before.phrases, 'distance').length > 0)
+  );
+}
+
 export function markOf(
   sentences: readonly Sentence[],
   sentence: Sentence,
@@ -87,6 +103,14 @@ export function markOf(
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
     if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
     const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
+    // "Fifteen. Make it fifteen and a half.": one place said twice.
+    if (!isFirst && correctsPlace(sentences, sentence, phrases)) {
+      // "Six. Tee. Make that seven.": the tee has the place before it.
+      const before = sentences[sentence.index - 1];
+      const isOfThing =
+        before?.phrases.some(({ family }) => family === 'thing') && !phrasesOf(before.phrases, 'distance')[0];
+      return isOfThing ? { sort: 'whole', sentence } : null;
+    }
     const end = endTold(sentences, sentence);
     if (isTalk || end === 'plain') return { sort: 'whole', sentence };
     return {
@@ -103,7 +127,11 @@ export function markOf(
     if (placelessKinds.has(claim.kind) || claim.relative !== null) return false;
     if (claim.source === 'weak' && sentence.to - sentence.from > SHORT_TOKENS) return false;
     const assertion = assertClaim(claim, claims, sentence, tokens);
-    const isKnown = assertion.isDefinite && !isMetHere(sentence, claim.kind);
+    const lead = textOf(tokens, Math.max(sentence.from, claim.from - 3), claim.from);
+    const isKnown =
+      assertion.isDefinite &&
+      !isMetHere(sentence, claim.kind) &&
+      (!isPredicate.test(lead) || /\bthere\b/.test(sentence.text));
     return !assertion.isDenied && assertion.aside === null && !isKnown;
   });
   const isChange =

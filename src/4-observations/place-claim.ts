@@ -34,7 +34,7 @@ const nowhere = (rule: string): Placing => ({
 
 /** Words that spread a thing over the whole line, or say that its place is not known. */
 export const spread =
-  /\b(whole way(?! a?round)|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|(?<!(left|right|top|bottom|upper|lower|crown|invert|side|o'clock) )somewhere|missed the footage|didn t get a number|didn't get|can't tell you where|by the way)\b/;
+  /\b(whole way(?! a?round)|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|(?<!(left|right|top|bottom|upper|lower|crown|invert|side|o'clock) )somewhere|missed the footage|didn t get a number|didn't get|can't tell you where)\b/;
 
 const travelling =
   /\b(moving on|moving along|keep going|further on|farther on|next joint|a little past|little past|past that|beyond that|rolling again|going on|further along|further down|up ahead)\b/;

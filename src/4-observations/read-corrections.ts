@@ -92,6 +92,10 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
     );
     if ((strong || weak) && !(otherThing && !strong)) {
       found.push({ old, by: standingFor(old, by), said: by, isStrong: strong });
+      // "seventeen, seventeen or, no, eighteen"
+      for (const same of values.slice(0, index))
+        if (same !== old && same.family === 'distance' && sameValue(same, old) && old.from - same.to <= 2)
+          found.push({ old: same, by: standingFor(same, by), said: by, isStrong: strong });
       // "eleven to twenty, seventeen, wait, eleven to seventeen"
       const earlier =
         by.family === 'distance' && by.distance.toFeet !== null

@@ -40,6 +40,7 @@ export function pointedAgain(
 
 const another = /^(second|third|fourth|another|next|other|one|more|again)$/;
 const lots = /^(batch|bunch|lot|set|stretch|clump|spot|section|cluster|mess|bit)$/;
+const isSound = /\b(tight|fine|okay|ok|good|clear|clean|dry|sound|nothing|not bad|intact|perfect)\b/;
 /** "Another. Thirty to thirty six." */
 export const isAnotherAlone = (text: string): boolean =>
   /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
@@ -166,6 +167,8 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
   );
   const pointed = pointedAgain(reading, sentence, claims, places[0] ?? null);
   if (pointed) return [pointed];
+  // "Next one, eighteen, tight as well.": another joint, and nothing at it.
+  if (before === undefined && isSound.test(sentence.text)) return [];
   if (kind === null || (before && before.to >= sentence.to)) return [];
   for (let at = before?.to ?? sentence.from; at < sentence.to; at += 1) {
     const text = tokens[at]?.text ?? '';

@@ -52,7 +52,7 @@ function setPlace(
 export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'strong' | 'weak' | null): boolean {
   const run = currentRun(reading);
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
-  const place = wholePlace(phrasesOf(sentence.phrases, 'distance'));
+  const place = wholePlace(phrasesOf(sentence.phrases, 'distance'), sentence);
   if (!run || !place) return false;
   // "Well now, twenty feet. A cleanout.", "Wait one. Fifteen. Bend.": the number is of what is named next.
   const saysSo = phrasesOf(sentence.phrases, 'correction').some((cue) => !/^(well|or|say)$/.test(cue.rule));
@@ -102,10 +102,11 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
 }
 
 /** "They start at twelve and go to fifteen": both ends in one sentence. */
-function wholePlace(places: readonly PhraseOf<'distance'>[]): PhraseOf<'distance'> | undefined {
+function wholePlace(places: readonly PhraseOf<'distance'>[], sentence: Sentence): PhraseOf<'distance'> | undefined {
   const last = places.at(-1);
   const first = places.at(-2);
   const isStretch =
+    opensStretch.test(sentence.text) &&
     last?.distance.isEnd === true &&
     first !== undefined &&
     first.distance.isEnd !== true &&
@@ -147,6 +148,7 @@ const SHORT_TOKENS = 4;
 /** No more things than these are named in one sentence. */
 const SAID_TOGETHER = 6;
 const saysStart = /\b(starts?|began|begins?|beginning|starting)\b/;
+const opensStretch = /\b(starts?|begins?|began|from|first|picks? up|shows? up|comes? in)\b/;
 const saysEnd = /\b(ends?|ended|out|until|till|stops?|quits?|finish(es)?|goes to)\b/;
 
 /** Which end of a thing a place is given anew for: the one that is named, or the one said last. */

@@ -59,8 +59,9 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
   const isAfterHesitation =
     text === 'N' &&
     before !== undefined &&
-    hesitates.test(before.text) &&
-    !before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance');
+    (/ (uh|um|er|hmm)$/.test(before.text) ||
+      (hesitates.test(before.text) &&
+        !before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance')));
   return isSaid || isAfterHesitation || isSaidTwice(reading, sentence, feet) ? 'weak' : null;
 }
 
