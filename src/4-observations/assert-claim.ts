@@ -48,6 +48,9 @@ const pointingNow =
 /** "If there are roots", "whether it's a crack": nothing is seen. */
 const supposes =
   /(^| )(if|unless|whether|in case|when you|once you|wherever|hopefully|hoping) (?!you look|you 'll look|i 'm |i am |i miss|you ask|anything|you want|you like)/;
+/** "Not certain whether that is a crack": doubted, but seen. */
+const wonders =
+  /\b(not|can't|don't|couldn't|wonder|wondering|hard to|tell|say|know|sure|certain|question)\b.*\b(if|whether)\b/;
 /** "The main ought to be around sixty": looked for, not met. */
 const expected =
   /^('s |is |are )?(ought to|oughta|should|supposed to|meant to|gonna|going to|'ll|will|would|'d|expected to|has got to|gotta|might) (be|come|show|turn|lie|sit)( up| in)? (at|about|around|near|somewhere|roughly|another|close|right|like|maybe|in|by|past)\b/;
@@ -133,7 +136,7 @@ export function assertClaim(
     !sentence.phrases.some(
       (phrase) => phrase.family === 'distance' && phrase.from >= cue.to && phrase.to <= claim.from,
     );
-  const isSupposedHere = supposes.test(` ${clause} `);
+  const isSupposedHere = supposes.test(` ${clause} `) && !wonders.test(clause);
   const isPointedAt = pointing.test(` ${clause} `) && !isSupposedHere;
   // What was found elsewhere or before was pointed at there and then.
   const isPointedNow = isPointedAt && pointingNow.test(` ${clause} `);

@@ -18,7 +18,7 @@ export const branch = {
   `,
   signs: spoken`
     here comes a|an|the|another * in; connection from|on|off the? right|left|side|top;
-    connection|inlet|junction|opening|hookup from|on|off|at|in the left|right|top|crown|side|right_side|left_side; from the? right|left side? comes|enters|joins|in_comes; here|one|another they|he|she|somebody cut|opened; service|connection|lateral has|'s|is been? cut|opened|reopened|reinstated; joins just|right? after|before|past|there|here|beyond|it; comes|coming a|an|the|another * line|drain|pipe|lateral in? from|on;
+    connection|inlet|junction|hookup from|on|off|at|in the left|right|top|crown|side|right_side|left_side; from the? right|left side? comes|enters|joins|in_comes; here|one|another they|he|she|somebody cut|opened; service|connection|lateral has|'s|is been? cut|opened|reopened|reinstated; joins just|right? after|before|past|there|here|beyond|it; comes|coming a|an|the|another * line|drain|pipe|lateral in? from|on;
     we|i 've_got|have|got|see|find the * kitchen|laundry|bathroom|tub|shower|sink|washer|toilet|basement|garage line|drain|arm;
     drain|line|pipe|lateral|arm|gully|conduit is|'s? coming|comes|come|came|dropping|dumping|dumps|tying|entering|joining in|over|down|at|from|on|into|here;
     drain|line|pipe|lateral|arm|gully joins|join|joining|enters|entering|ties|tie|tying|teeing|tees|connects|connecting|feeds|empties|dumps|drops|hooks us|in|into|on|from|at|here?;

@@ -9,7 +9,6 @@ export const deformation = {
   plural: 'deformations',
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
   words: spoken`
-    deformed;
     deformed; deformation; deforming; out of round; egged; egg shape; egg shaped; eggs; ovaled; oval; ovalized;
     oval shaped; ovality; squashed; squished; flattened; flattening; pinched; pinching; dented; dent; misshapen;
     deflected; deflection; deflecting; squeezed; ovaling; egging; mashed; out of shape; distorted; distortion;

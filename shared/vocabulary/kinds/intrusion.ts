@@ -17,7 +17,7 @@ export const intrusion = {
     o ring; crossbore; cross bore; rubber seal; joint seal; seal ring; protruding lateral; sticking in;
   `,
   signs: spoken`
-    is|'s going|coming|come|driven|stuck inside|in|through through the? pipe|wall|top|side; was|is|'s|been|somebody|someone drilled|driven|bored|pounded|screwed|nailed right|clean|straight? through the|our|this? pipe|wall|line;
+    going|driven inside through the? pipe|wall; drilled|driven|bored|pounded|screwed|nailed right|clean|straight? through the|our|this? pipe|wall|line;
     pipe|conduit|tube|rod|stake|post|bolt goes|runs|comes|passes|is|'s|was|stuck|driven|pushed|shoved? right|straight|clean? through ours|the_pipe|our_pipe|this_pipe|it|us|the_line|the_sewer; stake|post|rod|pole|spike|peg is|'s stuck|driven|pushed|hammered|pounded|knocked through|into;
     sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;
     sticking|poking|hanging|jutting * in|into|through|out|down; drooping|droops|dangling|dangles from|down|into|in|off; sticks up; sticking up; poking up;

@@ -11,7 +11,7 @@ export const linerStart = {
   endsAs: 'liner-end',
   words: [],
   signs: spoken`
-    somebody|someone|somebody_'s|they|they_'ve|city|contractor|'ve|has|had slid|put|pulled|shot|installed|blown|cured|inserted|placed|run a|some|the? liner|lining|sleeve in|here|through|into; there|here 's the|a|our|your sleeve|lining|liner;
+    somebody|someone|they|we|city|contractor 's|'ve|has|had? slid|put|pulled|shot|installed|blown|cured|inserted|placed|run a|some|the? liner|lining|sleeve in|here|through|into; there|here 's the|a|our|your sleeve|lining|liner;
     somebody|someone|they|somebody_'s|they_'ve|it_'s_been|been|it_'s|was|pipe_'s lined|relined it|this|the? here|there|pipe; at|from # feet|foot? somebody|someone|they lined|relined it|this|the;
     liner|lining|sleeve starts|begins|start|begin|picks_up|kicks_in; liner|lining|sleeve * starts|begins;
     start|beginning of the|a|that * liner|lining; start of liner|lining; where the liner|lining starts|begins;

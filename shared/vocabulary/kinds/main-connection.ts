@@ -24,7 +24,7 @@ export const mainConnection = {
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
     arrive|arrived|come|came to the main of the city; city in front of us|me; enters|meets|joins|hits|hit|met|joined|entered the city|public|street|town? main|sewer|trunk;
     discharges|discharge|empties|opens|spills|outfalls|flows|dumps|connects out? to|in|into|at the city|public|street|town? main|sewer|trunk;
-    looking down? in|into|at the city|public|street? main|sewer; pipe|line|opening * is|'s the city 's; is|'s the city 's pipe|line|sewer|main|problem_from_here; that 's|is us in|into|at|to the main|sewer|city;
+    looking down? in|into|at the city|public|street? main|sewer; pipe|line|opening * is|'s the city 's; is|'s the city 's pipe|line|sewer|main; that 's|is us in|into|at|to the main|sewer|city;
     tie|ties|tied|tying in|into|on|in_to to? the? main|mane|maine|city_main|sewer;
 `,
     'tied|ties|tie|connects|connected|dumps|drops|empties|taps into|to the main',

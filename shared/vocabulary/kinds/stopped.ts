@@ -22,7 +22,7 @@ export const stopped = {
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;
-    is|was|'s all i|we|she|it get|got|gets|gives|gave|could_get|can_get|'ll_get|will_give|'ve_got|managed|could_do;
+    is|was|that_'s all i|we|she|it get|got|gets|gives|gave|could_get|can_get|'ll_get|will_give|'ve_got|managed|could_do;
     terminating|abandoning|aborting|terminated|abandoned|aborted the? survey|inspection|run|push|here|there|at|due|because; hits|hit it|that|this|something|there and bounces|stops|quits|stopped;
     no way the|this|my|that camera|head|thing is|'s going|getting|passing|making; that 's where it|she|the_camera|i jams|hangs|sticks|quits|gives_up|gave_up;
     stuck at;
