@@ -91,6 +91,8 @@ export const belly = {
   ],
   examples: {
     says: [
+      { text: "Belly at nine feet. The water's about an inch deep.", gives: { at: 9, inches: 1 } },
+      { text: 'Belly at nine feet, two inch.', gives: { at: 9, inches: 2 } },
       { text: 'Twenty two feet, she never drains right there.', gives: { at: 22 } },
       { text: 'Pipe has settled at thirty four, water just sits.', gives: { at: 34 } },
       { text: "It's holding about two inches at 27.", gives: { at: 27, inches: 2 } },

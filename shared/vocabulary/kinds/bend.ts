@@ -30,6 +30,7 @@ export const bend = {
   `,
   examples: {
     says: [
+      { text: 'Nine feet, an eighth bend, left.', gives: { at: 9, position: 'left', angleDeg: 45 } },
       {
         text: "There's a ninety at twelve, then forty five at fourteen.",
         gives: [

@@ -70,6 +70,10 @@ export const corrosion = {
   ],
   examples: {
     says: [
+      {
+        text: "From nineteen to twenty six the invert is channelled out. It's severe.",
+        gives: { at: 19, to: 26, position: 'bottom', degree: 'heavy' },
+      },
       { text: "There's no bottom left at 22.", gives: { at: 22, position: 'bottom' } },
       { text: 'The walls are pretty thin at nineteen feet.', gives: { at: 19 } },
       { text: 'Acid has eaten the crown at 40.', gives: { at: 40, position: 'top' } },

@@ -25,6 +25,21 @@ export const crack = {
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {
     says: [
+      {
+        text: 'Crack on top at ten and on the bottom at fourteen.',
+        gives: [
+          { at: 10, position: 'top' },
+          { at: 14, position: 'bottom' },
+        ],
+      },
+      { text: "A crack at ten feet. It's a heavy camera, this one.", gives: { at: 10 } },
+      { text: "A crack at ten feet. I'm about half done here.", gives: { at: 10 } },
+      { text: 'A crack at ten feet. My back is bad today.', gives: { at: 10 } },
+      { text: "A crack at ten feet, I couldn't tell you how deep.", gives: { at: 10 } },
+      {
+        text: "At ten I've got a crack going the whole way around the pipe.",
+        gives: { at: 10, position: 'all-around' },
+      },
       { text: 'Hairline crack along the top from twelve to fifteen feet.', gives: { at: 12, to: 15, position: 'top' } },
       { text: "There's a crack at nine o'clock, twenty six feet.", gives: { at: 26, clock: 9 } },
       { text: 'Bottom of the pipe is split at 37.', gives: { at: 37, position: 'bottom' } },

@@ -48,6 +48,7 @@ export const intrusion = {
   ],
   examples: {
     says: [
+      { text: 'A screw at ten feet. I can squeeze by on the left.', gives: { at: 10 } },
       { text: "There's a screw through the top at twenty nine feet.", gives: { at: 29, position: 'top' } },
       { text: 'Tap sticking in about an inch at 44 on the left.', gives: { at: 44, position: 'left', inches: 1 } },
       { text: 'Rolled gasket at thirty six.', gives: { at: 36 } },

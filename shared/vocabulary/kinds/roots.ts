@@ -34,6 +34,21 @@ export const roots = {
   ],
   examples: {
     says: [
+      {
+        text: 'Roots at nineteen feet, light, and at twenty five, heavy.',
+        gives: [
+          { at: 19, degree: 'light' },
+          { at: 25, degree: 'heavy' },
+        ],
+      },
+      { text: 'Roots at nine feet, half the pipe, no, more like sixty percent.', gives: { at: 9, percent: 60 } },
+      {
+        text: 'Twelve feet, roots at the top, fifteen feet, roots on the left.',
+        gives: [
+          { at: 12, position: 'top' },
+          { at: 15, position: 'left' },
+        ],
+      },
       { text: 'Eighteen feet and a half, roots.', gives: { at: 18.5 } },
       {
         text: 'Roots at the joint at twenty three feet, coming in from the top, about a third of the pipe.',

@@ -22,6 +22,12 @@ export const tee = {
   ],
   examples: {
     says: [
+      {
+        text: "There's a yard drain. Tee in the top of the pipe. Nineteen feet.",
+        gives: { at: 19, position: 'top', serves: 'yard' },
+      },
+      { text: "Nine feet, tee on the left. Not the tub, the tub's behind us.", gives: { at: 9, position: 'left' } },
+      { text: 'Nine feet, tee, bar sink, so that would be the kitchen.', gives: { at: 9, serves: 'kitchen' } },
       { text: 'Tee at seventeen feet, comes in from the top.', gives: { at: 17, position: 'top' } },
       { text: "Here's a sanitary tee at 29 feet for the water heater.", gives: { at: 29, serves: 'water-heater' } },
       { text: 'At twelve feet we have a tee, and that is where the tub drops in.', gives: { at: 12, serves: 'tub' } },

@@ -30,6 +30,13 @@ export const wye = {
   examples: {
     says: [
       {
+        text: "Nine feet, a wye on the left. Nothing for a while. Correction on that wye. It's on the right.",
+        gives: { at: 9, position: 'right' },
+      },
+      { text: 'Nine feet, a wye, and it picks up the kitchen.', gives: { at: 9, serves: 'kitchen' } },
+      { text: "A wye at ten feet on the left. The dog's in the bathroom.", gives: { at: 10, position: 'left' } },
+      { text: "Nine feet, a wye on the left. Kitchen or laundry, I can't tell.", gives: { at: 9, position: 'left' } },
+      {
         text: "There's a wye at twenty six feet on the right, that's the kitchen.",
         gives: { at: 26, position: 'right', serves: 'kitchen' },
       },

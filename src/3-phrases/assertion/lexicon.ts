@@ -117,7 +117,7 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('general', 'sentence'),
     words: spoken`
-      sometimes; usually; typically; often; generally; normally; as a rule; every time; always; you 'll see;
+      i|we|you|they 'd only; sometimes; usually; typically; often; generally; normally; as a rule; every time; always; you 'll see;
       you 'd see; you 'll find; you see a lot; you get; you often; wants to; want to go; you 'd think;
       you would think; you know by; shows up as; say you; sooner or later; an offset is; a belly is;
       in this part of town; in a yard like this; somebody else left; people ask; people think; people say;
