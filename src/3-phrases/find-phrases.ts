@@ -13,7 +13,7 @@ import { readAngle, readNamedAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues, notHeadings } from './camera/lexicon.ts';
 import { readClock } from './clock/read-clock.ts';
-import { correctionCues } from './correction/lexicon.ts';
+import { correctionCues, notCorrections } from './correction/lexicon.ts';
 import { readCount, readLength, readLengthAtUnit } from './count/read-count.ts';
 import { degreeWords, notDegrees } from './degree/lexicon.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
@@ -47,7 +47,7 @@ const listed = <Value extends string>(words: Readonly<Record<Value, readonly str
 const positionFinder = buildCueFinder(listed(positionWords), notPositions);
 const degreeFinder = buildCueFinder(listed(degreeWords), notDegrees);
 const assertionFinder = buildCueFinder(assertionCues, pseudoCues);
-const correctionFinder = buildCueFinder(correctionCues, []);
+const correctionFinder = buildCueFinder(correctionCues, notCorrections);
 const cameraFinder = buildCueFinder(cameraCues, notCameraCues);
 const headingFinder = buildCueFinder(
   headings.map((heading) => ({ cue: heading, words: heading.words })),
@@ -59,9 +59,17 @@ export function findPhrases(words: readonly Word[]): Phrases {
   const tokens = respellInch(respellTo(cutTokens(words)));
   const numbers = readNumbers(tokens);
   const things = findThings(tokens, frameTest(tokens, numbers), numbers);
-  const positions = findCues(positionFinder, tokens).map(
-    (match): Phrase => ({ family: 'position', position: match.cue, from: match.from, to: match.to, rule: match.rule }),
-  );
+  const positions = findCues(positionFinder, tokens)
+    .filter((match) => !isFiller(tokens, match))
+    .map(
+      (match): Phrase => ({
+        family: 'position',
+        position: match.cue,
+        from: match.from,
+        to: match.to,
+        rule: match.rule,
+      }),
+    );
   const corrections = findCues(correctionFinder, tokens);
   // "I read it bad": the word belongs to the correction.
   const inCorrection = (match: { from: number; to: number }): boolean =>
@@ -200,6 +208,13 @@ export function findPhrases(words: readonly Word[]): Phrases {
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
   return { tokens, numbers, phrases };
 }
+
+/** "Right, here we go": the word opens the sentence and names no side. */
+const isFiller = (tokens: readonly Token[], match: { from: number; to: number }): boolean =>
+  match.to - match.from === 1 &&
+  tokens[match.from]?.text === 'right' &&
+  tokens[match.from]?.breakAfter === 'comma' &&
+  (match.from === 0 || /^(stop|question)$/.test(tokens[match.from - 1]!.breakAfter));
 
 /** How many of one thing are named in one breath at most. */
 const MOST_AT_ONCE = 6;

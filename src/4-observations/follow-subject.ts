@@ -20,6 +20,10 @@ const partNouns =
 const small =
   /^(a|an|the|of|at|in|on|to|and|so|or|it|that|this|there|here|now|is|'s|again|too|anyway|though|but|all|at|for|from|with|up|down|over|across|deep|wide|high|tall|long|thick|full|gone|blocked|closed|left|then|about|maybe|really|pretty|side|hand|one|ones|kind|sort|amount|i|'d|say|they|them|by|as|if|you|time|way|end)$/;
 
+/** "The top's clean.": nothing is there. */
+const saysAllIsWell =
+  /^(('s|is|looks|are|was|seems|and|the|other) )*(still |all |nice and |pretty |perfectly |just )?(clean|clear|fine|good|okay|ok|sound|solid|intact|dry|perfect|smooth|nothing)\b/;
+
 function clauseStart(sentence: Sentence, tokens: readonly Token[], phrase: Phrase): number {
   let from = phrase.from;
   while (from > sentence.from) {
@@ -45,6 +49,8 @@ function describesOther(phrase: Phrase, sentence: Sentence, tokens: readonly Tok
 export function speaksOfThing(phrase: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
   if (describesOther(phrase, sentence, tokens)) return false;
   if (phrase.family === 'service') return true;
+  if (/^(position|clock)$/.test(phrase.family) && saysAllIsWell.test(textOf(tokens, phrase.to, sentence.to)))
+    return false;
   const from = clauseStart(sentence, tokens, phrase);
   const words = tokens.slice(from, phrase.from).map((token) => token.text);
   const at = words.findIndex((word) => verb.test(word));

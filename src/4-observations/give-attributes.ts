@@ -40,11 +40,17 @@ export function giveAttributes(
   if (targets.length === 0 || sentence.index - reading.focusSentence > ATTRIBUTE_SENTENCES) return false;
   if (sentence.isQuestion) return false;
   // "And there's … on the bottom" brings in something new, even where it is not known what.
-  if (/\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b/.test(sentence.text)) return false;
+  if (
+    /\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b(?! (lot|bit|little|ton|touch|good deal|fair (bit|amount)|whole lot|bunch)( of (it|them|that|this))?( |$))/.test(
+      sentence.text,
+    )
+  )
+    return false;
   if (bringsIn.test(sentence.text) && !loose.some(({ phrase }) => phrase.family === 'service')) return false;
   // "I had one last year with eighty feet of it": what follows is of another thing.
   const told = phrasesOf(sentence.phrases, 'assertion').find((cue) => /^(past|elsewhere)$/.test(cue.cue.axis));
   let isTaken = told === undefined && giveLength(sentence, targets);
+  let placedHere: Item | null = null;
   for (const { phrase, isAhead } of loose) {
     if (told && told.to <= phrase.from) continue;
     const field = fieldOf(phrase);
@@ -57,8 +63,14 @@ export function giveAttributes(
       (isAhead ? earlier.findLast((target) => !target.isWithdrawn && isOpenFor(target, field, phrase)) : undefined);
     if (!item) continue;
     if (correcting === null && isPlacedElsewhere(sentence, item, phrase, reading.phrases.tokens)) continue;
-    const old =
-      field === 'position' || field === 'clock' ? (item.fields.clock ?? item.fields.position) : fieldValue(item, field);
+    // "From the upper right, around one o'clock": the hour says it more closely.
+    const isCloser = field === 'clock' && item.fields.clock === null && placedHere === item;
+    if (field === 'position') placedHere = item;
+    const old = isCloser
+      ? null
+      : field === 'position' || field === 'clock'
+        ? (item.fields.clock ?? item.fields.position)
+        : fieldValue(item, field);
     const isCorrected =
       old !== null &&
       (correcting !== null || isBareFragment(sentence, reading.phrases.tokens)) &&
@@ -82,7 +94,7 @@ export function giveAttributes(
 
 /** "And earth's coming in on the left": a subject of its own, though it is not known what it is; "it's coming in" has none. */
 const bringsIn =
-  /^(?:(?:and|then|so|but|now|oh|there) )*(?!it\b|that\b|this\b|they\b|these\b|those\b|which\b|what\b|looks\b|coming\b|comes\b|he\b|she\b|one\b)(?:(?:the|some|a|an|more|your|our) )?\w+ (?:(?:'s|is|are|was) )?(?:coming|comes|running|runs|seeping|dripping|leaking|pouring|washing|poking|sticking) |^(?:and )?(?!it\b|that\b|this\b|they\b|these\b|those\b)\w+ (?:too|also|as well)\b/;
+  /^(?:(?:and|then|so|but|now|oh|there) )*(?!it\b|that\b|this\b|they\b|these\b|those\b|which\b|what\b|looks\b|coming\b|comes\b|he\b|she\b|one\b)(?:(?:the|some|a|an|more|your|our) )?\w+ (?:(?:'s|is|are|was) )?(?:coming|comes|running|runs|seeping|dripping|leaking|pouring|washing|poking|sticking) |^(?:and )?(?!nothing\b|not\b|none\b|way\b|far\b|it\b|that\b|this\b|they\b|these\b|those\b)\w+ (?:too|also|as well)\b/;
 
 /** "Fifteen feet, and now it's heavy": what has a place of its own, not that of the thing, is said of something else. */
 const isPlacedElsewhere = (sentence: Sentence, item: Item, phrase: Phrase, tokens: readonly Token[]): boolean =>

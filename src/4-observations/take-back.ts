@@ -149,7 +149,7 @@ const isOtherDenied = (sentence: Sentence, from: number): boolean =>
   );
 
 const artefact =
-  '(shadow|reflection|glare|lens|hair|scratch|smudge|smear|bubble|bubbles|droplet|drop|stain|stains|staining|discoloration|discolouration|mark|seam|glue|joint|string|trick|skid|eyes|camera|spot|nothing)';
+  '(shadow|reflection|glare|lens|hair|scratch|smudge|smear|bubble|bubbles|droplet|drop|stain|stains|staining|discoloration|discolouration|mark|seam|glue|joint|string|trick|skid|eyes|camera|spot|nothing(?! (?:too|very|real|really|major|serious|heavy|bad|terrible|severe|big|crazy|dramatic|to|more|but|like|compared|much)\\b))';
 /** "It's only a shadow", "wait, that's my light", "no, I take that back", "my mistake, nothing there". */
 const retraction = new RegExp(
   `^((no|nope|nah|oh|ah|wait|hm|hang on|hold on|my mistake|my bad|sorry|okay|actually|well|but|uh|um) )*((i take (that|it) back)|(nothing there|nothing at all|there 's nothing( there| here)?|it was nothing|that was nothing|that 's nothing|it 's nothing)( there| here| after all| at all| sorry)*|((that|it|those|they|this) )('s|is|was|are|were|'re) (just |only |really )*(nothing (but )?)?(a |an |my |the |some |your )*(little |small |water |dark |rust |own )*(${artefact}|(?<=(my|the|own) )lights?)( \\w+){0,4}|(just|only) (a |an |my |the |some )*(little |small |water |rust )*${artefact}( \\w+){0,4})$`,

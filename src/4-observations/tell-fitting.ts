@@ -13,6 +13,8 @@ import type { Sentence } from './sentence.ts';
 const NEAR_SENTENCES = 1;
 const pointsBack =
   /^((and|so|oh|yeah|yep|okay|um|uh|i think|i guess|probably|looks like) )*(that|this|it|which|there) ('s|is|was|would be|'d be|'ll be|must be|has to be|will be|'ll|would)\b/;
+const pointsThere =
+  /\b(there|here|into (it|that|this|there)|on (it|that|there|this one|that one)|to (it|that|there)|in there|through (there|it|that))$/;
 const namesAlone =
   /^((and|so|oh|yeah|yep|okay|um|uh|it 's|that 's|this is|i 'd say|i 'd call it|looks like|probably) )*(a|an|the) /;
 
@@ -28,7 +30,15 @@ export function tellFitting(reading: Reading, sentence: Sentence, claim: Claim):
   if (isDescribed && claim.source === 'word' && (pointsBack.test(sentence.text) || namesAlone.test(sentence.text))) {
     item.kind = claim.kind;
     item.evidence.source = 'word';
-  } else if (!(claim.source === 'sign' && yieldingKinds.has(claim.kind) && pointsBack.test(sentence.text))) return null;
+  } else if (
+    !(
+      claim.source === 'sign' &&
+      yieldingKinds.has(claim.kind) &&
+      // "The water heater drains there."
+      (pointsBack.test(sentence.text) || (pointsThere.test(sentence.text) && claim.fields.serves != null))
+    )
+  )
+    return null;
   fillFields(item, claim);
   mentionAgain(reading, item, sentence.from, sentence.to);
   return item;

@@ -189,6 +189,15 @@ export function readAngle(
 const BEND_TOKENS = 8;
 const bendWord = /^(bend|bends|elbow|ell|sweep|turn|turns)$/;
 
+/** Whether a number stands before a token in its sentence. */
+function isPlacedBefore(tokens: readonly Token[], at: number): boolean {
+  for (let back = at - 1; back >= Math.max(0, at - BEND_TOKENS); back -= 1) {
+    if (/^(stop|question)$/.test(tokens[back]!.breakAfter)) return false;
+    if (readNumber(tokens, back) !== null) return true;
+  }
+  return false;
+}
+
 /**
  * "Bend, forty five, right", "a bend to the right 45 14 feet": a number beside a bend is its angle where a side or another
  * number follows; by itself ("bend, forty five") it may be where the bend is.
@@ -203,6 +212,8 @@ function isOfBend(tokens: readonly Token[], number: NumberPhrase): boolean {
     // "The pipe is going to bend, forty five."
     if (/^(to|gonna|will|'ll)$/.test(tokens[at - 1]?.text ?? '')) return true;
     const next = tokens[number.to]?.text ?? '';
+    // "Ten, bend, left, forty five.": its place was said before it.
+    if (isPlacedBefore(tokens, at) && /^(left|right|,)$/.test(tokens[number.from - 1]?.text ?? '')) return true;
     const goesOn = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'stop';
     return goesOn && (/^(left|right|up|down|to)$/.test(next) || readNumber(tokens, number.to) !== null);
   }

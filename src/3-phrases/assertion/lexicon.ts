@@ -216,6 +216,7 @@ export const pseudoCues: readonly string[] = spoken`
   no great|real|big|major|serious|huge drama|issue|issues|deal|trouble|concern|concerns|problem|problems|worry|worries|harm|surprise|shock|hurry|mystery; no drama|trouble|concern|concerns|harm|fuss|bother|biggie|complaints|mystery|harm_done; bet my truck|house|boots|hat|life|lunch|shirt|pension|paycheck|license;
   first|only|worst|biggest|best|finest|deepest|last|longest|nicest|second * i|we 've|have seen; i|we 've|have seen here|so_far|in_this|on_this|in_here|all_day|today;
   down|up|across|on the street side|end|half|direction|way|cleanout|opening|leg; if you|we|they want to call; if you 'd|could|can call it|that; you|folks|some|they might|could|may call it|that|this;
+  nothing too|very|real|really|all_that|that|so bad|heavy|serious|severe|terrible|big|crazy|dramatic;
   no shortage of; no lack of; never a lack of; say i see no; say there is no; say there 's no;
   can't say i don't see; can't tell me that isn't; tell me that isn't; not as if there 's no; as if there 's no;
   it 's not as if; isn't merely; not merely; no mere; never thought; never expected; nobody could call;

@@ -15,7 +15,11 @@ const unitAfter = /^(feet|foot|ft|inch|inches|percent|%|degrees|degree|years|min
 
 function clockEnd(tokens: readonly Token[], number: NumberPhrase): number | null {
   if (tokens[number.to - 1]?.breakAfter !== 'none') return null;
-  const isClock = tokens[number.to]?.text === unitWord && !timeOfDay.test(tokens[number.to + 1]?.text ?? '');
+  // "It's almost four o'clock."
+  const isTime =
+    /^(almost|nearly|already|past|until|till)$/.test(tokens[number.from - 1]?.text ?? '') &&
+    /^('s|is|not)$/.test(tokens[number.from - 2]?.text ?? '');
+  const isClock = tokens[number.to]?.text === unitWord && !isTime && !timeOfDay.test(tokens[number.to + 1]?.text ?? '');
   return isClock ? number.to + 1 : null;
 }
 

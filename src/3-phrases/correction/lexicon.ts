@@ -51,3 +51,10 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
     `,
   },
 ];
+
+/** Stretches that hold one of these words and take nothing back. */
+export const notCorrections: readonly string[] = spoken`
+  nothing too|very|real|really|major|serious|heavy|bad|terrible|severe|big|crazy|dramatic|more|but|like|compared|much;
+  it|that|this 's|is|was nothing too|very|real|really|major|serious|heavy|bad|terrible|severe|big|crazy|dramatic|more|but|like|compared|much;
+  nothing to worry|write|lose; it|that|this 's|is|was nothing to worry|write|lose;
+`;

@@ -37,6 +37,7 @@ export const notPositions: readonly string[] = spoken`
   left his|her|their|my|us|them|him; right smart; right as; is|'s|was|runs|goes|flows left to right; is|'s|was|runs|goes|flows right to left;
   find|see|seen|reach|look|looking|looks|tell|get_to|got_to it|that|this? from above|below|overhead|underneath;
   garage|bedroom|bathroom|bath|neighbor|neighbors|neighbour|driveway|porch|office|shop|park|creek|church|pool|patio|lake|field|uphill|downhill|high|low side;
+  of the|it|this|our|my pipe|bore|opening|diameter left; pipe|bore|opening|room|space left; all that 's left; that 's left;
   on its|his|her own? side; on end; hinged * top|bottom|left|right|side; hinge|hinges at|on the top|bottom|left|right|side;
   squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round on|along|over|down the left|right|top|bottom|side;
   squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round it|that|this|them|him|her|these on|to|along|over|down the left|right|top|bottom|side;
@@ -46,7 +47,7 @@ export const notPositions: readonly string[] = spoken`
   right under; right after; right before; right behind; right through; right past; right up; right down;
   right by; right where; right over; right out; right into; right in; right about; right along; right beside;
   right next; right inside; right outside; right below; right above; right back; right to; all right;
-  is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right ,; right one; right way; right thing; right angle; got it right; right size;
+  is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right one; right way; right thing; right angle; got it right; right size;
   be right; do right; you right; right then; alright; left off; left over; left it; left the; left in;
   left behind; left to right; right to left; left a; is left; left of; i left; he left; she left; they left;
   left alone; leave left; what left; 's left; side yard; side of the house; street side; house side;

@@ -83,6 +83,12 @@ const coinBefore = phraseSet([
   'fit',
 ]);
 
+const looseEnd = phraseSet(
+  "or so;or thereabouts;maybe;probably;easy;easily;i 'd say;i guess;tops;at most;at best;at least;there;here".split(
+    ';',
+  ),
+);
+
 /** A smaller part of one, said alone, is of an inch. */
 const LEAST_BARE = 0.1;
 
@@ -161,7 +167,10 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
   const percent = Math.round(number.value * 100);
   const named = phraseAfter(tokens, number.to, after);
   if (named) return make(percent, named.to, false, '<fraction> of the pipe');
-  const ends = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' || number.to >= tokens.length;
+  const ends =
+    (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' ||
+    number.to >= tokens.length ||
+    phraseAfter(tokens, number.to, looseEnd) !== null;
   // "I never lost sleep over a sixteenth."
   if (number.value < LEAST_BARE) return null;
   if (ends) return make(percent, number.to, true, '<fraction>');
