@@ -122,7 +122,7 @@ function chooseHeading(
 const refused =
   /\b(not|can't|cannot|couldn't|won't|wouldn't|didn't|never|no way to|instead of|rather than)( [\w']+){0,3}$/;
 const shut =
-  /^(one |part |access |end |side |half |leg |run |pass |survey |section |line |direction )*('s |is |was |are )?(all )?(blocked|plugged|buried|paved|locked|stuck|seized|capped|closed|inaccessible|no good|out of|not |can't|couldn't|won't|isn't|done|finished|complete|completed|over|later|after that|afterwards|afterward|another day|can wait)\b/;
+  /^(one |part |access |end |side |half |leg |run |pass |survey |section |line |direction )*('s |is |was |are |got |has been |been |already )*(all )?(blocked|plugged|buried|paved|locked|stuck|seized|capped|closed|inaccessible|no good|out of|not |can't|couldn't|won't|isn't|done|finished|complete|completed|over|later|after that|afterwards|afterward|another day|can wait)\b/;
 
 /** "Upstream is blocked by a bush", "I couldn't go upstream", "street side's done": a way that is not taken now. */
 function isRuledOut(heading: PhraseOf<'heading'>, sentence: Sentence, tokens: readonly Token[]): boolean {

@@ -278,7 +278,7 @@ export const headings: readonly {
       `sending|send|pushing|push|shooting|shoot it|her|him|the_camera|this? at|back_at|in_at|in_to the|our|your ${above}`,
       `${going} it|her|the_camera|the_head|this|him|on|back? up|uphill`,
       ...spoken`
-        up i|we|she go|goes; up the line|lateral|pipe|drain; under the house|slab|building|floor; up under;
+        go|going|come|came|coming|push|pushing|work|working up from there|here|below|the_manhole|the_street|that_end; up i|we|she go|goes; up the line|lateral|pipe|drain; under the house|slab|building|floor; up under;
         up toward|towards the; uphill; look|looking up|back_up; houseward; homeward; in under the; back under;
         back into; back up toward|into|under|at|to; up inside; up from the same;
       `,

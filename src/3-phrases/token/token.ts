@@ -4,8 +4,10 @@
  * "4 inch", "10%" becomes "10 %", "31-38" becomes "31 to 38", and letters spelled one by one ("P V C") or words torn
  * apart ("clean out") are joined.
  */
+
 import nlp from 'compromise/one';
 import type { Word } from '../../../shared/schemas/word.ts';
+import { dropsApostrophes, withApostrophe } from './contractions.ts';
 import { joinTokens } from './joins.ts';
 
 /** How strongly the talk breaks off after a token. */
@@ -60,6 +62,7 @@ export function normalizePiece(piece: string): string[] {
     const part = fraction[2] === '¼' ? '1/4' : fraction[2] === '½' ? '1/2' : '3/4';
     return fraction[1] ? [fraction[1], 'and', part] : [part];
   }
+  text = withApostrophe(text);
   const joined = clitic.exec(text);
   if (joined?.[1] && joined[2] && !/^\d/.test(text)) return [...normalizePiece(joined[1]), joined[2]];
   const measured = /^(\$?\d+(?:\.\d+)?)(%|"|ft|in|st|nd|rd|th)$/.exec(text);
@@ -104,6 +107,7 @@ export function cutTokens(words: readonly Word[]): Token[] {
   // People use few different words, and cutting is slow: each is cut once.
   const cut = new Map<string, readonly Piece[]>();
   const tokens: Token[] = [];
+  const isBare = dropsApostrophes(words);
   let lastEndSeconds = words[0]?.startSeconds ?? 0;
   for (const [wordIndex, word] of words.entries()) {
     let pieces = cut.get(word.text);
@@ -117,7 +121,8 @@ export function cutTokens(words: readonly Word[]): Token[] {
         if (last?.breakAfter === 'none') tokens[tokens.length - 1] = { ...last, breakAfter: breakOf(piece.post) };
         continue;
       }
-      const forms = normalizePiece(piece.text + (/^['"%]+/.exec(piece.post)?.[0] ?? ''));
+      const printed = piece.text + (/^['"%]+/.exec(piece.post)?.[0] ?? '');
+      const forms = normalizePiece(isBare && /^its$/i.test(printed) ? "it's" : printed);
       for (const [index, form] of forms.entries()) {
         tokens.push({
           text: form,
