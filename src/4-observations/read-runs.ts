@@ -3,7 +3,7 @@
 import type { Direction } from '../../shared/vocabulary/attributes.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { accessWords } from './access-words.ts';
-import { openingKinds, placelessKinds } from './kind-roles.ts';
+import { endKinds, openingKinds, placelessKinds } from './kind-roles.ts';
 import { planRuns } from './plan-runs.ts';
 import { currentRun, own, type Reading } from './reading.ts';
 import { noSignals, readSignals, type Signals } from './run-signs.ts';
@@ -72,9 +72,9 @@ function findsFirst(sentence: Sentence): boolean {
   const back = phrasesOf(sentence.phrases, 'camera').find((phrase) => phrase.cue === 'pull-back');
   const thing = phrasesOf(sentence.phrases, 'thing').find((phrase) => phrase.source !== 'weak');
   const place = phrasesOf(sentence.phrases, 'distance')[0];
-  return (
-    back !== undefined && thing !== undefined && place !== undefined && Math.max(thing.from, place.from) < back.from
-  );
+  if (!back || !thing) return false;
+  if (place) return Math.max(thing.from, place.from) < back.from;
+  return thing.to <= back.from && endKinds[thing.kind] !== undefined;
 }
 
 /** "Here comes a floor drain in from the right": what comes in is met on the way, and is no way in. */
