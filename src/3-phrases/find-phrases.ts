@@ -142,7 +142,9 @@ export function findPhrases(words: readonly Word[]): Phrases {
     if (inNumber[at]) return;
     const isCounted =
       numberEnds.has(at) ||
-      (numberEnds.has(at - 1) && /^(an|of)$/.test(tokens[at - 1]?.text ?? '')) ||
+      (numberEnds.has(at - 1) &&
+        tokens[at - 2]?.breakAfter === 'none' &&
+        /^(an|of)$/.test(tokens[at - 1]?.text ?? '')) ||
       (numberEnds.has(at - 2) && tokens[at - 2]?.text === 'of');
     const size = isCounted ? null : readSizeAtUnit(sizeContext, at);
     if (size) measured.push(size);

@@ -67,7 +67,15 @@ export function softStarts(
     for (const start of [...starts]) if (start > stretch.from && start < stretch.to) starts.delete(start);
     starts.add(stretch.from).add(stretch.to);
   }
-  return [...starts].filter((start) => start > from && start < to).sort((a, b) => a - b);
+  return [...starts].filter((start) => start > from && start < to && !isTornOff(tokens, start)).sort((a, b) => a - b);
+}
+
+/** "Coming in through | a wye": no statement ends at a word that leads to the next. */
+function isTornOff(tokens: readonly Token[], start: number): boolean {
+  const before = tokens[start - 1];
+  if (before === undefined || before.breakAfter !== 'none') return false;
+  if (/^(into|of|the|a|an|with|our|your|my)$/.test(before.text)) return true;
+  return /^(through|in|on|at|to|by|from)$/.test(before.text) && /^(a|an|the|our|your)$/.test(tokens[start]?.text ?? '');
 }
 
 /** Whether a thing and its place stand on both sides of a token. */

@@ -187,7 +187,9 @@ function isOnlyCorrection(sentence: Sentence): boolean {
   // "Well, the seller isn't an engineer." takes nothing back.
   if (!isStrong && !hesitant.test(sentence.text)) return false;
   // "I had the wrong number at twelve." waits for the right one; "make that seven" has given it.
-  const waits = /\b(wrong|mis\w+|mistake|error|bad|not)\b/.test(sentence.text);
+  const waits = /\b(wrong|mis\w+|mistake|error|bad|not|(?:correction|fix|change) (?:on|to|for|about))\b/.test(
+    sentence.text,
+  );
   return (
     sentence.phrases.every(
       ({ family }) =>

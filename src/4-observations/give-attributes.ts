@@ -46,7 +46,9 @@ export function giveAttributes(
     )
   )
     return false;
-  if (bringsIn.test(sentence.text) && !loose.some(({ phrase }) => phrase.family === 'service')) return false;
+  const opensWithValue = loose.some(({ phrase }) => phrase.from - sentence.from <= 1);
+  if (bringsIn.test(sentence.text) && !opensWithValue && !loose.some(({ phrase }) => phrase.family === 'service'))
+    return false;
   // "I had one last year with eighty feet of it": what follows is of another thing.
   const told = phrasesOf(sentence.phrases, 'assertion').find((cue) => /^(past|elsewhere)$/.test(cue.cue.axis));
   let isTaken = told === undefined && giveLength(sentence, targets);

@@ -109,7 +109,9 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
             )
           : undefined;
       if (earlier) found.push({ old: earlier, by, said: by, isStrong: strong });
-    } else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
+    } else if (!otherThing && isSaidMoreClosely(old, by, sentence, tokens))
+      found.push({ old, by, said: by, isStrong: true });
+    else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
     else if (!otherThing && (isCalled(old, by, tokens) || isSettled(old, by, tokens)))
       found.push({ old, by: standingFor(old, by), said: by, isStrong: false });
     else if (isRunningOn(old, by, tokens))
@@ -185,6 +187,21 @@ const isCalled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
 const isSettled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
   isMisread(old, by) && ` ${textOf(tokens, old.to, by.from)} `.includes(` ${textOf(tokens, by.from, by.to)} `);
 
+/** "An inch deep, two inches deep": one measure said twice in a row, the second time with more care. */
+function isSaidMoreClosely(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
+  if (!(old.family === 'inches' && by.family === 'inches') && !(old.family === 'share' && by.family === 'share'))
+    return false;
+  const between = textOf(tokens, old.to, by.from);
+  const hasComma = tokens.slice(old.to - 1, by.from).some((token) => token.breakAfter === 'comma');
+  return (
+    hasComma &&
+    /^((deep|wide|of|it|water|say|call|about|maybe|or|so|that|'s|more|like|probably|nearly|almost|make|i|'d|'ll) ?){0,4}$/.test(
+      between,
+    ) &&
+    !sentence.phrases.some((phrase) => phrase.family === 'distance' && phrase.from >= old.to && phrase.to <= by.from)
+  );
+}
+
 /** "forty one, forty two": the speaker reads the counter on. */
 function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean {
   if (old.family !== 'distance' || by.family !== 'distance') return false;
@@ -199,7 +216,10 @@ function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean
 function isRecalled(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
   const lead = textOf(tokens, Math.max(sentence.from, old.from - 7), old.from);
   const between = textOf(tokens, old.to, by.from);
-  const isSaid = /\b(i|i 've) (said|called|had|told you|gave you|put|wrote|logged)( [\w']+){0,5}$/.test(lead);
+  const isSaid =
+    /\b(?:i|i 've|i 'd|i 'd first have|i 'd have|at first i) (said|called|had|told you|gave you|put|wrote|logged|first said|first thought|thought)( [\w']+){0,5}$/.test(
+      lead,
+    );
   // "I said the wye was on the left, and the head was rolled over, so that's on the right."
   if (
     isSaid &&

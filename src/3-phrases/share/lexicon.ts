@@ -13,7 +13,7 @@ export const shareAfter: readonly string[] = spoken`
   of the inside; full of them; pipe; bore; depth; of the barrel; the barrel; of the conduit; capacity;
   of the profile; lost; submerged; of the channel; flattened; of the circle; obstructed; of its shape;
   of your|his|her|their pipe|bore|line; of its bore|size|section|opening|capacity; up the side|sides;
-  of pipe|bore|line|diameter; under; of its height; of its diameter; of the round; the lumen;
+  of pipe|bore|line|diameter; from the pipe|bore; off the height|width|bore|diameter|top|pipe; deep; under; of its height; of its diameter; of the round; the lumen;
 `;
 
 /** Before a bare fraction: it is a share. */

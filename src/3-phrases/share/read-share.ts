@@ -9,7 +9,9 @@ const after = phraseSet(shareAfter);
 const before = phraseSet(shareBefore);
 const unit = phraseSet(['%']);
 const notShares = phraseSet([
-  '% fall|slope|grade|pitch|chance|off|battery|charge|charged|sure|certain|positive|discount|humidity|down|deposit|commission',
+  '% off the|your|our|my|his price|bill|list|total|top_price|cost|next|job',
+  '% off ,',
+  '% fall|slope|grade|pitch|chance|battery|charge|charged|sure|certain|positive|discount|humidity|down|deposit|commission',
 ]);
 const notBefore = phraseSet([
   "battery|batteries 's|is|at|says|says_about|down_to",

@@ -28,9 +28,9 @@ const otherUnit = phraseSet(
   "feet|foot|ft|%|percent|o'clock|degrees|degree|years|minutes|hours|bucks|dollars|and|to|by|or".split('|'),
 );
 const takesBack =
-  /\b(no|nope|nah|wait|sorry|actually|rather|correction|hang|scratch|make|plainly|mistake|meant|mean|but)\b/;
+  /\b(no|nope|nah|wait|sorry|actually|rather|correction|hang|scratch|make|plainly|mistake|meant|mean|but|(?:go|going) with|settle|fussy|precise)\b/;
 const leadsToValue =
-  /(^| )(no|nope|sorry|wait|actually|rather|correction|'s|is|be|it|that|say|like|than|meant|mean|plainly|only|just|to|about|a|an)$/;
+  /(^| )(no|nope|sorry|wait|actually|rather|correction|'s|is|be|it|that|say|like|than|meant|mean|plainly|only|just|to|about|a|an|with)$/;
 const isSizeLead =
   /\b(it|that|this|which|pipe|line|lateral|one|stuff|and|so) ?('s|is|be|'d be|was)?( all| still| only| just| about| probably)* an?$/;
 
