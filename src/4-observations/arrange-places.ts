@@ -81,7 +81,8 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases): Str
     if (mark.sort === 'thing') {
       // "Back pitch here. Eighteen to twenty two. The water runs the wrong way.": said twice, placed once.
       const isRepeated = mark.kinds.length > 0 && mark.kinds.every((kind) => lastKinds.includes(kind));
-      if (isRepeated && !/\b(another|more|again|second|next)\b/.test(sentence.text)) continue;
+      if (isRepeated && !/\b(another|more|again|second|next|ends?|ended|out|over|done|stops?)\b/.test(sentence.text))
+        continue;
       lastKinds = mark.kinds;
       current.gaps.at(-1)!.push(mark);
     } else {

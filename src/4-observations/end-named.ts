@@ -8,7 +8,7 @@ import { currentRun, type Item, liveItems, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 const lead =
-  /\b(out of|(end|last|bottom|edge|side|bit|part|clear) of|(done|through|finished) with|leaving|past|that 's it for)( all)? (the|that|this|our)$/;
+  /\b(out of|(end|last|bottom|edge|side|bit|part|clear) of|(done|through|finished) with|(we 're|i 'm|we are|get|got|come) (through|past|beyond|clear of)|leaving|past|that 's it for)( all)? (the|that|this|our)$/;
 const tail =
   /^((just|finally|all|now|then|here|that|it) )*(ends?|ended|stops?|stopped|quits?|finish(es|ed)?|(is|'s|are) (over|gone|done|behind)|clears?( up)?|lets? up|gives out|peters out|thins out|tapers( off)?|fades( out)?|done|over|gone)\b/;
 

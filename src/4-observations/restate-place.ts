@@ -28,6 +28,7 @@ const slipped =
   /\b(counter|number|wheel|reel|display)( 's| has| just| only)* (moved|slipped|ticked|jumped|changed|lagged|settled|rolled|caught up)\b.*N$/;
 const recalls =
   /\b(i|we|you) (said|had|called|gave|put|told|wrote|read) .*\b(that 's|it 's|is|should be|make it|i meant|meant|but|actually) (really |actually )?N$/;
+const denies = /\b(not|isn't|wasn't|never)\b/;
 const disowns = /\b(not|isn't|wasn't|never) (at )?N( feet| foot)?($| (i|we|that|it|but) )/;
 /** "Hang on, I was still rolling.", "Let me back up.": what follows is read anew. */
 const hesitates =
@@ -69,7 +70,7 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
 export function disownsPlace(reading: Reading, sentence: Sentence): boolean {
   const last = reading.lastValue;
   if (!last || sentence.index - last.sentence > SENTENCES || sentence.to - sentence.from > DISOWN_TOKENS) return false;
-  if (sentence.phrases.some((phrase) => phrase.family === 'thing')) return false;
+  if (!denies.test(sentence.text) || sentence.phrases.some((phrase) => phrase.family === 'thing')) return false;
   const number = reading.phrases.numbers.find((other) => other.from >= sentence.from && other.to <= sentence.to);
   if (!number || !namesNumber(reading, sentence, last.item)) return false;
   const { tokens } = reading.phrases;

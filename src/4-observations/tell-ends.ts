@@ -57,8 +57,15 @@ export function endTold(sentences: readonly Sentence[], sentence: Sentence): 'pl
   if (isLone && next && !isNaming(next) && !hasPlace(next) && endedThen.test(next.text)) return 'beside';
   const earlier = sentences[sentence.index - 2];
   // "Thirty seven. Dry again. Forty one.": the ending has its place already.
+  // "Sag. Eighteen. Out. Twenty four.": the first number is where it begins.
+  const first = sentences[sentence.index - 3];
+  const isBegun =
+    first !== undefined &&
+    !hasPlace(first) &&
+    phrasesOf(first.phrases, 'thing').some((thing) => kindTakes(thing.kind, 'to'));
   const isTaken =
     before !== undefined &&
+    !isBegun &&
     earlier !== undefined &&
     earlier.to - earlier.from <= LONE_TOKENS &&
     hasPlace(earlier) &&

@@ -97,7 +97,8 @@ export function readRelative(
     /^(on|in|from|off|after|out|along|away)$/.test(tokens[to]?.text ?? '') &&
     /^(the|a|this|my|your|top|left|right)$/.test(tokens[to + 1]?.text ?? '') &&
     best.to === to + 1 &&
-    tokens[to]?.text === 'on'
+    tokens[to]?.text === 'on' &&
+    tokens[to]?.breakAfter === 'none'
   )
     return isAnother ? { sign: 1, needsAnchor: false, to } : null;
   if (best) return best;
