@@ -82,6 +82,6 @@ function doubtNeighbour(reading: Reading, sentence: Sentence, item: Item): void 
     reason: 'distance-unsure',
     about: 'at',
     detail: 'the number said before it and the one after it may both be meant',
-    offers: [item.at, other].map((feet) => ({ value: feet, label: `${feet} ft` })),
+    offers: [item.at, ...(other === null ? [] : [other])].map((feet) => ({ value: feet, label: `${feet} ft` })),
   });
 }

@@ -14,8 +14,8 @@ export interface PlacePlan {
   readonly after: ReadonlyMap<number, { readonly place: PhraseOf<'distance'>; readonly sentence: number }>;
   /** Sentences that give a place only: whether it is for what was named before, for what comes, or for both. */
   readonly lone: ReadonlyMap<number, 'before' | 'next' | 'both'>;
-  /** Sentences whose things a speaker of the other habit would have placed here, where which habit it is shows too little. */
-  readonly otherwise: ReadonlyMap<number, number>;
+  /** Sentences whose things a speaker of the other habit would have placed here, where which habit it is shows too little; null for nowhere. */
+  readonly otherwise: ReadonlyMap<number, number | null>;
 }
 
 /** How much cheaper the other habit must make a stretch before the speaker is taken to have changed it there. */
@@ -36,15 +36,15 @@ export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lea
   const [own, other] = isUsual ? [usual, unusual] : [unusual, usual];
   const choices = own.map((choice, part) => (choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice));
   const { after, lone } = laidOut(parts, choices);
-  const otherwise = new Map<number, number>();
+  const otherwise = new Map<number, number | null>();
   const margin = Math.abs(total(usual) - total(unusual) - Math.min(LEAN_MOST, Math.abs(lean)));
   parts.forEach((part, index) => {
     const local = Math.abs(usual[index]!.cost - unusual[index]!.cost);
     if (margin > THIN_TALK && local > THIN_STRETCH) return;
     const [one, two] = [usual, unusual].map((choice) => placesOf(part, choice[index]!));
     for (const [sentence, feet] of choices[index] === usual[index] ? one! : two!) {
-      const elsewhere = (choices[index] === usual[index] ? two! : one!).get(sentence);
-      if (elsewhere !== undefined && elsewhere !== feet) otherwise.set(sentence, elsewhere);
+      const elsewhere = (choices[index] === usual[index] ? two! : one!).get(sentence) ?? null;
+      if (elsewhere !== feet) otherwise.set(sentence, elsewhere);
     }
   });
   return { after, lone, otherwise };

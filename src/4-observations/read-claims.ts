@@ -1,5 +1,5 @@
 /** All claims of one sentence, with their places and attributes. */
-import type { Phrase } from '../3-phrases/phrase.ts';
+import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { assignAttributes } from './assign-attributes.ts';
 import { assignPlaces } from './assign-places.ts';
@@ -48,6 +48,17 @@ function splitEnds(claim: Claim): Claim[] {
   return [claim, end];
 }
 
+/** Which of several things of one sentence a place ends: the one named again there, the one the others lie in, or the last. */
+function endedBy(claims: readonly Claim[], end: PhraseOf<'distance'>, sentence: Sentence): Claim | null {
+  const long = claims.filter((claim) => kindTakes(claim.kind, 'to') && claim.place !== end);
+  const before = long.filter((claim) => claim.to <= end.from);
+  const last = before.at(-1);
+  if (!last) return long[0] ?? null;
+  const begun = before.find((claim) => claim !== last && claim.kind === last.kind);
+  const isInside = /\b(in|inside|of|middle of) (it|that|there|them|this)\b/.test(sentence.text);
+  return begun ?? (isInside ? before[0]! : last);
+}
+
 export interface SentenceClaims {
   readonly claims: Claim[];
   /** Attributes no thing in the sentence takes. */
@@ -61,9 +72,10 @@ export function readClaims(sentence: Sentence, tokens: readonly Token[]): Senten
   const claims = assignPlaces(named, sentence, tokens);
   rejectMisnamed(claims, sentence, tokens);
   const kept = dropRejected(claims);
+  const end = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd === true);
+  const ending = end ? endedBy(kept, end, sentence) : null;
   for (const claim of kept) {
-    const end = sentence.phrases.find((phrase) => phrase.family === 'distance' && phrase.distance.isEnd === true);
-    const isEndOfClaim = end?.family === 'distance' && claim.place !== end && kindTakes(claim.kind, 'to');
+    const isEndOfClaim = end !== undefined && claim === ending && claim.place !== end;
     if (
       isEndOfClaim &&
       (claim.place === null || (claim.place.distance.toFeet === null && end.distance.feet > claim.place.distance.feet))

@@ -88,6 +88,8 @@ function followsMaterial(context: BareSizeContext, number: NumberPhrase): boolea
   if (!isStop(tokens[number.from - 1])) return commonSizes.has(number.value) && number.from - from <= 4;
   // "Thirty. Clay. Four.": where places stand first, the next number is the next place.
   const before = tokens[from - 1];
+  // "Four inch clay. Four. Wye.": the size was said, and the number is a place.
+  if (tokens.slice(from, number.from).some((token) => /^inch(es)?$/.test(token.text))) return false;
   const isPlaceFirst = before !== undefined && /^\d/.test(before.text) && before.text !== '0';
   return loneSizes.has(number.value) && number.from - from <= 4 && !isPlaceFirst;
 }
