@@ -47,6 +47,15 @@ export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lea
       if (elsewhere !== feet) otherwise.set(sentence, elsewhere);
     }
   });
+  // A number that has a thing on its other side already is shared for want of another: "Tee. Three. Coupling. Nine, clay."
+  parts.forEach(({ anchors, gaps }, part) => {
+    gaps.forEach((things, index) => {
+      const before = anchors[index - 1];
+      if (before?.sort !== 'place' || lone.get(before.sentence.index) !== 'both') return;
+      for (const thing of things.slice(0, choices[part]!.splits[index] ?? things.length))
+        if (!otherwise.has(thing.sentence.index)) otherwise.set(thing.sentence.index, null);
+    });
+  });
   return { after, lone, otherwise };
 }
 
