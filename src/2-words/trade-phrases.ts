@@ -30,7 +30,7 @@ function printed(word: string, titles: ReadonlyMap<string, string>): string {
 
 /** All phrases of the notation of `words` ("a|b", "word?"); those with "*" or a list in them are no fixed phrase. */
 export function expand(notation: string): string[] {
-  if (/[*<]/.test(notation)) return [];
+  if (/[*<^$]/.test(notation)) return [];
   let texts = [''];
   for (const slot of notation.toLowerCase().split(/\s+/)) {
     const isOptional = slot.endsWith('?');

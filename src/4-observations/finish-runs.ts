@@ -47,7 +47,8 @@ function endOf(reading: Reading, run: RunState): RunState['end'] {
   const end = items.findLast(
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
-  if (!end) return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items)) : null;
+  if (!end)
+    return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items)) : null;
   const reason: EndReason = endKinds[end.kind] ?? 'other';
   return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
 }
@@ -76,6 +77,17 @@ function blockedEnd(items: readonly Item[]): RunState['end'] {
       Math.max(item.at, item.fields.to ?? 0) >= furthest,
   );
   return last ? { at: last.at, reason: lastKinds[last.kind] ?? 'other' } : null;
+}
+
+/** A cleanout or vent that is the last and furthest thing of a run: the camera came out there. */
+function reachedEnd(items: readonly Item[]): RunState['end'] {
+  const placed = items.filter((item) => item.at !== null && !item.evidence.isOnWayBack);
+  const last = placed.at(-1);
+  const reason = last && mayEndKinds[last.kind];
+  if (!last || !reason || last.at === null || last.at <= 0) return null;
+  return placed.every((item) => Math.max(item.at ?? 0, item.fields.to ?? 0) <= (last.at ?? 0))
+    ? { at: last.at, reason }
+    : null;
 }
 
 function decideDirection(run: RunState, before: RunState | null): void {

@@ -33,6 +33,8 @@ const listed: Listed[] = [
 const printedForms = (pattern: string): string[] =>
   expandPattern(pattern.replaceAll('<service>', 'kitchen'))
     .filter((words) => !words.some((word) => /^[*#,]$/.test(word)))
+    // It stands alone, so both edges of a sentence are there.
+    .map((words) => words.filter((word) => !/^[\^$]$/.test(word)))
     .map((words) => words.join(' ').replace(/ '(s|re|m|ve|ll|d)\b/g, "'$1"));
 
 const namesFound = (text: string): string[] =>

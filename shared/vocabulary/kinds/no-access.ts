@@ -18,10 +18,16 @@ export const noAccess = {
     cap|plug|lid|cover to|on|of the|that * is|'s|was|are stripped|seized|rusted|frozen|ceased|buried|stuck;
     that|this|it|which|one can't|cannot|couldn't|could_not|won't be used|opened|reached|got_at|got_to|gotten_to|accessed|unscrewed|had; out of reach; padlocked; chained shut; no entry;
     so|which nope|no_good|no_dice|no_go|forget_that|forget_it|that_'s_out|it_'s_out|i_can't_use|we_can't_use|won't_do|is_out;
+    there 's|is? no getting|reaching|opening|using|lifting|shifting in|into|at|to|inside? that|it|this|there|them|one;
+    never got|get at|in|into|to|inside it|that|there|them|this; no getting in|inside|into|at $;
+    couldn't|could_not|can't|cannot|unable_to|not_able_to|never get|got|go|look|see in|into|inside|down|at there|that|it|them|this;
+    couldn't|could_not|can't|cannot|never be|was|been opened|reached|used|accessed|entered|lifted|removed|freed|shifted|undone|got_at|gotten_into;
+    a * skip|car|truck|van|dumpster|boat|pallet|woodpile|shed|trailer|freezer|fridge parked|sitting|standing|stacked? on|over|on_top_of|in_front_of it|that|top|them;
+    thread|threads 's|is|are|all? stripped|rounded|crossed; cap|lid|plug|cover|cleanout|hatch|riser , buried|seized|stuck|rusted|frozen|painted|stripped;
     standing|sitting|parked|stacked|piled on top of it|that|the_cap|the_lid; asphalt|concrete|dirt|patio|deck|slab|driveway|pavers|shed is|'s|was|sits|sitting|poured|laid|built on_top|over_it|on_it|over_the_top;
     can't|cannot|couldn't|could_not|never|didn't find|found|locate|located the|a|any|that|it|your * cleanout|riser|cap|opening|access; looked|looking|hunted|searched for the|a * cleanout|cap|riser * never|couldn't|didn't|no;
     cap|plug|lid|cover|threads 's|is|are|all|were? ceased|seize|seized_up|stripped|stripped_out|rounded_off; lid|cover|grate weighs a;
-    grate|grating|strainer|cap|lid|cover|plug|cleanout|flange|it|that|one won't|will_not|wouldn't|doesn't_want_to|refuses_to come up|off|out|open|loose|free|undone; drywalled|boarded|bricked|tiled|cemented|plastered|panelled|paneled|decked in|over|up|off;
+    grate|grating|strainer|cap|lid|cover|plug|cleanout|flange|it|that|one won't|will_not|wouldn't|doesn't_want_to|refuses_to come up|off|out|open|loose|free|undone; drywalled|boarded|bricked|tiled|cemented|plastered|panelled|paneled|decked|concreted|tarmacked|asphalted|paved|slabbed|planted|landscaped in|over|up|off;
     it is|'s|was not opening|turning|budging|coming_off|coming_out|moving;
     cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent 's|is|was|has_been|'s_been|are|were|looks buried|rusted|seized|frozen|froze|stuck|painted|nailed|screwed|welded|glued|paved|locked|stripped|damaged|cross_threaded|cemented|concreted|tiled|bricked|inaccessible|boarded shut|solid|in|over|tight|up|closed|off|under?;
     cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent * 's|is|was buried|rusted_shut|seized|frozen|froze|painted_shut|nailed_shut|screwed_shut|stripped|damaged|cross_threaded|inaccessible|locked;
@@ -77,6 +83,9 @@ export const noAccess = {
       { text: 'The back cleanout is buried, no way to open it.', gives: { at: null } },
       { text: "The cap out back is rusted shut, couldn't get in there.", gives: { at: null } },
       { text: 'No access at the side of the house.', gives: { at: null } },
+      { text: 'The riser by the shed is tarmacked over, so there is no getting into that.', gives: { at: null } },
+      { text: 'Bath plug, the thread is stripped, could not get in there.', gives: { at: null } },
+      { text: 'The hatch behind the boiler could not be opened.', gives: { at: null } },
     ],
     never: [
       'My hands are frozen in this weather.',

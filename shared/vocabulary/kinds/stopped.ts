@@ -17,6 +17,10 @@ export const stopped = {
     pushed to refusal;
   `,
   signs: spoken`
+    ^ and|so|but|there? i|we|it|she|camera|that? 'm|'s|'re|am|is|are? me|us? stopped|stopping|stuck|halted here|there|now|again|cold? $; ^ and|so? stopped|stopping ,;
+    camera|head|she|it|i|we won't|wouldn't|will_not|cannot|can't|doesn't|couldn't go|get|come|turn|fit|make|pass|negotiate|manage|take round|around|it|that|this|any|through|past|by|over|up|on? $;
+    ^ won't|wouldn't|will_not|can't|cannot|couldn't|doesn't go|get|come|turn|fit|make|pass|negotiate|manage round|around|it|that|this|any|through|past|by|over|up $;
+    no|not getting|going|passing|making|taking round|around|past|through|by|beyond that|this|it|them|her;
     hitting|hit|up_against|against|there_'s|met|meeting something hard|solid|stiff; won't|not_going_to|not_gonna|don't_want_to|i_'d_rather_not force it|her|past|through|by; stopped , and|so|not|main|didn't|never|haven't|i; stopped and i|we 've|haven't|didn't|never;
     isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
@@ -88,6 +92,7 @@ export const stopped = {
       { text: "Forty four, and that's all she'll do.", gives: { at: 44 } },
       { text: "Can't get past it, fifty eight feet.", gives: { at: 58 } },
       { text: 'Camera stopped at 41.', gives: { at: 41 } },
+      { text: "Won't go round. Stopped. Thirty one.", gives: { at: 31 } },
       { text: "Forty seven feet and I can't push it any further.", gives: { at: 47 } },
       { text: "Camera won't go any farther than twenty six feet.", gives: { at: 26 } },
       { text: "Thirty three and that's a hard stop.", gives: { at: 33 } },

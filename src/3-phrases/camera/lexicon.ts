@@ -122,6 +122,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       catch basin; trench drain; grate; grating; washer box; utility sink; laundry sink; kitchen sink drain; shower; bidet;
       two way fitting; double cleanout; test plug; plug 's|is|came off|out; cap 's|is|came off; lid 's|is|came off;
       unscrewed|removed|opened|popped|pulled|took|lifted|dug|uncovered the|a|this|that|up * cap|plug|lid|cover|grate|trap|manhole;
+      armstrong|front|yard|garden|outside junction; tank lid|cover; kitchen|tub|bath|laundry|sink|outside|basement plug|cap; plug|cap|lid|hatch on|by|at|near|behind|beside|under the; crawl_space|crawlspace cleanout|plug|cap;
       access port; sink drain; tub drain; toilet pulled; toilet 's pulled; toilet 's off;
       toilet is off; take off the toilet; took off the toilet; took the toilet off; the toilet off;
       toilet flange; the flange; closet flange; flange; riser; the manhole; city manhole; access point;

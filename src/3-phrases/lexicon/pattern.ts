@@ -1,6 +1,6 @@
 /**
  * The notation of the lexicons: space-separated words; `a|b` either of two; a word ending in `?` may be left out;
- * `*` up to three words of any sort; `#` a number. A pattern never crosses the end of a sentence, and crosses a comma only at `,`.
+ * `*` up to three words of any sort; `#` a number; `^` and `$` the edges of a sentence. A pattern never crosses the end of a sentence, and crosses a comma only at `,`.
  * Each pattern is a short chain of places with a link for every alternative, so that many alternatives cost their sum and
  * not their product. Which places a word leads to is worked out when it is first met and kept, so matching costs the
  * same however many patterns there are, and nothing can backtrack without bound.
@@ -74,7 +74,7 @@ function partsOf(pattern: string): Part[] {
       const bare = isOptional ? item.slice(0, -1) : item;
       const choices = bare
         .split('|')
-        .map((choice) => (/^[*#,]$/.test(choice) ? [choice] : cutPattern(choice.replaceAll('_', ' '))));
+        .map((choice) => (/^[*#,^$]$/.test(choice) ? [choice] : cutPattern(choice.replaceAll('_', ' '))));
       return { choices, isOptional };
     });
 }
@@ -153,6 +153,10 @@ function link<Value>(from: Node<Value>, word: string | undefined, to: Node<Value
   else from.next.set(word, [to]);
 }
 
+/** Whether a sentence ends after a token, or none stands there. */
+const isEdge = (token: MatchableToken | undefined): boolean =>
+  token === undefined || token.breakAfter === 'stop' || token.breakAfter === 'question';
+
 const numberShape = /^\d+(\.\d+)?$/;
 
 /** Every match that starts at one token, longest first. `isNumberAt` tells how many tokens a number takes there (0: none). */
@@ -165,10 +169,15 @@ export function matchAt<Value>(
   const matches: LexiconMatch<Value>[] = [];
   const opening = tokens[from]?.text ?? '';
   // Nearly every token opens no pattern at all.
-  if (!step(lexicon, opening) && !step(lexicon, '#') && !step(lexicon, '*')) return matches;
+  const start = isEdge(tokens[from - 1]) ? step(lexicon, '^') : null;
+  const opens = (places: Places<Value>) => step(places, opening) ?? step(places, '#') ?? step(places, '*');
+  if (!opens(lexicon) && !(start && opens(start))) return matches;
   const walk = (places: Places<Value>, index: number, isAfterBreak: boolean): void => {
     if (index > from)
       for (const entry of places.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
+    if (index > from && isEdge(tokens[index - 1]))
+      for (const entry of step(places, '$')?.entries ?? [])
+        matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
     const token = tokens[index];
     const before = index > from ? tokens[index - 1]!.breakAfter : 'none';
     if (token === undefined || before === 'stop' || before === 'question') return;
@@ -196,6 +205,7 @@ export function matchAt<Value>(
     if (child) walk(child, index + 1, false);
   };
   walk(lexicon, from, false);
+  if (start) walk(start, from, false);
   return matches.sort((a, b) => b.to - a.to);
 }
 

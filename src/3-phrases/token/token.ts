@@ -4,10 +4,10 @@
  * "4 inch", "10%" becomes "10 %", "31-38" becomes "31 to 38", and letters spelled one by one ("P V C") or words torn
  * apart ("clean out") are joined.
  */
-
 import nlp from 'compromise/one';
 import type { Word } from '../../../shared/schemas/word.ts';
 import { dropsApostrophes, withApostrophe } from './contractions.ts';
+import { dialect } from './dialect.ts';
 import { joinTokens } from './joins.ts';
 
 /** How strongly the talk breaks off after a token. */
@@ -125,7 +125,7 @@ export function cutTokens(words: readonly Word[]): Token[] {
       const forms = normalizePiece(isBare && /^its$/i.test(printed) ? "it's" : printed);
       for (const [index, form] of forms.entries()) {
         tokens.push({
-          text: form,
+          text: dialect.get(form) ?? form,
           firstWord: wordIndex,
           lastWord: wordIndex,
           startSeconds: word.startSeconds,
