@@ -17,9 +17,10 @@ export const stopped = {
     pushed to refusal;
   `,
   signs: spoken`
-    ^ and|so|but|there? i|we|it|she|camera|that? 'm|'s|'re|am|is|are? me|us? stopped|stopping|stuck|halted here|there|now|again|cold? $; ^ and|so? stopped|stopping ,;
-    camera|head|she|it|i|we won't|wouldn't|will_not|cannot|can't|doesn't|couldn't go|get|come|turn|fit|make|pass|negotiate|manage|take round|around|it|that|this|any|through|past|by|over|up|on? $;
-    ^ won't|wouldn't|will_not|can't|cannot|couldn't|doesn't go|get|come|turn|fit|make|pass|negotiate|manage round|around|it|that|this|any|through|past|by|over|up $;
+    ^ and|so|but? stopped|stopping|halted here|there|now|cold? $; ^ and|so? i|we|camera 'm|'s|'re|is|am stopped|stopping|stuck|halted here|there|now? $; that 's me|us stopped|stuck|stopping;
+    ^ and|so? stopped|stopping ,;
+    camera|head|she|it|i|we won't|wouldn't|will_not|cannot|can't|doesn't|couldn't go|get|come|turn|fit|make|pass|negotiate|manage|take round|around|it|that|this|any|through|past|by|over? $;
+    ^ won't|wouldn't|will_not|can't|cannot|couldn't|doesn't go|get|come|turn|fit|make|pass|negotiate|manage round|around|it|that|this|any|through|past|by|over $;
     no|not getting|going|passing|making|taking round|around|past|through|by|beyond that|this|it|them|her;
     hitting|hit|up_against|against|there_'s|met|meeting something hard|solid|stiff; won't|not_going_to|not_gonna|don't_want_to|i_'d_rather_not force it|her|past|through|by; stopped , and|so|not|main|didn't|never|haven't|i; stopped and i|we 've|haven't|didn't|never;
     isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;

@@ -175,7 +175,7 @@ export function matchAt<Value>(
   const walk = (places: Places<Value>, index: number, isAfterBreak: boolean): void => {
     if (index > from)
       for (const entry of places.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
-    if (index > from && isEdge(tokens[index - 1]))
+    if (index > from && (index === tokens.length || isEdge(tokens[index - 1])))
       for (const entry of step(places, '$')?.entries ?? [])
         matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
     const token = tokens[index];
