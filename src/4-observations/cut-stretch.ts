@@ -3,7 +3,7 @@
  * changes from one thing to the next.
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { clauseStart, pausesAt } from './clause-start.ts';
 import { runTalk } from './cut-run-talk.ts';
 import { arrange, breaksAt, groupPlaces, groupThings, isPlace, type Span } from './pair-places.ts';
@@ -75,6 +75,10 @@ function isTornOff(tokens: readonly Token[], start: number): boolean {
   const before = tokens[start - 1];
   if (before === undefined || before.breakAfter !== 'none') return false;
   if (/^(into|of|the|a|an|with|our|your|my)$/.test(before.text)) return true;
+  // "The tub | coming in on a tee": it goes on to say by what.
+  const goesOn =
+    /^(coming|tying|draining|dumping|hooking|dropping|feeding|emptying) (in|into|off|down) ?(through|on|via|by|with|at|to)? (a|an|the)\b/;
+  if (goesOn.test(textOf(tokens, start, start + 4))) return true;
   return /^(through|in|on|at|to|by|from)$/.test(before.text) && /^(a|an|the|our|your)$/.test(tokens[start]?.text ?? '');
 }
 

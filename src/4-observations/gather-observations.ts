@@ -33,7 +33,7 @@ import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
 import { disownsPlace, restatesPlace } from './restate-place.ts';
-import { takeServiceSaidBefore } from './said-before.ts';
+import { takeServiceSaidBefore, takeSideSaidBefore } from './said-before.ts';
 import { readSecondPlaces } from './second-places.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
@@ -106,6 +106,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const earlier = sentence.index - reading.focusSentence <= 1 ? reading.focus : [];
   if (touched.length > 0) {
     takeServiceSaidBefore(reading, sentence, touched);
+    takeSideSaidBefore(reading, sentence, touched);
     reading.focus =
       reading.focusSentence === sentence.index
         ? [...reading.focus.filter((item) => !touched.includes(item)), ...touched]

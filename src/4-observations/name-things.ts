@@ -146,6 +146,12 @@ function givesWay(claim: Claim, claims: readonly Claim[], sentence: Sentence, to
     )
   )
     return true;
+  // "The kitchen coming in through a wye": the description ends in the name.
+  if (
+    after &&
+    /\b(through|on|via|by|with|into|at|using|as) (a|an|another)( \w+)?$/.test(textOf(tokens, claim.to - 1, after.from))
+  )
+    return true;
   const before = claims.findLast(
     (other) => other.to <= claim.from && fittingKinds.has(other.kind) && other.kind !== claim.kind,
   );

@@ -1,9 +1,40 @@
-/** "Somebody tied a downspout in. It comes in on the left at eight.": what a drain serves, told in the sentence before the drain. */
+/** What is told of a thing in the sentence before the one that names it: what a drain serves, where something sits. */
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { idleServices } from './serves-words.ts';
+
+/** Points at something before it is named: "look at the bottom", "something's in here on the left", "see that at the top?". */
+const points =
+  /^((and|so|okay|now|oh|then|well|alright|hey|whoa) )*(look|looking|see|do you see|you see|can you see|what 's (that|this)|there 's (something|that)|here 's something|something|somebody|someone|i 'm looking at|i see (something|a line)|over)\b/;
+/** The name comes: "it's a spoon", "there's a hole", "Wye." */
+const names =
+  /^((and|so|yeah|yep|oh|okay|well|no|it might be|i think|looks like) )*(it|that|this|there|those|they|these) ('s|is|are|'re|was|might|may|could|looks)\b/;
+/** A sentence of so few tokens holds a place and a side at most. */
+const POINTING_TOKENS = 8;
+
+/** Gives a side told in the sentence before to the thing named in this one. */
+export function takeSideSaidBefore(reading: Reading, sentence: Sentence, touched: readonly Item[]): void {
+  const before = reading.sentences[sentence.index - 1];
+  const item = touched[0];
+  if (!before || !item || touched.length > 1 || item.sentence !== sentence.index || reading.isSummary) return;
+  const { position, clock } = item.fields;
+  if (!kindTakes(item.kind, 'position') || position !== null || clock !== null) return;
+  if (before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material')) return;
+  const sides = before.phrases.filter((phrase) => phrase.family === 'position' || phrase.family === 'clock');
+  const side = sides[0];
+  if (!side || sides.length > 1) return;
+  const owner = reading.owners[side.from];
+  if (owner !== null && owner !== undefined && owner.sort === 'item') return;
+  const isNamed = names.test(sentence.text) || sentence.to - sentence.from <= ALONE_TOKENS;
+  const isBare =
+    before.to - before.from <= POINTING_TOKENS && before.phrases.some(({ family }) => family === 'distance');
+  if (!isNamed || !(points.test(before.text) || (isBare && !before.isQuestion))) return;
+  setField(item.fields, side, item.kind);
+  item.evidence.notes.push('position said later');
+}
 
 /** A sentence of so few tokens that names a fixture says nothing else. */
 const ALONE_TOKENS = 3;
@@ -11,6 +42,7 @@ const ALONE_TOKENS = 3;
 const presents =
   /^((and|so|okay|now|oh|then|well|alright) )*((there|here|that|this) ('s|is)|((some|any)body|someone|they|he|she|you|we) ('ve|'s|have|has)?)\b/;
 
+/** "Somebody tied a downspout in. It comes in on the left at eight." */
 export function takeServiceSaidBefore(reading: Reading, sentence: Sentence, touched: readonly Item[]): void {
   const before = reading.sentences[sentence.index - 1];
   const item = touched.find(
