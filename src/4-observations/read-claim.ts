@@ -28,7 +28,7 @@ import type { Replacement } from './read-corrections.ts';
 import { ask, asksDoubtfully } from './read-questions.ts';
 import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
-import { renameLast } from './rename-kind.ts';
+import { renameLast, renameRejected } from './rename-kind.ts';
 import type { Sentence } from './sentence.ts';
 import { isDismissed, isNamedAnew, rejects } from './take-back.ts';
 import { tellFitting } from './tell-fitting.ts';
@@ -62,7 +62,7 @@ export function readClaim(
     });
     return null;
   };
-  if (claim.kind === 'material-change') return null;
+  if (claim.kind === 'material-change' || claim.isRejected) return null;
   if (claim.source === 'weak' && !isWeakBelieved(reading, sentence, claim, assertion)) {
     const more = saysMoreOfLast(reading, sentence, claim, assertion);
     if (more) return more;
@@ -102,6 +102,8 @@ export function readClaim(
   )
     return consider(`another guess at the ${before.kind}`);
   const rejected = rejects(reading, sentence, claim, assertion);
+  const another = rejected ? renameRejected(reading, sentence, claim, claims, rejected) : null;
+  if (another) return another;
   if (rejected) {
     withdrawItem(rejected, `denied: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });

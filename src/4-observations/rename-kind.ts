@@ -94,3 +94,29 @@ export function renameLast(
   mentionAgain(reading, item, sentence.from, sentence.to);
   return item;
 }
+
+/** "It's not a tee, it's a wye.": the thing stays where it is, and takes the other name. */
+export function renameRejected(
+  reading: Reading,
+  sentence: Sentence,
+  claim: Claim,
+  claims: readonly Claim[],
+  item: Item,
+): Item | null {
+  const next = claims[claims.indexOf(claim) + 1];
+  if (!next || next.source === 'weak' || next.place !== null || next.relative !== null) return null;
+  if (next.kind === claim.kind || !isSameGroup(next.kind, claim.kind)) return null;
+  const lead = textOf(reading.phrases.tokens, claim.to, next.from);
+  if (
+    !/^(but |no |well )*((it|that|this) ('s|is) |just |more of |actually |really |a |an |the |only )+$/.test(`${lead} `)
+  )
+    return null;
+  item.corrected.push({ field: 'kind', was: item.kind, from: sentence.from, to: sentence.to });
+  item.kind = next.kind;
+  for (const name of Object.keys(item.fields) as (keyof Item['fields'])[])
+    if (!kindTakes(item.kind, name === 'clockTo' ? 'clock' : name)) item.fields[name] = null as never;
+  fillFields(item, next);
+  next.isRejected = true;
+  mentionAgain(reading, item, sentence.from, sentence.to);
+  return item;
+}

@@ -60,7 +60,7 @@ export const notPositions: readonly string[] = spoken`
   top of the stack; back up top; at the top of the stairs; over my head; at the bottom of the stack;
   bottom of the stack; bottom of the drop; bottom line; bottom of the hill; basement floor; kneeling|kneel|knees|stand|stood|water|leaked|mopping|mop|wet|hands on the floor; on the floor in|next|beside|by|here|with|there; all over the floor;
   floor drain; the floor cleanout; second floor; first floor; ground floor; floor above; floor below;
-  in the floor; at the floor; bottom half; bathroom floor; kitchen floor; garage floor; your floor; my floor;
+  in the floor; at the floor level|drain|above|below; bottom half; bathroom floor; kitchen floor; garage floor; your floor; my floor;
   the slab floor; upper floor; through the floor; bottom dollar; bottom of the steps; bottom of the stairs;
   roof vent; up top here; invert elevation; invert depth; depth to invert; to invert; at the bottom where;
 `;
