@@ -19,7 +19,7 @@ export const endOfLine = {
     'termination|extent|limit of the? accessible|reachable|surveyable|visible? line|pipe|drain|section|length',
   ],
   signs: spoken`
-    that 's|is all she|he wrote;
+    that 's|is all she|he wrote; pipe|line|drain|it just|simply stops|ends|quits|finishes|terminates $; pipe|line|drain|it just|simply? stops|ends|finishes|terminates at|against|in|into|behind a|the|this wall|dirt|footing|foundation|slab|block|brick|soil;
     at|reach|reached|to|hit|this_is|that_'s the stack base|foot; foot|base of the stack|riser; stack base;
     that 's as far as i|we|it|she|this|the_camera get|got|can_get|could_get|can_go|could_go|'m_going|'ll_go|will_go|am_going|'re_going|can_push|'ll_push|will_push|goes|go|will_go|went;
     as far as i|we|it|she|he|the_camera|this|the_head can|could|will|would|'ll|'d|was_able_to|am_able_to go|get|push|make|make_it|run|reach|travel; as far as i|we|it|she|the_camera went|made_it|pushed|ran|gets|runs; as far as the|this line|pipe|drain|run|cable|camera goes|runs|went|gets;

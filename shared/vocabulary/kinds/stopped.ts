@@ -39,7 +39,7 @@ export const stopped = {
     camera|head|she|it won't|wouldn't|would_not|will_not|refuses_to|refused_to|doesn't_want_to|can't|cannot advance|pass|move|budge|proceed|go_on|continue;
     camera|head|skid|rod|cable 's|is|are|gets|got|has|goes? jammed|jams|jam|wedged|wedges|stuck|sticks|hung_up|hangs_up|bunching_up|buckling|blocked|held_up|pinned|bound_up;
     i|we|she|it 'm|am|'re|are|'s|is jammed|wedged|held_up|pinned;
-    survey|inspection|run|push|video|pass|traverse abandoned|terminated|aborted|halted|stopped|ended_at|ends_at|is_abandoned|was_abandoned|cut_short;
+    survey|inspection|run|push|video|pass|traverse abandoned|terminated|aborted|halted|stopped|is_abandoned|was_abandoned|cut_short;
     nowhere|no_place to go; can go no|not further|farther; go no further|farther; no going on|past|further|farther;
     that 's|is all she|it|the_camera|i|we 'll|will|can do|go|push|get; that 's|is where i|we turn|turned|'m_turning|have_to_turn|had_to_turn around|round|back; that_'s_where it|she|the_camera stops|stopped|quit|quits;
     i|we have|'ve|had to stop here|there|at; nothing|nothing_'s getting past|through|by this|that|it|here;

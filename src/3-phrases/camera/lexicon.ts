@@ -152,7 +152,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       where|here|there i|we 'll|'m_going_to|'m|will|am stop|end|finish|leave|quit|stopping|ending|quitting;
       no|not_any|isn't_any|little|not_much reason|sense|point|use to|in|for? go|going|push|pushing|feed|feeding|carry|carrying|me on|cable|further|farther|any_further|it|going_on;
       that 's|is the_end_of|it_for|all_for|the_last_of this|that|the one|run|line|look|pass|leg|side|survey|half;
-      far enough; seen enough; out of cable|rod|reel|hose|line; ran out of cable|rod; give it up; giving it up; i|we 'll leave it there|at_that;
+      i|we 'm|'re|'ll|am|are|will? quit|quitting at #|here|there; far enough; seen enough; enough seen; out of cable|rod|reel|hose|line; ran out of cable|rod; give it up; giving it up; i|we 'll leave it there|at_that;
       see|seeing|saw the? sky|daylight|sunlight; into|to the|open? daylight|sunlight|sky; run finishes|ends|terminates|finished|ended; back in the big|main|same|first line;
       back where i|we started; covered everything; daylight; that 's|and daylight; daylight ahead|again|up_ahead|from_the; end of this|that|the push|one|run there|here|at;
       i|we|camera|she|it|now|and|'m|'re|'s|am pop|popped|popping|pops|surface|surfaced|surfaces|emerge|emerged|emerges|come|came|comes|coming|slide|slid|sliding|fall|fell|falling|drop|dropped|spill|break|broke|am|end|ended|exit out|up|down|through|back? in|into|at|to|inside|through|of the|a|my|our|that|another|other * cleanout|riser|cap|big_line|main_line|main_drain|first_line|other_line|same_line|old_line|building_drain|house_drain|house_line|yard_line|line_we|line_i|pipe_we|pipe_i;
