@@ -27,9 +27,16 @@ export const leadsDown = (access: string): boolean =>
 
 export function accessWords(reading: Reading, sentence: Sentence): string | null {
   if (isUnusable(sentence)) return null;
-  const access = phrasesOf(sentence.phrases, 'camera').find((phrase) => phrase.cue === 'access');
-  if (!access) return null;
   const { tokens } = reading.phrases;
+  // "There's no outside cleanout, so it's the roof vent": an opening that is not there is not gone in by.
+  const isMissing = (from: number): boolean =>
+    /\b(no|any|without|isn't a|never|neither)( [\w']+){0,2}$/.test(
+      textOf(tokens, Math.max(sentence.from, from - 3), from),
+    );
+  const access = phrasesOf(sentence.phrases, 'camera').find(
+    (phrase) => phrase.cue === 'access' && !isMissing(phrase.from),
+  );
+  if (!access) return null;
   let from = access.from;
   while (from > sentence.from && access.from - from < ACCESS_WORDS && tokens[from - 1]?.breakAfter === 'none') {
     if (leadsIn.test(tokens[from - 1]?.text ?? '')) break;

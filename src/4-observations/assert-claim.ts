@@ -57,6 +57,7 @@ const expected =
 /** Said of what is to be put in, before it is named. */
 const wanted =
   /^(you 'll (want|need)|you 're going to want|i 'd|i would|should (get|have)|needs? a|ought to|want to|recommend|recommendation|have (somebody|someone|them)|get a|get (that|it|them|those))/;
+const ownGear = /\b(camera|lens|cable|reel|screen)\b/;
 const reported =
   /^(disclosure|the previous|previous|prior|earlier report|listing|report|plans?|drawings?|maps?|survey|blueprints?|sketch|as|gis|according|going by|on the|i (can|could|hear|smell)|we (can|could|hear|smell))\b|\b(said|says|told|tells|swears|swore|insists|insisted|claims|claim|wrote|promised|promises)\b/;
 const isSeenNow = /\b(there 's|here 's|there is|here is|i see|i 've got|we 've got|sure enough|and yes)\b/;
@@ -154,7 +155,9 @@ export function assertClaim(
   const past = axis('past');
   const general = isLimit ? undefined : axis('general');
   const planned = axis('planned');
-  const elsewhere = axis('elsewhere');
+  const other = axis('elsewhere');
+  // "My camera won't go": where the survey ends is told of the camera.
+  const elsewhere = isLimit && other && ownGear.test(other.rule) ? undefined : other;
   const isHere = / (here|this one|right there|now|there 's|here 's)( |$)/.test(` ${clause} `);
   const isLesson = speaksGenerally(claim, sentence, tokens);
   if (isLesson && !hasPlace) aside = 'teaching';

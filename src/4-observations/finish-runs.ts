@@ -59,7 +59,10 @@ const END_FEET = 1.5;
 /** An end by choice, or where the camera came out: the vent or cleanout it came to, else another reason. */
 function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
   const at = run.finishedAt;
-  if (at === null || at <= 0 || at < run.furthest - END_FEET) return null;
+  // What a summary names of other runs is no place this one reached.
+  const seen = items.filter((item) => item.sentence <= run.finishedIn);
+  const furthest = Math.max(0, ...seen.map((item) => Math.max(item.at ?? 0, item.fields.to ?? 0)));
+  if (at === null || at <= 0 || at < furthest - END_FEET) return null;
   const reached = items.findLast(
     (item) => mayEndKinds[item.kind] !== undefined && item.at !== null && Math.abs(item.at - at) <= END_FEET,
   );

@@ -56,6 +56,7 @@ function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals:
     diameterIn: null,
     end: null,
     finishedAt: null,
+    finishedIn: -1,
     hasFindings: false,
     track: [],
     landmarks: [],
@@ -142,6 +143,7 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   if (signals.isFinish && run.way === 'out' && !reading.isSummary) {
     const places = phrasesOf(sentence.phrases, 'distance').filter((phrase) => phrase.distance.feet > 0);
     run.finishedAt = places.at(-1)?.distance.feet ?? run.here;
+    run.finishedIn = sentence.index;
   }
   if (run.turnsAfter !== null && sentence.index > run.turnsAfter) {
     run.way = 'back';

@@ -109,6 +109,8 @@ export interface RunState {
   end: { at: number | null; reason: EndReason } | null;
   /** Where the talk says that the run is ended, without a reason in the pipe; null until it does. */
   finishedAt: number | null;
+  /** The sentence that says so. */
+  finishedIn: number;
   hasFindings: boolean;
   track: { token: number; feet: number }[];
   landmarks: { words: string; feet: number; sentence: number }[];

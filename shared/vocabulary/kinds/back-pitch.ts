@@ -66,6 +66,7 @@ export const backPitch = {
   ],
   examples: {
     says: [
+      { text: 'The gradient reverses at thirty seven.', gives: { at: 37 } },
       { text: 'Runs uphill from 40 to 44.', gives: { at: 40, to: 44 } },
       { text: 'They laid this piece backwards, eighteen to twenty four.', gives: { at: 18, to: 24 } },
       { text: 'The fall goes the wrong direction at 31.', gives: { at: 31 } },

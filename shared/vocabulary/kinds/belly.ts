@@ -114,6 +114,8 @@ export const belly = {
       { text: 'Could be a belly at 33.', gives: { at: 33, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'The driveway has a dip at about thirty feet.',
+      'In the house next door we found a belly at forty.',
       "There's standing water in the yard.",
       'The street dips out front.',
       'Water runs right through.',

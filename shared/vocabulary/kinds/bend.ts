@@ -30,6 +30,7 @@ export const bend = {
   `,
   examples: {
     says: [
+      { text: "There's a change of direction at thirteen.", gives: { at: 13 } },
       { text: 'Nine feet, an eighth bend, left.', gives: { at: 9, position: 'left', angleDeg: 45 } },
       {
         text: "There's a ninety at twelve, then forty five at fourteen.",
@@ -57,6 +58,7 @@ export const bend = {
       },
     ],
     never: [
+      "We're on Harrow Bend, number sixty six.",
       'I banged my elbow on the meter box.',
       'A ninety is the last thing you want under a slab.',
       "It's ninety degrees out here already.",

@@ -53,6 +53,8 @@ export const branch = {
   `,
   examples: {
     says: [
+      { text: 'Here comes a drain in from somewhere at nine.', gives: { at: 9 } },
+      { text: 'Eleven, sink.', gives: { at: 11, serves: 'sink' } },
       { text: 'A branch comes in on the right at twenty two feet.', gives: { at: 22, position: 'right' } },
       {
         text: "Thirty five feet, drain coming in from the left, that'd be the bathroom.",

@@ -34,6 +34,7 @@ export const cleanout = {
       { text: "Here's another clean out, 22.5, at twelve o'clock.", gives: { at: 22.5, clock: 12 } },
     ],
     never: [
+      "You'll want a cleanout put in at thirty.",
       'At forty I can see up the riser.',
       "We'll come back in spring and put a cleanout at thirty feet.",
       'The cleanout cap was hiding under the ivy, took me a while.',

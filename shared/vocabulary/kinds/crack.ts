@@ -55,6 +55,8 @@ export const crack = {
       },
     ],
     never: [
+      "The last inspector had a crack at twenty two, and I don't see it.",
+      "I had a crack in mind at twenty but no, that's a mold line.",
       'Let me take a crack at it.',
       'Clay cracks when you drive a truck over it.',
       'No cracks in here at all.',

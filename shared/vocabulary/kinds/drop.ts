@@ -32,6 +32,7 @@ export const drop = {
   `,
   examples: {
     says: [
+      { text: 'It falls off vertically at ten.', gives: { at: 10 } },
       { text: 'At forty four feet it drops straight down.', gives: { at: 44 } },
       { text: 'Vertical drop here at sixty two.', gives: { at: 62 } },
       { text: 'The line goes over the edge at nineteen feet.', gives: { at: 19 } },

@@ -52,6 +52,7 @@ export const foreignObject = {
   misheard: [{ heard: 'two_before|2_before|two_by_for', said: 'two by four', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'A teaspoon at sixteen.', gives: { at: 16 } },
       { text: "There's a toy at twenty six feet.", gives: { at: 26 } },
       { text: 'Two by four in the line at 40.', gives: { at: 40 } },
       { text: 'Screwdriver lying on the bottom at fifteen feet.', gives: { at: 15, position: 'bottom' } },

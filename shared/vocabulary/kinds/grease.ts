@@ -53,6 +53,7 @@ export const grease = {
       { text: 'Could be grease at 50.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'Grease is what kills these lines.',
       'My hands are greasy.',
       'I greased the cable.',
       "Don't ever pour grease down the sink.",

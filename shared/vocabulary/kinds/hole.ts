@@ -44,6 +44,7 @@ export const hole = {
     ],
     unsure: [{ text: 'Maybe a hole at 27.', gives: { at: 27, status: 'suspected' }, flag: 'suspected' }],
     never: [
+      "For a second I took that for a hole at fifteen, it's only a stain.",
       'They would have to dig a hole in the driveway.',
       'No holes.',
       'Hold on, five, let me read that again.',

@@ -61,7 +61,11 @@ export const intrusion = {
       { text: "There's a casket hanging down at 18 feet.", gives: { at: 18 }, flag: 'word-unsure' },
       { text: 'Could be a nail at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' },
     ],
-    never: ['No intrusions.', 'We need to nail down a time with the buyer.'],
+    never: [
+      "I thought there might be a nail at six, but it's a shadow.",
+      'No intrusions.',
+      'We need to nail down a time with the buyer.',
+    ],
     notYet: [
       { text: "I've got a screw loose on the reel.", gives: [] },
       { text: 'They hammer taps in like that all over town.', gives: [] },

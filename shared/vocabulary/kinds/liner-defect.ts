@@ -54,6 +54,7 @@ export const linerDefect = {
   ],
   examples: {
     says: [
+      { text: 'A flap of the liner hangs down at sixteen.', gives: { at: 16 } },
       { text: 'Fold at thirty two feet.', gives: { at: 32 } },
       { text: "The lining's coming away at eighteen, left side.", gives: { at: 18, position: 'left' } },
       { text: 'Bulge in the liner at 44.', gives: { at: 44 } },

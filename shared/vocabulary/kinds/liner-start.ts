@@ -62,6 +62,8 @@ export const linerStart = {
   ],
   examples: {
     says: [
+      { text: "Somebody's slid a liner in here at sixteen.", gives: { at: 16 } },
+      { text: 'The line her starts at eight.', gives: { at: 8 } },
       { text: 'Start of a cured in place liner, seven feet.', gives: { at: 7 } },
       { text: 'A liner has been installed from nineteen feet on.', gives: { at: 19 } },
       { text: "It's lined from thirty on.", gives: { at: 30 } },

@@ -56,6 +56,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
   ],
   examples: {
     says: [
+      { text: 'And forty two feet is the big pipe from the city.', gives: { at: 42 } },
       { text: 'Fifty one, we pop out into the public main.', gives: { at: 51 } },
       { text: "That's us into the sewer at 47.", gives: { at: 47 } },
       { text: 'City main at sixty two feet.', gives: { at: 62 } },
@@ -66,6 +67,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     ],
     unsure: [{ text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' }],
     never: [
+      'The main ought to be around sixty.',
       'The drawing shows the main at eighty.',
       'Plans put the main around seventy.',
       'I can hear the main before I see it. Sixty.',

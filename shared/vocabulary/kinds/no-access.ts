@@ -75,6 +75,8 @@ export const noAccess = {
   `,
   examples: {
     says: [
+      { text: "The other cleanout won't open, the cap is seized.", gives: {} },
+      { text: "There's a cleanout in the closet, but it's drywalled in.", gives: {} },
       { text: "The other plug won't budge.", gives: { at: null } },
       { text: 'The lid by the garage is frozen shut.', gives: { at: null } },
       { text: 'They built a deck over that cleanout.', gives: { at: null } },

@@ -36,6 +36,7 @@ export const reducer = {
   misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Size change at thirty.', gives: { at: 30 } },
       { text: "There's a reducer at twenty feet.", gives: { at: 20 } },
       { text: 'At thirty three it necks down.', gives: { at: 33 } },
       { text: 'Nineteen feet, the line goes from three inch to four inch.', gives: { at: 19 } },

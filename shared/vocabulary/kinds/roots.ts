@@ -70,6 +70,8 @@ export const roots = {
       { text: 'Possible roots at forty one.', gives: { at: 41, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'What looks like a root at twelve is actually a strand of glue.',
+      "The seller's report mentions roots at forty.",
       'Roots love a clay joint.',
       'No roots in this section.',
       'He had roots cut out two years ago.',

@@ -27,7 +27,7 @@ export const stopped = {
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;
-    is|was|that_'s all i|we|she|it get|got|gets|gives|gave|could_get|can_get|'ll_get|will_give|'ve_got|managed|could_do;
+    is|was all i|we|she|it get|could_get|can_get|'ll_get|will_give|could_do;
     terminating|abandoning|aborting|terminated|abandoned|aborted the? survey|inspection|run|push|here|there|at|due|because; hits|hit it|that|this|something|there and bounces|stops|quits|stopped;
     no way the|this|my|that camera|head|thing is|'s going|getting|passing|making; that 's where it|she|the_camera|i jams|hangs|sticks|quits|gives_up|gave_up;
     stuck at;
@@ -87,6 +87,8 @@ export const stopped = {
   `,
   examples: {
     says: [
+      { text: "My camera isn't going one more inch, fifteen feet.", gives: { at: 15 } },
+      { text: "I can't make the turn at thirty one.", gives: { at: 31 } },
       { text: 'The head would not advance at 37 feet.', gives: { at: 37 } },
       { text: "We're held up at 29.", gives: { at: 29 } },
       { text: 'Survey abandoned at 52 feet.', gives: { at: 52 } },
@@ -100,6 +102,7 @@ export const stopped = {
       { text: "I'm hung up at sixty two and a half.", gives: { at: 62.5 } },
     ],
     never: [
+      "Twenty two feet, all clear. That's all I've got.",
       'It nearly stopped me but I am through.',
       'I stopped for coffee on the way.',
       'Stop there a second.',

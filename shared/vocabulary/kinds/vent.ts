@@ -27,6 +27,7 @@ export const vent = {
       { text: 'I think that is a vent at thirty three.', gives: { at: 33, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'Her office is on Vent Street.',
       'Last time we dropped it down the roof vent.',
       'The dryer vent was full of lint.',
       'Every stack needs a vent or the traps get sucked dry.',

@@ -57,6 +57,8 @@ export const viewLost = {
   `,
   examples: {
     says: [
+      { text: 'We lose the picture at twenty eight.', gives: { at: 28 } },
+      { text: 'It fogs up on me at forty.', gives: { at: 40 } },
       { text: 'The lens has gone white at 19 feet.', gives: { at: 19 } },
       { text: "I'm blind at 33.", gives: { at: 33 } },
       { text: 'At 26 the water covers the camera.', gives: { at: 26 } },

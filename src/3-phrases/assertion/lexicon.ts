@@ -177,7 +177,7 @@ export const assertionCues: readonly CueList[] = [
       ask the seller; ask for; call the city; call a plumber; somebody needs; someone needs; has to be;
       have to be; ought to; to do list; price on; quote on; a quote for; budget for; plan on; don't plant;
       if it were my; if it was my; were it mine; was it my; send the video; send a; looking for; checking for; searching for; hunting for; watching for; on the lookout; look out for;
-      i 'd|would only call|say|mark|list it|that|this|them; i 'll|we_'ll point_out|call_out|show_you|tell_you|mention|let_you_know; we 'll see if|whether|how; let 's see if|whether; see if there; let you know; i 'll call it out; hopefully; hoping; let 's hope; fingers crossed;
+      i 'd|would only call|say|mark|list it|that|this|them; i 'll|we_'ll point_out|call_out|show_you|tell_you|mention|let_you_know; i|we|i_'d|we_'d|would estimate|expect|guess|reckon|figure the|that * main|tank|street|sewer; we 'll see if|whether|how; let 's see if|whether; see if there; let you know; i 'll call it out; hopefully; hoping; let 's hope; fingers crossed;
       i 'd expect; would expect; i expect; surprised if; surprised to; worried about;
       get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
       dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
