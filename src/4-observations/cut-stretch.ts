@@ -6,7 +6,8 @@ import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { clauseStart, pausesAt } from './clause-start.ts';
 import { runTalk } from './cut-run-talk.ts';
-import { arrange, breaksAt, groupPlaces, groupThings, isPlace, type Span } from './pair-places.ts';
+import { arrange, breaksAt, groupPlaces, groupThings, isPlace, isThing, type Span } from './pair-places.ts';
+import { isOpening } from './speaker-habit.ts';
 
 const denials = /^(no|didn't|don't)$/;
 /** The tokens at which new statements begin inside a stretch without stops. */
@@ -20,7 +21,12 @@ export function softStarts(
   const placed = phrases.filter(isPlace);
   const things = groupThings(tokens, phrases, placed);
   const places = groupPlaces(tokens, placed);
-  const { given } = arrange(tokens, things, places, placeFirst);
+  const openings = new Set(
+    phrases.filter((phrase) => isThing(phrase) && isOpening(phrase, phrases)).map((phrase) => phrase.from),
+  );
+  const found = things.filter((thing) => !openings.has(thing.from));
+  const arranged = arrange(tokens, found, places, placeFirst).given;
+  const given = things.map((thing) => (openings.has(thing.from) ? -1 : (arranged[found.indexOf(thing)] ?? -1)));
   const starts = new Set<number>();
   for (let index = 1; index < things.length; index += 1) {
     if (given[index] === given[index - 1] && given[index] !== -1) continue;

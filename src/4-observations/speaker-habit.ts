@@ -64,18 +64,17 @@ const OPENING_TOKENS = 10;
 const goesIn = (phrase: Phrase): boolean =>
   phrase.family === 'heading' || (phrase.family === 'camera' && /^(zero|enter|next-run)$/.test(phrase.cue));
 
-/** The opening a camera goes in by has no number of its own, and a material seldom has. */
-const withoutOpenings = (phrases: readonly Phrase[]): Phrase[] =>
-  phrases.filter(
-    (thing) =>
-      thing.family !== 'material' &&
-      (!isThing(thing) ||
-        !phrases.some(
-          (cue) =>
-            cue.family === 'camera' &&
-            cue.cue === 'access' &&
-            cue.from < thing.to &&
-            cue.to > thing.from &&
-            phrases.some((other) => goesIn(other) && Math.abs(other.from - thing.from) <= OPENING_TOKENS),
-        )),
+/** The opening a camera goes in by has no number of its own. */
+export const isOpening = (thing: Phrase, phrases: readonly Phrase[]): boolean =>
+  phrases.some(
+    (cue) =>
+      cue.family === 'camera' &&
+      cue.cue === 'access' &&
+      cue.from < thing.to &&
+      cue.to > thing.from &&
+      phrases.some((other) => goesIn(other) && Math.abs(other.from - thing.from) <= OPENING_TOKENS),
   );
+
+/** A material seldom has a number of its own either. */
+const withoutOpenings = (phrases: readonly Phrase[]): Phrase[] =>
+  phrases.filter((thing) => thing.family !== 'material' && !(isThing(thing) && isOpening(thing, phrases)));

@@ -114,6 +114,8 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   if (after && thingsAfter.length === 0 && !things.some((thing) => thing.to <= cue.from)) {
     const item = targets.at(-1)!;
     item.corrected.push({ field: 'at', was: item.at, from: sentence.from, to: sentence.to });
+    for (const other of live)
+      if (other !== item && other.sentence === item.sentence && other.at === item.at) other.at = after.distance.feet;
     item.at = after.distance.feet;
     mentionAgain(reading, item, sentence.from, sentence.to);
     return true;

@@ -1,5 +1,5 @@
 /** What the words round a number say of it: how deep the pipe lies, that a stretch ends there, how far inside something it is. */
-import type { NumberPhrase } from '../number/read-number.ts';
+import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import { type Token, textOf } from '../token/token.ts';
 import { insideAfter } from './lexicon.ts';
@@ -7,6 +7,8 @@ import { isEndOfClause } from './read-feet.ts';
 
 /** How far before a number, in tokens, words of depth are looked for. */
 const DEPTH_TOKENS = 10;
+/** Laterals are no wider. */
+const LARGEST_INCHES = 12;
 
 /** "Depth to invert, nine feet", "the locator puts it at seven feet": how deep the pipe lies, not where the camera is. */
 export function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean {
@@ -16,6 +18,13 @@ export function isDepth(tokens: readonly Token[], number: NumberPhrase): boolean
     if (!isOfThing && /^(depth|locator|locates|sonde|deep)$/.test(tokens[at]?.text ?? '')) return true;
   }
   return false;
+}
+
+/** "Six down to four": what the pipe's size steps down to. */
+export function isSizeStep(tokens: readonly Token[], { from, value }: NumberPhrase): boolean {
+  if (textOf(tokens, Math.max(0, from - 2), from) !== 'down to') return false;
+  const before = readNumber(tokens, from - 3);
+  return before !== null && before.to === from - 2 && before.value > value && before.value <= LARGEST_INCHES;
 }
 
 /** "37, I'm out of it": the ending is told after its number. */

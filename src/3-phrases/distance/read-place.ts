@@ -6,7 +6,7 @@ import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { endsAfter, isDepth, isPulledBack, readInside } from './around-place.ts';
+import { endsAfter, isDepth, isPulledBack, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed } from './end-words.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
@@ -97,7 +97,7 @@ const goesOnToSay = /^(about|maybe|roughly|approximately|almost|nearly|probably|
 export function readPlace(context: PlaceContext, number: NumberPhrase): Place | null {
   const { tokens } = context;
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
-  if (isDepth(tokens, number)) return null;
+  if (isDepth(tokens, number) || isSizeStep(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
   const isEnd =
     (phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null && !goesOnUntil(tokens, number.from)) ||
@@ -229,7 +229,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     isEndOfClause(tokens, to) ||
     startsPhraseSoon(context, to) ||
     opensRange(tokens, to, value) ||
-    /^(there|here|and|feet|to|through|thru|until|till|out|up)$/.test(tokens[to]?.text ?? '');
+    /^(there|here|and|feet|to|through|thru|until|till|out|up|also|too|again)$/.test(tokens[to]?.text ?? '');
   if (value < 10 && !isFirm) return null;
   const opens =
     isOpening(context, number.from) ||
