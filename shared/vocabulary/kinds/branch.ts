@@ -43,7 +43,7 @@ export const branch = {
   `,
   notWords: spoken`
     tie in|ins at|to|with|for the? city|public|main|sewer|street|mains;
-    y|wye|t|tee|vent|main|main_line|city|banded|sewer connection;
+    y|wye|t|tee|vent|main|main_line|city|banded|sewer connection; y|wye|t|tee junction|branch|piece on|in|off|at|coming|from|to? the?;
     tree branch; branch of the tree; branches of the; olive branch; city main ties; branch off; junction box;
     ties into the main|city; ties in to the main|city; ties into my; branch office; pick up the kitchen sink and;
     tied in to the old|clay|cast; tied into the; where they tied; connection * cut out on; internet connection;

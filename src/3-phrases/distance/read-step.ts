@@ -28,7 +28,11 @@ export function bareStepTo(tokens: readonly Token[], number: NumberPhrase): numb
   const step = phraseAfter(tokens, number.to, bareStep);
   if (step) return step.to;
   const isMore = tokens[number.to]?.text === 'more' && (tokens[number.to - 1]?.breakAfter ?? 'stop') === 'none';
-  return isMore && isEndOfClause(tokens, number.to + 1) && isTravelled(tokens, number.from) ? number.to + 1 : null;
+  if (!isMore || !isEndOfClause(tokens, number.to + 1)) return null;
+  // "Three more, a tee" counts feet; "two more, at 24 and 26" counts things.
+  const opens = /stop|question/.test(tokens[number.from - 1]?.breakAfter ?? 'stop');
+  const goesOn = /^(a|an|and|there|then|it|we|i|another)$/.test(tokens[number.to + 1]?.text ?? '');
+  return isTravelled(tokens, number.from) || (opens && goesOn) ? number.to + 1 : null;
 }
 
 /** Small words that soften a number and stand between it and the words that say what it is. */
