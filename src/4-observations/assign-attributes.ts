@@ -25,10 +25,16 @@ export function assignAttributes(claims: readonly Claim[], sentence: Sentence, t
     const owner = isOfSubject(phrase, claims, sentence, tokens)
       ? null
       : chooseOwner(phrase, field, claims, sentence, tokens);
+    if (owner === null && isSizeOfNext(phrase, claims)) continue;
     if (owner === null || !setField(owner.fields, phrase, owner.kind)) loose.push(phrase);
   }
   return loose;
 }
+
+/** "Three inch branch on the left": the size of a drain that keeps none is not that of the thing before. */
+const isSizeOfNext = (phrase: Phrase, claims: readonly Claim[]): boolean =>
+  /^(inches|diameter)$/.test(phrase.family) &&
+  claims.some((claim) => claim.from >= phrase.to && claim.from - phrase.to <= 1);
 
 /** "Three inch cast iron this way, at five there's a tee": a size with its material is the pipe's, unless the fitting is named right after. */
 const isOfPipe = (phrase: Phrase, claims: readonly Claim[], sentence: Sentence): boolean => {

@@ -91,9 +91,19 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
     addFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
   if (hearing !== null && hearing < UNSURE_WORD)
     addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
+  const other = item.evidence.notes.find((note) => saidOtherwise.test(note));
+  if (other)
+    addFlag(item, {
+      reason: 'corrected',
+      about: saidOtherwise.exec(other)![1]!,
+      detail: 'said again with another value',
+    });
   if (item.flags.length > 0 || doubt <= DOUBT_THRESHOLD) return;
   addFlag(item, mainReason(item, features));
 }
+
+/** A note of a later mention that gave another value. */
+const saidOtherwise = /^later said (position|clock|degree|percent|inches|serves|angleDeg|diameterIn) /;
 
 function mainReason(item: Item, features: DoubtFeatures): Flag {
   let best = otherwise;

@@ -37,6 +37,10 @@ export const grease = {
   ],
   examples: {
     says: [
+      {
+        text: 'Grease ten to fourteen on the top half, moderate.',
+        gives: { at: 10, to: 14, position: 'top', degree: 'moderate' },
+      },
       { text: 'Fat deposits at twelve, thirty percent.', gives: { at: 12, percent: 30 } },
       { text: 'A ring of grease all the way around at 17.', gives: { at: 17, position: 'all-around' } },
       { text: "It's caked with grease at nine feet.", gives: { at: 9, degree: 'heavy' } },

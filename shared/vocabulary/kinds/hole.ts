@@ -34,6 +34,7 @@ export const hole = {
   ],
   examples: {
     says: [
+      { text: "Ten feet. Look at the floor of the pipe. There's a hole.", gives: { at: 10, position: 'bottom' } },
       { text: 'Hole in the top at thirty five feet, about two inches.', gives: { at: 35, position: 'top', inches: 2 } },
       { text: 'Rusted clean through at 18.', gives: { at: 18 } },
       { text: "There's a hole at six o'clock, 40 feet.", gives: { at: 40, clock: 6 } },

@@ -35,6 +35,10 @@ export const roots = {
   examples: {
     says: [
       {
+        text: 'Roots at nine feet, mostly on the left side, nothing on the right.',
+        gives: { at: 9, position: 'left' },
+      },
+      {
         text: 'Roots at nineteen feet, light, and at twenty five, heavy.',
         gives: [
           { at: 19, degree: 'light' },

@@ -46,6 +46,7 @@ export const scale = {
   ],
   examples: {
     says: [
+      { text: "Scale at ten feet. It's nothing too bad.", gives: { at: 10, degree: 'light' } },
       { text: "It's all rusted up from twelve to twenty.", gives: { at: 12, to: 20 } },
       { text: 'Walls are rusty at fourteen feet.', gives: { at: 14 } },
       { text: 'Rust knobs on both sides at ten.', gives: { at: 10, position: 'side' } },

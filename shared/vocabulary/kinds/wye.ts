@@ -29,6 +29,11 @@ export const wye = {
   ],
   examples: {
     says: [
+      { text: "Nine feet, tee on the left. It's not a tee, it's a wye.", gives: { at: 9, position: 'left' } },
+      {
+        text: 'The kitchen comes in through a wye at nine feet on the left.',
+        gives: { at: 9, position: 'left', serves: 'kitchen' },
+      },
       {
         text: "Nine feet, a wye on the left. Nothing for a while. Correction on that wye. It's on the right.",
         gives: { at: 9, position: 'right' },

@@ -213,7 +213,11 @@ function isOfBend(tokens: readonly Token[], number: NumberPhrase): boolean {
     if (/^(to|gonna|will|'ll)$/.test(tokens[at - 1]?.text ?? '')) return true;
     const next = tokens[number.to]?.text ?? '';
     // "Ten, bend, left, forty five.": its place was said before it.
-    if (isPlacedBefore(tokens, at) && /^(left|right|,)$/.test(tokens[number.from - 1]?.text ?? '')) return true;
+    if (
+      isPlacedBefore(tokens, at) &&
+      (at === number.from - 1 || /^(left|right)$/.test(tokens[number.from - 1]?.text ?? ''))
+    )
+      return true;
     const goesOn = (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'stop';
     return goesOn && (/^(left|right|up|down|to)$/.test(next) || readNumber(tokens, number.to) !== null);
   }

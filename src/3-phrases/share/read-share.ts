@@ -173,6 +173,9 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
     (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' ||
     number.to >= tokens.length ||
     phraseAfter(tokens, number.to, looseEnd) !== null;
+  // "On the top half, moderate": where it is, not how much.
+  if (/^(top|bottom|upper|lower|left|right|first|second|other|front|back)$/.test(tokens[number.from - 1]?.text ?? ''))
+    return null;
   // "I never lost sleep over a sixteenth."
   if (number.value < LEAST_BARE) return null;
   if (ends) return make(percent, number.to, true, '<fraction>');
