@@ -18,6 +18,8 @@ const EMPTY = -2;
 const BEAM = 6;
 /** An arrangement must win by this much not to be doubted. */
 const CLEAR_MARGIN = 1;
+/** How many sentences after an announcement tell whether a run began. */
+const JUDGED_SENTENCES = 50;
 
 export interface RunPlan {
   /** Announcements that begin a run after the first, by their first sentence. */
@@ -26,59 +28,72 @@ export interface RunPlan {
   readonly doubtful: ReadonlySet<number>;
 }
 
+/** One arrangement up to some sentence; what came before is told by its parents. */
 interface Path {
   readonly course: Course;
   readonly score: number;
-  readonly starts: readonly Announcement[];
+  /** The announcement that began a run at this sentence. */
+  readonly begun: Announcement | null;
+  readonly isFirstRun: boolean;
+  readonly parent: Path | null;
 }
 
 /** Plans the runs that follow the first one, which begins with sentence `first`. */
 export function planRuns(sentences: readonly Sentence[], tokens: readonly Token[], first: number): RunPlan {
   const steps = stepsOf(sentences, tokens);
   const possible = findAnnouncements(sentences, steps).filter((one) => one.from > first);
-  const best = follows(steps, possible, first, new Set());
+  const byStart = new Map(possible.map((one) => [one.from, one]));
+  const start: Path = { course: beginCourse(first, null), score: 0, begun: null, isFirstRun: true, parent: null };
+  const chain = chainOf(follows(steps, byStart, start, first, steps.length));
+  const chosen = chain.flatMap((path) => (path.begun ? [path.begun] : []));
   const doubtful = new Set<number>();
   for (const one of possible) {
-    const isChosen = best.starts.includes(one);
-    const others = isChosen
-      ? follows(steps, possible, first, new Set([one]))
-      : follows(steps, possible, first, new Set(), one);
-    if (best.score - others.score < CLEAR_MARGIN) doubtful.add(one.from);
+    const before = chain[one.from - first]!;
+    const until = Math.min(steps.length, one.from + JUDGED_SENTENCES);
+    const judge = (isBegun: boolean): number =>
+      follows(steps, byStart, before, one.from, until, { one, isBegun }).score;
+    const margin = judge(true) - judge(false);
+    if ((chosen.includes(one) ? margin : -margin) < CLEAR_MARGIN) doubtful.add(one.from);
   }
-  return { starts: new Map(best.starts.map((one) => [one.from, one])), doubtful };
+  return { starts: new Map(chosen.map((one) => [one.from, one])), doubtful };
 }
 
-/** The best path through all steps; `forbidden` announcements begin nothing, a `forced` one begins a run. */
+/** The path and its parents, the earliest first. */
+function chainOf(last: Path): Path[] {
+  const chain: Path[] = [];
+  for (let path: Path | null = last; path; path = path.parent) chain.push(path);
+  return chain.reverse();
+}
+
+/** The best path through the steps of a range; one announcement may be made to begin a run, or not to. */
 function follows(
   steps: readonly Step[],
-  possible: readonly Announcement[],
+  byStart: ReadonlyMap<number, Announcement>,
+  from: Path,
   first: number,
-  forbidden: ReadonlySet<Announcement>,
-  forced: Announcement | null = null,
+  until: number,
+  made: { readonly one: Announcement; readonly isBegun: boolean } | null = null,
 ): Path {
-  const byStart = new Map(possible.filter((one) => !forbidden.has(one)).map((one) => [one.from, one]));
-  let paths: Path[] = [{ course: beginCourse(first, null), score: 0, starts: [] }];
-  for (let index = first; index < steps.length; index += 1) {
+  let paths: Path[] = [from];
+  for (let index = first; index < until; index += 1) {
     const step = steps[index]!;
     const announcement = byStart.get(index);
+    const decided = announcement !== undefined && made?.one === announcement ? made.isBegun : null;
     const next: Path[] = [];
     for (const path of paths) {
-      if (announcement && (path.course.hasMoved || announcement === forced))
-        next.push(branch(path, announcement, step));
-      if (announcement === undefined || announcement !== forced) next.push(goOn(path, step));
+      if (announcement && (decided ?? path.course.hasMoved)) next.push(branch(path, announcement, step));
+      if (decided !== true) next.push(goOn(path, step));
     }
     paths = next.sort((a, b) => b.score - a.score).slice(0, BEAM);
   }
-  const ended = paths.map((path) => ({
-    ...path,
-    score: path.score + (path.course.count === 0 && path.starts.length > 0 ? EMPTY : 0),
-  }));
-  return ended.sort((a, b) => b.score - a.score)[0]!;
+  const isAll = until === steps.length;
+  const total = (path: Path): number => path.score + (isAll && path.course.count === 0 && !path.isFirstRun ? EMPTY : 0);
+  return paths.reduce((best, path) => (total(path) > total(best) ? path : best));
 }
 
 function goOn(path: Path, step: Step): Path {
   const { course, cost } = follow(path.course, step);
-  return { ...path, course, score: path.score - cost };
+  return { course, score: path.score - cost, begun: null, isFirstRun: path.isFirstRun, parent: path };
 }
 
 function branch(path: Path, announcement: Announcement, step: Step): Path {
@@ -93,6 +108,8 @@ function branch(path: Path, announcement: Announcement, step: Step): Path {
       (isTurned ? TURNED : announcement.score < LITTLE ? ON_THE_WAY : 0) -
       begun.cost +
       (course.count === 0 ? EMPTY : 0),
-    starts: [...path.starts, announcement],
+    begun: announcement,
+    isFirstRun: false,
+    parent: path,
   };
 }
