@@ -64,6 +64,8 @@ export interface Kind {
   readonly signsNeedOpening?: boolean;
   /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */
   readonly signsYield?: boolean;
+  /** True when it is at one place: an end told after it is that of something else. */
+  readonly isSpot?: boolean;
   /** The kind that a description of this one belongs to when both are named in one sentence. */
   readonly yieldsTo?: string;
   /** True when a share said with it can be that of another thing: "roots, sixty percent blocked". */

@@ -1,6 +1,7 @@
 /** Where a stretch that was begun earlier comes to its end: "… and we come out of it at thirty eight." */
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
+import { spotKinds } from './kind-roles.ts';
 import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { endTold, tellsEnd } from './tell-ends.ts';
@@ -64,6 +65,7 @@ function openStretch(reading: Reading, run: number, feet: number): Item | null {
       !candidate.isWithdrawn &&
       kindTakes(candidate.kind, 'to') &&
       candidate.kind !== 'pipe' &&
+      !spotKinds.has(candidate.kind) &&
       candidate.at !== null &&
       candidate.at < feet,
   );

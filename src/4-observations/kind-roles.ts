@@ -76,6 +76,9 @@ export const farEnds: ReadonlyMap<string, KindName> = new Map(
   all.flatMap((kind) => (kind.endsAs ? [[kind.name, kind.endsAs as KindName] as const] : [])),
 );
 
+/** Kinds that are at one place, and seldom told the end of. */
+export const spotKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isSpot).map((kind) => kind.name));
+
 /** Kinds that change the size of the pipe: sizes said with them say what they join. */
 export const sizeKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.changesSize).map((kind) => kind.name));
 

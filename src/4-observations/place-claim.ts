@@ -4,7 +4,7 @@
  */
 import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import { textOf } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -146,13 +146,13 @@ export function resolveRelative(
     return feet === null ? null : { ...make(feet, false), basis: 'nearby' };
   }
   if (relative.anchor === null) {
+    const known = reading.steps.get(phrase.from);
+    if (known !== undefined) return make(known, false);
     const base = basePlace(reading, run, phrase);
     const feet = relative.feet ?? 0;
-    // "Thirty feet down the line": counted from the opening where it lies beyond all that was seen.
-    const isAlong = /^(down|along|up|out|in) the (line|pipe)/.test(
-      textOf(reading.phrases.tokens, phrase.to - 3, phrase.to),
-    );
-    return isAlong && feet > base ? make(feet, base > 0) : make(base + feet, false);
+    const isFromOpening = isAlongLine(reading.phrases.tokens, phrase) && feet > base;
+    reading.steps.set(phrase.from, isFromOpening ? feet : base + feet);
+    return isFromOpening ? make(feet, base > 0) : make(base + feet, false);
   }
   const anchors = anchorPlaces(reading, run, relative.anchor, claim);
   if (relative.shape === 'between' && anchors.length >= 2)
@@ -191,6 +191,11 @@ export function resolveRelative(
   // On the way upstream "before" and "past" still count along the camera's way.
   return make(base + (relative.feet ?? 0), false);
 }
+
+/** "Thirty feet down the line", "nine feet down": counted from the opening where it lies beyond all that was seen. */
+const isAlongLine = (tokens: readonly Token[], { from, to }: PhraseOf<'relative'>): boolean =>
+  /^(down|along|up|out|in) the (line|pipe)|^\S+ (feet|foot) down$/.test(textOf(tokens, to - 3, to)) &&
+  !/^(another|more|further|next)$/.test(tokens[from - 1]?.text ?? '');
 
 /** The two different places that were last given to things. */
 function lastTwo(reading: Reading, run: RunState): [number, number] | null {

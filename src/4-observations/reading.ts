@@ -162,6 +162,8 @@ export interface Reading {
   tentative: { item: Item; sentence: number } | null;
   /** The sentence that last took something back. */
   withdrawnSentence: number;
+  /** What each way on ("two feet on") came to, by its first token: all that is said in one breath with it lies there. */
+  readonly steps: Map<number, number>;
   /** Set when the sentence before was nothing but a correction ("No.", "Correction."). */
   isCorrecting: 'strong' | 'weak' | null;
   /** The sentence that announced a list of what is not there ("Absent from this survey."). */
@@ -218,6 +220,7 @@ export function startReading(
     absent: [],
     tentative: null,
     withdrawnSentence: -2,
+    steps: new Map(),
     isCorrecting: null,
     denialHeading: -2,
     ending,

@@ -16,9 +16,9 @@ const endedThen =
 const endsAlone =
   /^(and |then |it goes |goes |runs |on |all )*(up |out |on |down |the way |clear |clean |back )*(to|till|until|through|thru) (about |around |maybe |say |almost |just past )?\S+( \S+){0,3}$/;
 
-/** "I'm ending this one there": what ends is the run. */
+/** "I'm ending this one there", "this run ends at thirty five": what ends is the run. */
 const stopsHere =
-  /\b(i|we)( 'm| 're| 'll|'m|'re|'ll| am| are)?( just)? (end|ending|stop|stopping|quit|quitting|((push|go|run|keep|head|feed|carry)\w*( \S+){0,3} (until|till|to)))\b/;
+  /\b(run|survey|inspection|recording|pass|video) (ends|ended|finishes|finished|stops|stopped|terminates|is over)\b|\b(i|we)( 'm| 're| 'll|'m|'re|'ll| am| are)?( just)? (end|ending|stop|stopping|quit|quitting|((push|go|run|keep|head|feed|carry)\w*( \S+){0,3} (until|till|to)))\b/;
 
 const SHORT_TOKENS = 7;
 /** A sentence of so few tokens is a place and no more. */

@@ -7,6 +7,7 @@ export const blockage = {
   title: 'Blockage',
   plural: 'blockages',
   takes: ['to', 'position', 'percent'],
+  isSpot: true,
   endsWhenLast: 'stopped',
   tellsShare: true,
   words: spoken`

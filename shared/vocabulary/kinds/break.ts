@@ -8,6 +8,7 @@ export const breakKind = {
   title: 'Break',
   plural: 'breaks',
   takes: ['to', 'position', 'clock', 'inches'],
+  isSpot: true,
   signsYield: true,
   outgrows: ['crack', 'fracture'],
   words: spoken`

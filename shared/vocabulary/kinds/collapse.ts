@@ -8,6 +8,7 @@ export const collapse = {
   title: 'Collapse',
   plural: 'collapses',
   takes: ['to', 'position', 'clock', 'percent'],
+  isSpot: true,
   endsWhenLast: 'stopped',
   outgrows: ['crack', 'fracture', 'break', 'deformation'],
   words: spoken`

@@ -7,6 +7,7 @@ export const drop = {
   title: 'Drop',
   plural: 'drops',
   takes: ['to'],
+  isSpot: true,
   words: spoken`
     vertical drop; drop pipe; drop section; drop down; drop fitting; drop leg; vertical section|leg|run;
     drop connection; outside drop; plunge;

@@ -8,6 +8,7 @@ export const hole = {
   title: 'Hole',
   plural: 'holes',
   takes: ['to', 'position', 'clock', 'inches'],
+  isSpot: true,
   words: ['hole', 'puncture', 'punctured', 'pinhole', 'pin hole', 'perforated', 'perforation'],
   signs: spoken`
     it|bottom|top|side|wall|iron|pipe|invert ${is} rusted|eaten|worn|rotted|corroded|gone|wore all_the_way|clean|right|clear|straight|completely? through;

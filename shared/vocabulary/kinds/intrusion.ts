@@ -8,6 +8,7 @@ export const intrusion = {
   title: 'Intrusion',
   plural: 'intrusions',
   takes: ['to', 'position', 'clock', 'inches', 'percent'],
+  isSpot: true,
   signsYield: true,
   words: spoken`
     intrusion; intruding; intrudes; intruded; intruding tap; protruding; protrudes; protrusion; break in tap;

@@ -8,6 +8,7 @@ export const voidKind = {
   title: 'Void',
   plural: 'voids',
   takes: ['to', 'position', 'clock', 'inches'],
+  isSpot: true,
   words: spoken`
     void; voids; cavity; cavern; washout behind; empty space; empty pocket; open space behind; air pocket;
     pocket outside the pipe; dark space; black space;

@@ -5,7 +5,7 @@ import { isTravelled } from '../distance/travel.ts';
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
 import { afterCount, beforeCount, lengthAfter, lengthBefore, lengthVerbs } from './lexicon.ts';
 
 const afterSets = Object.entries(afterCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
@@ -58,6 +58,32 @@ const isTakenBack = (tokens: readonly Token[], { from }: NumberPhrase): boolean 
   tokens[from - 1]?.text === 'no' &&
   (/^(feet|foot|ft)$/.test(tokens[from - 2]?.text ?? '') || readNumber(tokens, from - 2) !== null);
 
+/** Words that say how deep the pipe lies. */
+const ofDepth =
+  /\b(locat\w+|sonde|deep|depth|dig|digging|dug|excavat\w+|buried|surface|grade|cover|ground|dirt|soil|trench|hole to)\b/;
+const leadsPlace = /^(about|around|roughly|maybe|at|and|then|now|okay|so|just|only|say|alright|right|here)$/;
+const SENTENCE_TOKENS = 30;
+
+/** "Nine feet down there's a ball", "fourteen feet down, roots": said first, it is where the camera is and no depth. */
+function isDownLine(
+  tokens: readonly Token[],
+  number: NumberPhrase,
+  match: { readonly text: string; readonly to: number },
+): boolean {
+  if (!/^(feet|foot) down$/.test(match.text)) return false;
+  let from = number.from;
+  while (from > 0 && tokens[from - 1]!.breakAfter !== 'stop' && leadsPlace.test(tokens[from - 1]!.text)) from -= 1;
+  const opens = from === 0 || tokens[from - 1]!.breakAfter !== 'none' || tokens[number.from - 1]?.text === 'at';
+  const goesOn =
+    tokens[match.to - 1]?.breakAfter === 'comma' ||
+    /^(there|here|i|we|it|a|an|some|you|is|comes)$/.test(tokens[match.to]?.text ?? '');
+  if (!opens || !goesOn || tokens[match.to - 1]?.breakAfter === 'stop') return false;
+  let to = match.to;
+  while (to < tokens.length && to < match.to + SENTENCE_TOKENS && !/stop|question/.test(tokens[to - 1]!.breakAfter))
+    to += 1;
+  return !ofDepth.test(textOf(tokens, from, to));
+}
+
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
   const make = (what: string, to: number): PhraseOf<'count'> => ({
     family: 'count',
@@ -74,7 +100,7 @@ export function readCount(tokens: readonly Token[], number: NumberPhrase): Phras
     const match = phraseAfter(tokens, number.to, set);
     // "twenty feet down the line" is along it.
     const isAlong = match?.text.endsWith(' down') && /^(the|this|in|from)$/.test(tokens[match.to]?.text ?? '');
-    if (match && !isAlong) return make(what, match.to);
+    if (match && !isAlong && !isDownLine(tokens, number, match)) return make(what, match.to);
   }
   const hasUnit = phraseAfter(tokens, number.to, feetUnit) !== null;
   if (hasUnit) return null;

@@ -21,6 +21,12 @@ const goer =
   /\b(i|we|i 'm|we 're|i 've|we 've|i 'll|we 'll|let 's|camera|head|counter|reel|coming|gonna|pushing|push)( \S+){0,3} (up|down|out|on|over|through|back|going|go|to|until|till|til|all the way)\b/;
 const losesSight = /\b(don't|doesn't|didn't|do not|does not|never|not|lose|lost|out of)\b/;
 
+/** "Cut out at thirty two": what was done there; "this run ends at 35": the run, and no stretch in it. */
+const otherEnd =
+  /\b(cut|cuts|cutting|rusted|rotted|rotten|worn|knocked|broken|busted|blown|burst|eaten|washed|hollowed|bulged|bulging|fallen|fell|sticks|sticking|pokes|poking|pulled|jutting|opened|reinstated)( it| them| that| this)?( back)? out (at|by)$|\b(this|that|the|my|our|first|second|third|last)? ?(run|survey|inspection|recording|pass|push|footage|video) (ends|ended|ending|finishes|finished|stops|stopped|terminates|is over|quits) (at|by)$/;
+
+export const isOtherEnd = (tokens: readonly Token[], at: number): boolean => otherEnd.test(leadOf(tokens, at));
+
 /** Whether the words before the number at `at` say that something ends there. */
 export const isEndLed = (tokens: readonly Token[], at: number): boolean => {
   const lead = leadOf(tokens, at);

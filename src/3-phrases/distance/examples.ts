@@ -31,6 +31,7 @@ export const examples = {
       ],
     },
     { value: { feet: 10.5 }, ways: ['ten feet six inches'] },
+    { value: { feet: 32 }, ways: ['they cut it out at thirty two', 'this run ends at 32'] },
     {
       value: { feet: 60 },
       ways: [

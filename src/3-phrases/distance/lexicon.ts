@@ -102,7 +102,7 @@ export const relativeAfter: readonly {
       up the pipe; down from there; on from there; ahead; beyond; past; past it; past that; past there;
       past this; after; after that; after it; on past; on from that; from there; out from there; on down; more;
       downstream; downstream of that; downstream of it; beyond that; beyond it; from that; away; on beyond;
-      deeper; past the last one; after the last one; down from that; up from that; up from there; on out;
+      down; deeper; past the last one; after the last one; down from that; up from that; up from there; on out;
       past where; in from there; outboard; up ahead; further than that; lower; lower down; higher; higher up;
       further in; down from it; up from it; nearer the street; closer to the street; nearer the house;
     `,

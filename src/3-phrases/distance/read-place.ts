@@ -7,7 +7,7 @@ import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts'
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isPulledBack, isSizeStep, readInside } from './around-place.ts';
-import { goesOnUntil, isEndLed } from './end-words.ts';
+import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
@@ -100,9 +100,10 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   if (isDepth(tokens, number) || isSizeStep(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
   const isEnd =
-    (phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null && !goesOnUntil(tokens, number.from)) ||
-    isEndLed(tokens, number.from) ||
-    endsAfter(tokens, number.to);
+    !isOtherEnd(tokens, number.from) &&
+    ((phraseBefore(tokens, beforeSoft(tokens, number.from), end) !== null && !goesOnUntil(tokens, number.from)) ||
+      isEndLed(tokens, number.from) ||
+      endsAfter(tokens, number.to));
   const more = phraseAfter(tokens, number.to, moreFeet);
   if (more && !number.isFraction) {
     const relative = readRelative(tokens, number.from, more.to);

@@ -25,7 +25,10 @@ export const examples = {
       value: 52.5,
       ways: ['fifty two five', 'fifty two point five', '52 five', 'fifty two and a half', 'fifty-two and a half'],
     },
-    { value: 0.75, ways: ['three quarters of the pipe', 'three quarter inch', '3/4 inch'] },
+    {
+      value: 0.75,
+      ways: ['three quarters of the pipe', 'three quarter inch', '3/4 inch', 'point seven five of an inch'],
+    },
     { value: 0.5, ways: ['half the pipe', 'a half inch', 'one half'] },
     { value: 2, ways: ['a couple feet', 'a couple of feet', 'two feet'] },
     { value: 2.5, ways: ['2 and a 1/2 feet', 'two and a half'] },

@@ -109,7 +109,11 @@ function readDigits(tokens: Tokens, at: number): Partial | null {
 }
 
 function readDecimals(tokens: Tokens, whole: Partial): Partial | null {
-  if (text(tokens, whole.to) !== 'point' || !runsOn(tokens, whole.to)) return null;
+  return runsOn(tokens, whole.to) ? readAfterPoint(tokens, whole) : null;
+}
+
+function readAfterPoint(tokens: Tokens, whole: Partial): Partial | null {
+  if (text(tokens, whole.to) !== 'point') return null;
   let digits = '';
   let at = whole.to + 1;
   while (digits.length < 2) {
@@ -227,6 +231,9 @@ function readStation(tokens: Tokens, at: number): Partial | null {
   return feet && feet.value < 100 ? { value: hundreds.value * 100 + feet.value, to: feet.to } : null;
 }
 
+const unitAfter = (tokens: Tokens, at: number): string =>
+  text(tokens, at) === 'of' ? [0, 1, 2].map((next) => text(tokens, at + next)).join(' ') : text(tokens, at);
+
 /** Reads the number that starts at token `at`, or gives null. */
 export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
   const phrase = (part: Partial, more: { isFraction?: boolean; isVague?: boolean } = {}): NumberPhrase => ({
@@ -245,6 +252,13 @@ export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
   if (misheard) return misheard;
   const station = readStation(tokens, at);
   if (station) return phrase(station);
+  // "Point seven five of an inch": the nought is left out.
+  const isBarePoint =
+    text(tokens, at) === 'point' &&
+    !/^(that|this|the|a|one|some|no|at|which|good|my|your|high|low)$/.test(text(tokens, at - 1));
+  const bare = isBarePoint ? readAfterPoint(tokens, { value: 0, to: at }) : null;
+  if (bare && /^(of an inch|inch|inches|percent|%|feet|foot)$/.test(unitAfter(tokens, bare.to)))
+    return phrase(bare, { isFraction: text(tokens, bare.to) === 'of' });
   const whole = readDigits(tokens, at) ?? readWords(tokens, at);
   const fraction = readFraction(tokens, at);
   if (fraction && (!whole || fraction.to > whole.to)) return phrase(fraction, { isFraction: true });

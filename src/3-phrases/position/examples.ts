@@ -4,7 +4,10 @@ import type { FamilyExamples } from '../example.ts';
 
 export const examples = {
   says: [
-    { value: 'top', ways: ['coming in from the top', 'at the crown', 'up top', 'overhead'] },
+    {
+      value: 'top',
+      ways: ['coming in from the top', 'at the crown', 'up top', 'overhead', 'upper side', 'along the upper half'],
+    },
     {
       value: 'bottom',
       ways: [
@@ -15,7 +18,16 @@ export const examples = {
         'gravel on the floor',
       ],
     },
-    { value: 'left', ways: ['on the left', 'left hand side', 'left side of the pipe', 'off to the left'] },
+    {
+      value: 'left',
+      ways: [
+        'on the left',
+        'left hand side',
+        'left side of the pipe',
+        'off to the left',
+        'bends to the left of twenty degrees',
+      ],
+    },
     { value: 'right', ways: ['on the right', 'right hand side', 'from the right', 'on the right wall'] },
     {
       value: 'side',

@@ -5,11 +5,11 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 
 export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   top: spoken`
-    top; crown; overhead; up top; on top; roof of the pipe; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper wall; top side;
+    top; crown; overhead; up top; on top; roof of the pipe; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper|top wall|side|half|part of_the_pipe|of_it?; the? upper side|half|part;
     topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high; facing up; pointing up; looking up; opening up top; goes straight up;
   `,
   bottom: spoken`
-    bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side;
+    bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side; lower side|half|part;
     from below; the bottom of the pipe; on the floor; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
     in the floor of the pipe|line; floor line; the floor line;
   `,
@@ -43,13 +43,13 @@ export const notPositions: readonly string[] = spoken`
   squeeze|squeezed|squeezing|slide|slid|slip|slipped|sneak|snuck|sneaked|ease|eased|work|worked|get|got|getting|go|going|went|come|came|pass|passed|passing|scoot|wiggle|wiggled|steer|steered|room by|past|around|round it|that|this|them|him|her|these on|to|along|over|down the left|right|top|bottom|side;
   keep|keeping|kept|stay|staying|stayed|hug|hugging|aim|aiming|pan|panning|steer|steering to|on|toward the left|right|top|bottom|side; steer|pan left|right;
   flow|flows|flowing|runs|running|moving|going|coming|comes|crossing|across|goes from? left|right to left|right; from right to; from left to;
-  right now; right there; right here; right at; right away; right off; right from; right on the; right in the;
+  right so; right then; right , so|then|now|okay|next; right now; right there; right here; right at; right away; right off; right from; right on the; right in the;
   right under; right after; right before; right behind; right through; right past; right up; right down;
   right by; right where; right over; right out; right into; right in; right about; right along; right beside;
   right next; right inside; right outside; right below; right above; right back; right to; all right;
   is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right one; right way; right thing; right angle; got it right; right size;
   be right; do right; you right; right then; alright; left off; left over; left it; left the; left in;
-  left behind; left to right; right to left; left a; is left; left of; i left; he left; she left; they left;
+  left behind; left to right; right to left; left a; is left; left of the|it|that|this|my|our|me|us|him|center|centre|here|there|a|where|him|them|what; i left; he left; she left; they left;
   left alone; leave left; what left; 's left; side yard; side of the house; street side; house side;
   side of the tree; this side; that side; one side; other side; far side; my side; your side; north side;
   south side; east side; west side; downstream side; upstream side; side cleanout; side connection; side inlet; side branch; side drain; side tap; side line; kitchen side;
