@@ -93,6 +93,20 @@ export function addChange(
     own(reading, sentence.from, sentence.to, { sort: 'item', item: known, isAgain: true });
     return true;
   }
+  const misread = changeMisread(reading, sentence, run, pair, placing.at);
+  if (misread) {
+    misread.corrected.push({
+      field: 'toMaterial',
+      was: misread.fields.toMaterial,
+      from: sentence.from,
+      to: sentence.to,
+    });
+    misread.fields.toMaterial = pair.toMaterial;
+    run.material = pair.toMaterial;
+    misread.again.push({ from: sentence.from, to: sentence.to });
+    own(reading, sentence.from, sentence.to, { sort: 'item', item: misread, isAgain: true });
+    return true;
+  }
   if (
     run.material === null &&
     placing.at !== null &&
@@ -139,6 +153,35 @@ export function addChange(
   own(reading, from, to, { sort: 'item', item, isAgain: false });
   if (size !== null) addSizeOfNewPipe(reading, sentence, run, item, size.inches);
   return true;
+}
+
+/** "No, that's ABS.", with no place of its own. */
+const takesBack = (sentence: Sentence): boolean =>
+  /^(no|nope|wait|sorry|correction|actually|hang on|hold on|scratch that|well no|i mean|i meant)\b/.test(
+    sentence.text,
+  ) && phrasesOf(sentence.phrases, 'distance').length === 0;
+
+/** So many sentences on, a change may be told anew with another material. */
+const ANEW_SENTENCES = 3;
+
+/** "Clay to ABS. No, too smooth. Clay to PVC.": at one place the pipe changes once. */
+function changeMisread(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  pair: Pair,
+  at: number | null,
+): Item | undefined {
+  const last = reading.items.findLast(
+    (item) => item.run === run.n && !item.isWithdrawn && item.kind === 'material-change',
+  );
+  const isSame =
+    last !== undefined &&
+    last.at === at &&
+    (last.fields.fromMaterial === pair.fromMaterial ||
+      (last.fields.toMaterial === pair.fromMaterial && takesBack(sentence))) &&
+    sentence.index - last.sentence <= ANEW_SENTENCES;
+  return isSame ? last : undefined;
 }
 
 /** A size said of the pipe after a change is a pipe of its own beside the change. */

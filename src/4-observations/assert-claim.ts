@@ -172,6 +172,7 @@ export function assertClaim(
     else if (isSupposedHere && !isSeenNow.test(clause)) aside = 'teaching';
     else if (isGeneralNear && !isPointedAt) aside = 'teaching';
     else if (isTold) aside = 'history';
+    else if (isShown(claim, sentence, tokens)) aside = null;
     else if (past && !isPointedNow && ((past.to <= claim.from && isOneStatement(past)) || longAgo.test(past.rule)))
       aside = 'history';
     else if (elsewhere && !isPointedNow && !isOwner(elsewhere, claim, tokens)) aside = 'chat';
@@ -212,6 +213,12 @@ export function assertClaim(
     because,
   };
 }
+
+/** "You asked about roots, well, there they are at fifteen": what was asked for is seen. */
+const shown =
+  /^((well|and|yes|yeah|yep|so|sir|ma'am|now|okay) )*(there|here) ((they|it|he|she) (are|is|'s)|you (are|go)|we (are|go)|they 're|it 's)\b/;
+const isShown = (claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean =>
+  shown.test(textOf(tokens, claim.things[0]?.to ?? claim.to, Math.min(sentence.to, claim.to + 9)));
 
 const isHouse = (claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean =>
   claim.place?.distance.frame === 'bare' &&

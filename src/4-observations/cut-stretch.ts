@@ -68,6 +68,7 @@ export function softStarts(
     }
     if (thingStarts.has(at)) hasThing = true;
   }
+  for (const at of itemStarts(tokens, phrases)) starts.add(at);
   // Where a run is announced the announcement is one statement.
   for (const stretch of runTalk(tokens, from, to, phrases)) {
     for (const start of [...starts]) if (start > stretch.from && start < stretch.to) starts.delete(start);
@@ -75,6 +76,20 @@ export function softStarts(
   }
   return [...starts].filter((start) => start > from && start < to && !isTornOff(tokens, start)).sort((a, b) => a - b);
 }
+
+/** What is done to an item that was dictated before. */
+const amends = /^(strike|amend|amending|amendment|correct|correction|correcting|delete|change|revise|revising)$/;
+
+/** "Item 12 at 40 feet …": each dictated item is a statement. */
+const itemStarts = (tokens: readonly Token[], phrases: readonly Phrase[]): number[] =>
+  phrases
+    .filter(
+      (phrase) =>
+        phrase.family === 'count' &&
+        /^(item|entry|observation|finding)$/.test(tokens[phrase.from - 1]?.text ?? '') &&
+        !/^(on|of|for|to|see|with|as|under|from|the|that|this|same)$/.test(tokens[phrase.from - 2]?.text ?? ''),
+    )
+    .map(({ from }) => (amends.test(tokens[from - 2]?.text ?? '') ? from - 2 : from - 1));
 
 /** "Coming in through | a wye": no statement ends at a word that leads to the next. */
 function isTornOff(tokens: readonly Token[], start: number): boolean {

@@ -16,6 +16,7 @@ import { assertClaim } from './assert-claim.ts';
 import { fieldOf } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
+import { disownsName } from './disown-name.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
 import { SAME_FEET } from './items.ts';
 import { openingKinds, placelessKinds } from './kind-roles.ts';
@@ -73,7 +74,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     (isReread ? 'weak' : null) ??
     restatesPlace(reading, sentence);
   if (!answersWithNone(reading, sentence) && isDenyingHeading(sentence)) reading.denialHeading = sentence.index;
-  const isDisowned = disownsPlace(reading, sentence) || givesAnew(reading, sentence);
+  const isDisowned = disownsPlace(reading, sentence) || givesAnew(reading, sentence) || disownsName(reading, sentence);
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence);
   const found = readClaims(sentence, tokens);

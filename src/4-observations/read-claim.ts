@@ -8,6 +8,7 @@ import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
 import { denyKind } from './deny-kind.ts';
+import { replaceMisnamed } from './disown-name.ts';
 import { endNamed } from './end-named.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
 import { fillFields, findKnown, mentionAgain, withdrawItem } from './items.ts';
@@ -123,6 +124,8 @@ export function readClaim(
   if (fuller) return fuller;
   const worse = run?.way === 'out' ? growWorse(reading, sentence, claim, assertion) : null;
   if (worse) return worse;
+  const meant = replaceMisnamed(reading, sentence, claim);
+  if (meant) return meant;
   const renamedLast = renameLast(reading, sentence, claim, assertion, correcting);
   if (renamedLast) return renamedLast;
   const corrected = run ? correctKnown(reading, sentence, claim, placing, correcting) : null;
@@ -232,6 +235,14 @@ function saysMoreOfLast(reading: Reading, sentence: Sentence, claim: Claim, asse
 const OPENING_SENTENCES = 3;
 
 function namesOpening(reading: Reading, sentence: Sentence): boolean {
+  // "I can't get into that one. I'm in at the manhole instead.": what it is instead of is an opening.
+  const next = reading.sentences.slice(sentence.index, sentence.index + 2);
+  const isInstead = next.some(
+    (other) =>
+      /\b(instead|other one)\b/.test(other.text) &&
+      phrasesOf(other.phrases, 'camera').some((phrase) => phrase.cue === 'access'),
+  );
+  if (isInstead) return true;
   return reading.sentences
     .slice(Math.max(0, sentence.index - OPENING_SENTENCES), sentence.index + 1)
     .some(

@@ -16,6 +16,8 @@ const mistaken =
 const mistakenWithin =
   /\b(no|wait|hang on|hold on) (hang on |hold on |wait )?(that was|that 's|it was|those were) (just|only|nothing but)\b/;
 
+/** So far after its number, in tokens, a dictated item names its thing. */
+const LISTED_TOKENS = 8;
 /** A sentence of so few tokens gives a place and no more. */
 const LONE_TOKENS = 4;
 
@@ -73,7 +75,9 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   if (things.some((thing) => thing.to <= cue.from) && thingsAfter.some((thing) => !isOtherDenied(sentence, thing.from)))
     return false;
   let targets: Item[] = [];
-  if (/\b(both|all)\b/.test(sentence.text))
+  const listed = listedItem(reading, cue);
+  if (listed !== undefined) targets = listed === null ? [] : [listed];
+  else if (/\b(both|all)\b/.test(sentence.text))
     targets = reading.focus.length >= 2 ? reading.focus.filter((item) => !item.isWithdrawn) : live.slice(-2);
   else {
     const named = things
@@ -133,6 +137,24 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
   }
   return !thingsAfter.some((thing) => !targets.some((item) => item.kind === thing.kind));
+}
+
+/** "Strike item two": the one that was dictated under that number; null where none was, undefined where no number is said. */
+function listedItem(reading: Reading, cue: PhraseOf<'correction'>): Item | null | undefined {
+  const { tokens, numbers } = reading.phrases;
+  const number = numbers.find((other) => other.from === cue.to);
+  const word = tokens[cue.to - 1]?.text ?? '';
+  if (!number || !/^(item|entry|finding)$/.test(word)) return undefined;
+  const dictated = numbers.find(
+    (other) => other.value === number.value && other.from < cue.from && tokens[other.from - 1]?.text === word,
+  );
+  const run = currentRun(reading);
+  const item = dictated
+    ? liveItems(reading, run?.n ?? 0).find(
+        (other) => other.from <= dictated.to + LISTED_TOKENS && other.to > dictated.to,
+      )
+    : undefined;
+  return item ?? null;
 }
 
 /** "Never mind the dog", "forget it, I'm not climbing that": said of something else. */

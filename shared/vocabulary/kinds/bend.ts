@@ -30,6 +30,7 @@ export const bend = {
   `,
   examples: {
     says: [
+      { text: 'A bend at fourteen. Forty five, no, it keeps turning. Ninety.', gives: { at: 14, angleDeg: 90 } },
       { text: "There's a change of direction at thirteen.", gives: { at: 13 } },
       { text: 'Nine feet, an eighth bend, left.', gives: { at: 9, position: 'left', angleDeg: 45 } },
       {

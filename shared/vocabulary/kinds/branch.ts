@@ -31,6 +31,7 @@ export const branch = {
     one|old|another pipe|line is coming|comes from; coming from the left|right side; pipe is coming|comes from;
     comes in|on in? from|on the left|right|top; connection * from|on|at the left|right|top|crown|side|right_side|left_side;
     this|that|a|another connection at #; cut|cuts open a? connection; connection * cut back? open|out;
+    cut|cuts|opened|reopened|reinstated it|them|that|this? out|open|back_open|in? at # for a|the|another connection|lateral|service|branch|drain|downpipe; cut|opened|reopened out|open|back_open|in for a|the|another connection|lateral|service|branch|drain|downpipe;
     cut a? window|hole|opening in|for; cut in? for a connection; connection that 's been; cut_out|cut of the liner;
     line|drain|pipe|inlet off|to|on|from|at the left|right|top|crown; inlet on|at|here; junction on|at|here|from|to|with;
     <service> is|'s? coming|comes|enters|entering|ties|tying|drains|draining|drops|dropping|dumps|dumping|joins|joining|connects|connecting|feeds|hooks|hooking|empties in|into|on|from|at|here|there|through|over|down|us;
@@ -53,6 +54,7 @@ export const branch = {
   `,
   examples: {
     says: [
+      { text: 'They cut it out at twenty eight for a connection.', gives: { at: 28 } },
       { text: 'Here comes a drain in from somewhere at nine.', gives: { at: 9 } },
       { text: 'Eleven, sink.', gives: { at: 11, serves: 'sink' } },
       { text: 'A branch comes in on the right at twenty two feet.', gives: { at: 22, position: 'right' } },

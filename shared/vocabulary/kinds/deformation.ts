@@ -38,6 +38,7 @@ export const deformation = {
   ],
   examples: {
     says: [
+      { text: "Collapse at thirty. Collapse is too strong. It's out of round.", gives: { at: 30 } },
       { text: 'Pipe is out of round from twenty to twenty six feet.', gives: { at: 20, to: 26 } },
       { text: 'Egg shaped at thirty three, lost about ten percent.', gives: { at: 33, percent: 10 } },
       { text: "It's squashed at 41, moderate.", gives: { at: 41, degree: 'moderate' } },

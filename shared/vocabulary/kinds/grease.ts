@@ -37,6 +37,7 @@ export const grease = {
   ],
   examples: {
     says: [
+      { text: 'Nineteen, roots. Grease! I meant grease.', gives: { at: 19 } },
       {
         text: 'Grease ten to fourteen on the top half, moderate.',
         gives: { at: 10, to: 14, position: 'top', degree: 'moderate' },

@@ -12,6 +12,10 @@ export const materialChange = {
   examples: {
     says: [
       {
+        text: "At thirty, clay to PVC. No, that's ABS. Clay to ABS.",
+        gives: { at: 30, fromMaterial: 'clay', toMaterial: 'abs' },
+      },
+      {
         text: 'At thirty four feet the clay changes over to PVC.',
         gives: { at: 34, fromMaterial: 'clay', toMaterial: 'pvc' },
       },

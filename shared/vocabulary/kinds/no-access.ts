@@ -15,6 +15,8 @@ export const noAccess = {
     no cleanout access;
   `,
   signs: spoken`
+    couldn't|could_not|can't|cannot|won't|wouldn't|unable_to|not_able_to get|fit|put|push|feed|squeeze|work the|my|a? camera|head|lens|scope|cable|camera_head|push_rod in|into|inside|down the|that|it|there|this;
+    camera|head|lens|scope|it won't|wouldn't|doesn't|does_not|didn't fit in|into|inside|down|through the|that|there;
     cap|plug|lid|cover to|on|of the|that * is|'s|was|are stripped|seized|rusted|frozen|ceased|buried|stuck;
     that|this|it|which|one can't|cannot|couldn't|could_not|won't be used|opened|reached|got_at|got_to|gotten_to|accessed|unscrewed|had; out of reach; padlocked; chained shut; no entry;
     so|which nope|no_good|no_dice|no_go|forget_that|forget_it|that_'s_out|it_'s_out|i_can't_use|we_can't_use|won't_do|is_out;
@@ -60,6 +62,7 @@ export const noAccess = {
     tiled over; threads are stripped; cap is stripped;
   `,
   notWords: spoken`
+    get|fit|put|push|feed|squeeze|work|go the|my|a? camera|head|lens|scope|cable|camera_head|push_rod? in|into|inside|down|up|through the main|city|street|tank|house|lateral|pipe|line|sewer|bend|turn|roots|root|trap|mud|belly|offset|hole|crack|hill;
     rusted thick|bad|out|through|away; hands|feet|fingers|toes frozen|froze; hands are frozen|froze; lid 's|is|was off|up|in|over|down; cap|plug|lid|cover|grate is|'s|was over|in|up|off|under;
     i|we couldn't|can't|cannot|could_not use the|my|your bathroom|upstairs|word|sink|phone|restroom; couldn't|can't reach|open him|her|them|the_owner|the_agent|the_door|the_gate;
     buried but i|we|it; was stuck|rusted|seized|frozen|buried but; stuck at first; couldn't|can't get it|that to go; couldn't|can't get it|that around|past|through|by; couldn't use more;
@@ -75,6 +78,7 @@ export const noAccess = {
   `,
   examples: {
     says: [
+      { text: "There's a cleanout in the closet. I couldn't fit the camera in there.", gives: {} },
       { text: "The other cleanout won't open, the cap is seized.", gives: {} },
       { text: "There's a cleanout in the closet, but it's drywalled in.", gives: {} },
       { text: "The other plug won't budge.", gives: { at: null } },

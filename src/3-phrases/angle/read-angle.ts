@@ -2,7 +2,7 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
 
 /** Angles that fittings are made in, in degrees. */
 const fittingAngles: ReadonlySet<number> = new Set([11.25, 15, 22, 22.5, 30, 45, 60, 88, 90]);
@@ -176,7 +176,8 @@ export function readAngle(
       : null;
   const isPlaced =
     place !== null && !phraseAfter(tokens, place.to, notFeet) && /^(22\.5|45|90)$/.test(String(number.value));
-  const isNoun = isTurned || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
+  const isNoun =
+    isTurned || keepsTurning(tokens, number) || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
   if (!isNoun && isOfBend(tokens, number)) return make(number.value, 1, number.to, false, 'bend, <angle>');
@@ -184,6 +185,15 @@ export function readAngle(
     ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
     : null;
 }
+
+/** "Forty five, no, keeps turning": the angle so far. */
+const turning =
+  /^((no|nope|well|or|and|but|it|she|oh|wait|that|'s|hang on|hold on) )*(keeps?( on)?|still|(goes|carries|going) on|is|'s) (turning|bending|curving|sweeping|going (a?round)|coming (a?round))\b/;
+const TURNING_TOKENS = 10;
+
+const keepsTurning = (tokens: readonly Token[], number: NumberPhrase): boolean =>
+  /^(22|22\.5|45|90)$/.test(String(number.value)) &&
+  turning.test(textOf(tokens, number.to, Math.min(tokens.length, number.to + TURNING_TOKENS)));
 
 /** So far after the word for it, in tokens, a bend's angle may stand. */
 const BEND_TOKENS = 8;

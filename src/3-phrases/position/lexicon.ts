@@ -47,8 +47,8 @@ export const notPositions: readonly string[] = spoken`
   right under; right after; right before; right behind; right through; right past; right up; right down;
   right by; right where; right over; right out; right into; right in; right about; right along; right beside;
   right next; right inside; right outside; right below; right above; right back; right to; all right;
-  is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right one; right way; right thing; right angle; got it right; right size;
-  be right; do right; you right; right then; alright; left off; left over; left it; left the; left in;
+  is|isn't|ain't|hear|get|got|do|did|read|say|heard that right; that right there|here|now|in|at; 's right; right one; right word|term|name; right way; right thing; right angle; got it right; right size;
+  be right; is right $; do right; you right; right then; alright; left off; left over; left it; left the; left in;
   left behind; left to right; right to left; left a; is left; left of the|it|that|this|my|our|me|us|him|center|centre|here|there|a|where|him|them|what; i left; he left; she left; they left;
   left alone; leave left; what left; 's left; side yard; side of the house; street side; house side;
   side of the tree; this side; that side; one side; other side; far side; my side; your side; north side;
