@@ -68,7 +68,7 @@ function isNoticed(claim: Claim, assertion: Assertion, sentence: Sentence): bool
 export function isWeakBelieved(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): boolean {
   const needs = weakNeeds.get(claim.kind);
   if (needs === 'notice') return isNoticed(claim, assertion, sentence);
-  const hasPlace = claim.place !== null || reading.pending !== null;
+  const hasPlace = claim.place !== null || reading.pending !== null || reading.plan.after.has(sentence.index);
   if (!hasPlace) return false;
   if (needs === 'measure') {
     const { fields, place } = claim;

@@ -29,8 +29,16 @@ const partOf =
 /** Whether a material is the pipe's and not that of a fitting or of pieces of it. */
 export function namesPipe(reading: Reading, phrase: MaterialPhrase): boolean {
   const { tokens } = reading.phrases;
-  return (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none' || !notPipes.test(tokens[phrase.to]?.text ?? '');
+  if ((tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none') return true;
+  const next = tokens[phrase.to]?.text ?? '';
+  // "A plastic feed sack": an article and a noun make it what a thing is of.
+  const isOfThing = /^(a|an|another)$/.test(tokens[phrase.from - 1]?.text ?? '') && phrase.material === 'pvc';
+  return !notPipes.test(next) && (!isOfThing || afterPipeWord.test(next));
 }
+
+/** What may follow "a plastic" where the pipe is meant. */
+const afterPipeWord =
+  /^(pipe|pipes|piping|line|lines|lateral|drain|drains|sewer|run|stub|section|sections|system|main|conduit|building|house|wye|tee|coupling|fitting|schedule|sdr|two|three|four|six|eight|\d.*|from|in|at|to|into|and|or|but|with|here|there|that|which|on|by|now|of|all|again|for|is|'s|then|after|until|till|pvc|abs|replacement|repair|job|riser|stack|bend|one|piece|length|spool|sleeve|liner|tile|tail|stretch)$/;
 
 export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const { tokens } = reading.phrases;

@@ -156,7 +156,9 @@ export function readClaim(
     }
     return ask(reading, sentence, claim, placing, assertion);
   }
-  if (reading.isSummary || (run?.way === 'back' && claim.place === null)) {
+  // "I skipped one: halfway between the coupling and the manhole, a branch.": reckoned from what was placed, it is new.
+  const isReckoned = placing.basis === 'relative' && claim.relative?.relative.anchor != null && !placing.isGuess;
+  if (reading.isSummary || (run?.way === 'back' && claim.place === null && !isReckoned)) {
     if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
     if (reading.isSummary && (claim.place === null || assertion.aside !== null || claim.relative !== null))
       return consider('a summary names it');
@@ -186,7 +188,7 @@ export function readClaim(
   }
   if (known) return knownAgain(reading, sentence, claim, assertion, placing, known, correcting);
   const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
-  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked)
+  if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked && !isReckoned)
     return consider('named on the way back, nothing new');
   const reached = endsAtReached(reading, sentence, claim, placing.at);
   if (reached) {
@@ -257,6 +259,21 @@ const reach =
 
 /** "Heavy all the way to the bend": what a stretch reaches to is not met yet. */
 const isReachOnly = (claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean =>
+  isSaidAheadOf(claim, claims, tokens) || isReach(claim, claims, tokens);
+
+/** "Before the main is a patch, at twenty three": the main is only what it lies before. */
+const isSaidAheadOf = (claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean => {
+  if (claim !== claims[0] || claims.length < 2) return false;
+  let at = claim.from - 1;
+  while (at > 0 && /^(the|that|our|your|city)$/.test(tokens[at]?.text ?? '')) at -= 1;
+  const lead = tokens[at - 1];
+  return (
+    tokens[at]?.text === 'before' &&
+    (lead === undefined || lead.breakAfter !== 'none' || /^(just|right|shortly|and|so|then)$/.test(lead.text))
+  );
+};
+
+const isReach = (claim: Claim, claims: readonly Claim[], tokens: readonly Token[]): boolean =>
   (claim.place === null || (claim.place.to < claim.from && claim !== claims[0])) &&
   claim.relative === null &&
   fittingKinds.has(claim.kind) &&

@@ -2,7 +2,7 @@
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { type Claim, kindTakes } from './claim.ts';
-import { farEnds } from './kind-roles.ts';
+import { farEnds, upstreamSigns } from './kind-roles.ts';
 import { currentRun, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -129,7 +129,9 @@ const endsNow =
 /** "The liner starts at sixteen. … It's finished by twenty one.": where a stretch ends that has a kind of its own for its far end. */
 function readFarEnd(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
   const run = currentRun(reading);
-  if (!run || run.way === 'back' || reading.isSummary || claims.length > 0 || sentence.isQuestion) return null;
+  if (!run || run.way === 'back' || reading.isSummary || sentence.isQuestion) return null;
+  // "It ends at twenty" is an end of the line only up the line.
+  if (claims.some(({ rule }) => run.direction === 'upstream' || !upstreamSigns.has(rule))) return null;
   const open = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
   const kind = open ? farEnds.get(open.kind) : undefined;
   const place = phrasesOf(sentence.phrases, 'distance')[0];

@@ -43,6 +43,7 @@ export const branch = {
     reinstated at; has been reinstated; been reinstated; cut back open; opened back up; opened up on the left|right|top;
   `,
   notWords: spoken`
+    come|comes|came|coming in on itself|top|me|us;
     tie in|ins at|to|with|for the? city|public|main|sewer|street|mains;
     y|wye|t|tee|vent|main|main_line|city|banded|sewer connection; y|wye|t|tee junction|branch|piece on|in|off|at|coming|from|to? the?;
     tree branch; branch of the tree; branches of the; olive branch; city main ties; branch off; junction box;

@@ -16,7 +16,7 @@ export const drop = {
   signs: spoken`
     straight|right down we|i|she|it go|goes; the drop starts|begins|is|runs; falls|drops|goes|dives off? vertical;
     falls|drops|goes|dives|heads|plunges|turns off? vertically|steeply|plumb;
-    drops|drop|goes|go|turns|turn|falls|dives|plunges|heads straight|right down;
+    drops|drop|goes|go|turns|turn|falls|dives|plunges|heads|shoots off? straight|right|plumb down;
     drops|goes|turns|falls|runs vertical; drops|turns|dives|plunges down; goes down , vertical;
     pipe go|goes down; drops vertically; goes vertically; it drops; straight down the stack; that is a drop;
     that 's a drop; drops off; falls|fall|falling straight; turns down into; straight down the wall;
@@ -33,6 +33,7 @@ export const drop = {
   `,
   examples: {
     says: [
+      { text: 'It falls off straight down at a foot and a half.', gives: { at: 1.5 } },
       { text: 'It falls off vertically at ten.', gives: { at: 10 } },
       { text: 'At forty four feet it drops straight down.', gives: { at: 44 } },
       { text: 'Vertical drop here at sixty two.', gives: { at: 62 } },

@@ -12,6 +12,10 @@ export const materialChange = {
   examples: {
     says: [
       {
+        text: "Looks good, it's been plastic since forty.",
+        gives: { at: 40, fromMaterial: 'clay', toMaterial: 'pvc' },
+      },
+      {
         text: "At thirty, clay to PVC. No, that's ABS. Clay to ABS.",
         gives: { at: 30, fromMaterial: 'clay', toMaterial: 'abs' },
       },
@@ -45,6 +49,7 @@ export const materialChange = {
       },
     ],
     never: [
+      "At thirty there's a plastic feed sack wadded up.",
       "No change of material, it's clay all the way.",
       'At 44 feet the clay lasts better than cast iron would.',
       'Next door they went from clay to PVC at twenty feet.',

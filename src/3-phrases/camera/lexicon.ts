@@ -165,7 +165,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
     words: spoken`
       to sum up; to sum it up; summing up; sum it up; in summary; summary; to summarize; summarizing; to recap;
       recap; recapping; in short; short version; long story short; bottom line; so for the record; all in all;
-      all told; overall; in conclusion; conclusion; conclusions; to wrap up; wrapping up; wrap it up; so the list is; that 's your list;
+      all told; overall; in conclusion; conclusion; conclusions; that 's a wrap; two|three|four|five|several|a_few|a_couple_of|couple_of things|items|problems to fix|repair|address|report|deal_with; to wrap up; wrapping up; wrap it up; so the list is; that 's your list;
       so what do i tell; tally; for the report; go over it once more; goes over it; here 's the deal; so to sum;
       the upshot; my findings; to conclude; big picture; at the end of the day; what we 've got is;
       what it comes down to; that is the report; that 's your report; that 's the report; final tally;

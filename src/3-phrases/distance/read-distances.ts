@@ -145,6 +145,9 @@ function anchorEnd(tokens: readonly Token[], from: number): number {
     to += 1;
     if ((tokens[to - 1]?.breakAfter ?? 'stop') !== 'none') break;
     if (/^(there|is|'s|we|i|it|comes|comes_in)$/.test(tokens[to]?.text ?? '') && to > from + 1) break;
+    // "Between the coupling and the wye a branch enters".
+    const opensThing = /^(a|an|another)$/.test(tokens[to]?.text ?? '') && to > from + 1;
+    if (opensThing && !/^(and|of|with|to|or|from|by|in|on|like)$/.test(tokens[to - 1]?.text ?? '')) break;
   }
   return to;
 }

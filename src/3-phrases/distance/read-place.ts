@@ -67,21 +67,13 @@ const counter = phraseSet(counterBefore);
 const end = phraseSet(endBefore);
 
 const rate = phraseSet([
-  'every',
-  'each',
+  'every|each|first|last|next|some|another',
   'about every',
   'every couple',
-  'the first',
-  'first',
-  'the last',
-  'last',
-  'the next',
-  'next',
+  'the first|last|next',
   'a good',
-  'some',
-  'another',
 ]);
-const spanBefore = phraseSet(['every', 'each', 'the last', 'the next', 'next', 'for about', 'plus']);
+const spanBefore = phraseSet(['every|each|next|plus', 'the last|next', 'for about']);
 
 interface PlaceContext {
   readonly tokens: readonly Token[];
@@ -222,7 +214,9 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     startsPhraseSoon(context, to) ||
     opensRange(tokens, to, value) ||
     tail !== null;
-  if (phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
+  // "All plastic since forty five."
+  const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
+  if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
   // Small bare numbers count things more often than feet.
