@@ -80,7 +80,21 @@ export const services = [
   {
     name: 'downspout',
     title: 'downspout',
-    words: ['downspout', 'down spout', 'downspouts', 'gutter', 'gutters', 'roof drain', 'rain leader', 'leader'],
+    words: [
+      'downspout',
+      'down spout',
+      'downspouts',
+      'downpipe',
+      'downpipes',
+      'rainwater pipe',
+      'rone',
+      'rone pipe',
+      'gutter',
+      'gutters',
+      'roof drain',
+      'rain leader',
+      'leader',
+    ],
   },
 ] as const satisfies readonly Service[];
 

@@ -156,8 +156,8 @@ export function addChange(
 }
 
 /** "No, that's ABS.", with no place of its own. */
-const takesBack = (sentence: Sentence): boolean =>
-  /^(no|nope|wait|sorry|correction|actually|hang on|hold on|scratch that|well no|i mean|i meant)\b/.test(
+export const takesBack = (sentence: Sentence): boolean =>
+  /\b(actually|sorry|rather)$|^(no|nope|wait|sorry|correction|actually|hang on|hold on|scratch that|well no|i mean|i meant)\b/.test(
     sentence.text,
   ) && phrasesOf(sentence.phrases, 'distance').length === 0;
 

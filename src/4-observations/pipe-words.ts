@@ -32,13 +32,17 @@ export function namesPipe(reading: Reading, phrase: MaterialPhrase): boolean {
   if ((tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none') return true;
   const next = tokens[phrase.to]?.text ?? '';
   // "A plastic feed sack": an article and a noun make it what a thing is of.
-  const isOfThing = /^(a|an|another)$/.test(tokens[phrase.from - 1]?.text ?? '') && phrase.material === 'pvc';
+  const before = tokens[phrase.from - 1];
+  const opens = before === undefined || before.breakAfter !== 'none';
+  const isOfThing =
+    tokens[phrase.to - 1]?.text === 'plastic' &&
+    (opens || /^(a|an|another|some|little|small|big|old)$/.test(before.text));
   return !notPipes.test(next) && (!isOfThing || afterPipeWord.test(next));
 }
 
-/** What may follow "a plastic" where the pipe is meant. */
+/** What may follow "a plastic" or a "plastic" said first where the pipe is meant. */
 const afterPipeWord =
-  /^(pipe|pipes|piping|line|lines|lateral|drain|drains|sewer|run|stub|section|sections|system|main|conduit|building|house|wye|tee|coupling|fitting|schedule|sdr|two|three|four|six|eight|\d.*|from|in|at|to|into|and|or|but|with|here|there|that|which|on|by|now|of|all|again|for|is|'s|then|after|until|till|pvc|abs|replacement|repair|job|riser|stack|bend|one|piece|length|spool|sleeve|liner|tile|tail|stretch)$/;
+  /^(pipe|pipes|piping|line|lines|lateral|drain|drains|sewer|run|stub|section|sections|system|main|conduit|building|house|wye|tee|coupling|fitting|schedule|sdr|two|three|four|six|eight|\d.*|from|in|at|to|into|and|or|but|with|here|there|that|which|on|by|now|of|all|again|for|is|'s|then|after|until|till|pvc|abs|replacement|repair|job|riser|stack|bend|one|piece|length|spool|sleeve|liner|tile|tail|stretch|starts?|begins?|joins?|goes|going|runs?|continues|comes?|takes?|meets?|picks|through|throughout|past|beyond|ahead|onward|onwards|new|newer|has|was|ends|stops|looks|we|i|it|so|still|this|first|over|out|up|down|under|because|as|between|begun|started|replaced|transition|joint|joints)$/;
 
 export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const { tokens } = reading.phrases;

@@ -1,7 +1,7 @@
 /** A material or a size stated of the pipe: the first of the run, a correction of what was said, or a new pipe. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
-import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf } from './add-pipe.ts';
+import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf, takesBack } from './add-pipe.ts';
 import { endsAfter, fromHere, saysIs } from './change-words.ts';
 import { sizeKinds } from './kind-roles.ts';
 import type { MaterialPhrase } from './pipe-words.ts';
@@ -16,6 +16,8 @@ const isShort = (sentence: Sentence): boolean => sentence.to - sentence.from <= 
 /** "It's concrete from now on": the material turns here, though no verb says so; "lead pipe from here" says what the pipe is. */
 const turnsHere = /^(?!.*\bpipe\b).*\bfrom (here|there|now)( on)?\b(?! (on )?out)/;
 
+/** "Sorry, PVC." is no longer than this. */
+const TAKEN_BACK_TOKENS = 6;
 /** A statement of a pipe and its place alone is no longer than this. */
 const SHORT_TOKENS = 8;
 
@@ -81,6 +83,25 @@ export function addPipe(
     }
     reading.focusSentence = sentence.index;
     own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: false });
+    return true;
+  }
+  // "Clay to ABS at eighteen. Sorry, PVC."
+  if (
+    isFresh &&
+    focused.kind === 'material-change' &&
+    focused.fields.fromMaterial !== material.material &&
+    takesBack(sentence) &&
+    sentence.to - sentence.from <= TAKEN_BACK_TOKENS
+  ) {
+    focused.corrected.push({
+      field: 'toMaterial',
+      was: focused.fields.toMaterial,
+      from: sentence.from,
+      to: sentence.to,
+    });
+    focused.fields.toMaterial = material.material;
+    run.material = material.material;
+    own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: true });
     return true;
   }
   if (

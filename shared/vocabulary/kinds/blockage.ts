@@ -35,6 +35,7 @@ export const blockage = {
     a|big|solid|real|total|good|nice|another plug|jam|block; backed up; backing up; closed off; closed up; shut off; closed solid;
   `,
   notWords: spoken`
+    round|around the? full|whole|entire bore;
     plugged in; plugged it; plugged into; plug it; around the block; block over; blocked me; blocked in;
     blocked the; backup camera; backup plan; a backup battery; had a backup; backup last; plugged the;
     my truck blocked; driveway blocked; blocked driveway; traffic jam; jammed my; paper jammed; blocked out;

@@ -55,6 +55,10 @@ export const branch = {
   `,
   examples: {
     says: [
+      {
+        text: "Twelve, connection on the left, that's the downpipe.",
+        gives: { at: 12, position: 'left', serves: 'downspout' },
+      },
       { text: 'They cut it out at twenty eight for a connection.', gives: { at: 28 } },
       { text: 'Here comes a drain in from somewhere at nine.', gives: { at: 9 } },
       { text: 'Eleven, sink.', gives: { at: 11, serves: 'sink' } },

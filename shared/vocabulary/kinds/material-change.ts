@@ -12,6 +12,10 @@ export const materialChange = {
   examples: {
     says: [
       {
+        text: 'It changes at eighteen to ABS. Sorry, PVC.',
+        gives: { at: 18, fromMaterial: 'clay', toMaterial: 'pvc' },
+      },
+      {
         text: "Looks good, it's been plastic since forty.",
         gives: { at: 40, fromMaterial: 'clay', toMaterial: 'pvc' },
       },
@@ -49,6 +53,7 @@ export const materialChange = {
       },
     ],
     never: [
+      'Plastic rooster at twenty seven.',
       "At thirty there's a plastic feed sack wadded up.",
       "No change of material, it's clay all the way.",
       'At 44 feet the clay lasts better than cast iron would.',

@@ -255,7 +255,7 @@ export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
   // "Point seven five of an inch": the nought is left out.
   const isBarePoint =
     text(tokens, at) === 'point' &&
-    !/^(that|this|the|a|one|some|no|at|which|good|my|your|high|low)$/.test(text(tokens, at - 1));
+    !/^(that|this|the|a|one|some|no|which|good|my|your|high|low)$/.test(text(tokens, at - 1));
   const bare = isBarePoint ? readAfterPoint(tokens, { value: 0, to: at }) : null;
   if (bare && /^(of an inch|inch|inches|percent|%|feet|foot)$/.test(unitAfter(tokens, bare.to)))
     return phrase(bare, { isFraction: text(tokens, bare.to) === 'of' });

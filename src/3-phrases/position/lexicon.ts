@@ -25,7 +25,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   `,
   'all-around': spoken`
     all around; all the way around; all the way round; all round; full circumference; whole circumference;
-    entire circumference; clean around; around the whole; right round; right around; the whole way around;
+    entire circumference; clean around; around the whole thing|opening|inside|way; right round; right around; the whole way around;
     the whole way round; from? all the|its|of_the|four sides; all four sides; circumferential; circles|circling|circled|encircles|encircling the|it|this pipe|joint?; full ring; ring around; around the pipe|joint|bell|hub|circumference; around the pipe the whole|entire way; going around the pipe the whole way; all the way round it; like a collar; three hundred sixty; clear around; circumferentially; all sides; every side; full circle; 360;
     three sixty; whole way round; top to bottom; 360 degrees; three hundred and sixty degrees; round|around the whole|entire|complete|full joint|pipe|bell|hub|socket|ring|circumference|bore; all round the joint|pipe|bell|hub|socket;
     around the entire joint; around the entire pipe;
