@@ -43,7 +43,7 @@ export interface ReportWording {
 
 /**
  * Notation of `words`: space-separated words; `a|b` either; a word ending in `?` may be left out;
- * `*` stands for up to three words of any sort; `<service>` or `<liner>` for any name of a service or of that material.
+ * `*` stands for up to three words of any sort; `^` and `$` for the edges of a sentence; `<service>` or `<liner>` for any name of a service or of that material.
  */
 export interface Kind {
   readonly name: string;
