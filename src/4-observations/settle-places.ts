@@ -21,6 +21,8 @@ export function settlePlaces(reading: Reading): void {
 function settleEnd(item: Item): void {
   const { at } = item;
   const { to } = item.fields;
+  // A stretch without a length is a place.
+  if (to === at) item.fields.to = null;
   if (to === null || (at !== null && at <= to)) return;
   const isToldBackwards = at !== null && item.basis === 'spoken';
   item.at = to;

@@ -25,6 +25,7 @@ export const crack = {
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {
     says: [
+      { text: "it's clay and it's 6 inch 10 feet there's a crack", gives: { at: 10 } },
       {
         text: 'Crack on top at ten and on the bottom at fourteen.',
         gives: [

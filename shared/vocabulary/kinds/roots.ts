@@ -34,6 +34,7 @@ export const roots = {
   ],
   examples: {
     says: [
+      { text: 'Eight feet, between nine and ten on the clock, a root ball.', gives: { at: 8, clock: 9 } },
       { text: 'You asked me about roots, well there they are at fifteen.', gives: { at: 15 } },
       {
         text: 'Roots at nine feet, mostly on the left side, nothing on the right.',

@@ -20,6 +20,7 @@ export const viewLost = {
     picture|image|screen|view|video|display|monitor|lens|glass|camera 's|is|are|has|keeps|starts|starting_to? misting|misted|mist|fogging|fogged|fog|fogs|mists|steaming|steamed|clouding|clouded|clouds up|over|out;
     picture|image|screen|view|video|display|monitor|visibility lost|obscured|obstructed|gone; visibility 's|is|down_to|drops_to|goes_to? zero|nil|nothing|gone|lost|none;
     i|we|i_'m|we_'re|i_am|we_are|pushing|run|running blind; blind at|for|from|through|here;
+    see|seeing|saw nothing from|between #; nothing can be seen; nothing to be seen; take|takes|took|steal|steals|swallows|hide|hides|block|blocks|spoils|kills the|my|our view|picture|image; view|picture|image goes|gone|'s_gone|is_gone at|from|between #;
     water|mud|suds|foam|soap|grease|paper|sludge|muck covers|covered|covering|all_over the? camera|lens|head;
     all|it_'s_all mud|grease|paper|suds|soap|foam|water|muck|sludge|fog|steam on|over the? lens|lends|camera|head; just|pure|nothing_but murk|soup|muck|brown_water|fog|steam;
     camera|lens|head|i|we dip|dips|dipped|duck|goes|go|went|drops|'s_gone under|underwater|under_water|below_the_water|below_water;
@@ -57,6 +58,8 @@ export const viewLost = {
   `,
   examples: {
     says: [
+      { text: 'I see nothing from thirty two to thirty four.', gives: { at: 32, to: 34 } },
+      { text: 'Suds take the view at thirty one and it is regained at thirty three.', gives: { at: 31, to: 33 } },
       { text: 'We lose the picture at twenty eight.', gives: { at: 28 } },
       { text: 'It fogs up on me at forty.', gives: { at: 40 } },
       { text: 'The lens has gone white at 19 feet.', gives: { at: 19 } },
@@ -68,6 +71,7 @@ export const viewLost = {
       { text: 'Nothing but suds from thirty to thirty four.', gives: { at: 30, to: 34 } },
     ],
     never: [
+      'I see nothing wrong from here to the street.',
       'The water is murky but the wall shows fine.',
       "I can't see the street from here.",
       'My glasses fogged up.',

@@ -163,7 +163,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
   {
     cue: 'summary',
     words: spoken`
-      to sum up; to sum it up; summing up; sum it up; in summary; summary; to summarize; summarizing; to recap;
+      to sum up; in sum; to sum it up; summing up; sum it up; in summary; summary; to summarize; summarizing; to recap;
       recap; recapping; in short; short version; long story short; bottom line; so for the record; all in all;
       all told; overall; in conclusion; conclusion; conclusions; that 's a wrap; two|three|four|five|several|a_few|a_couple_of|couple_of things|items|problems to fix|repair|address|report|deal_with; to wrap up; wrapping up; wrap it up; so the list is; that 's your list;
       so what do i tell; tally; for the report; go over it once more; goes over it; here 's the deal; so to sum;

@@ -23,6 +23,13 @@ function clockEnd(tokens: readonly Token[], number: NumberPhrase): number | null
   return isClock ? number.to + 1 : null;
 }
 
+/** "Between nine and ten on the clock"; with one number it may as well be the counter that is called so. */
+const onClock = (tokens: readonly Token[], first: NumberPhrase, { to }: NumberPhrase): number | null =>
+  tokens[first.from - 1]?.text === 'between' &&
+  /^on (the|a) (clock|dial)$/.test([0, 1, 2].map((next) => tokens[to + next]?.text ?? '').join(' '))
+    ? to + 3
+    : null;
+
 /** "from ten to two", with no "o'clock": hours over the top and no feet, for the count never runs backward. */
 function isBareSpan(
   tokens: readonly Token[],
@@ -52,7 +59,7 @@ export function readClock(
   const end = clockEnd(tokens, number);
   const next = numbers[index + 1];
   const joined = isHour(next) ? wordsBetween(tokens, end ?? number.to, next.from) : null;
-  const nextEnd = isHour(next) ? clockEnd(tokens, next) : null;
+  const nextEnd = isHour(next) ? (clockEnd(tokens, next) ?? onClock(tokens, number, next)) : null;
   if (
     isHour(next) &&
     joined !== null &&

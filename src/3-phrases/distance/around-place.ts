@@ -39,6 +39,9 @@ export function endsAfter(tokens: readonly Token[], at: number): boolean {
   if (match === undefined) return false;
   // "I'm out in the street", "we're out of tape": no stretch ends there.
   const next = tokens[at + match.trim().split(' ').length]?.text ?? '';
+  // "6 feet it's gone oval": what it has become.
+  if (/gone $/.test(`${match.trim()} `) && !/^(|and|again|now|so|then|there|that|i|we|it|the)$/.test(next))
+    return false;
   return !/^(in|into|on|at|under|by|to|here)$/.test(next);
 }
 

@@ -49,6 +49,26 @@ interface SizeContext {
   readonly isDefectTalk: (index: number) => boolean;
 }
 
+/** So far before its size, in tokens, what the pipe is of may be said. */
+const MATERIAL_TOKENS = 6;
+
+/** "It's clay and it's six inch ten feet there's a crack": without stops, the next number is a place and the size is the pipe's. */
+function opensPlace({ tokens, materialEndsAt }: SizeContext, from: number, to: number): boolean {
+  const next = readNumber(tokens, to);
+  if (next === null || !/^(feet|foot|ft)$/.test(tokens[next.to]?.text ?? '')) return false;
+  for (let at = from; at > from - MATERIAL_TOKENS && at > 0; at -= 1) {
+    if (materialEndsAt(at)) return true;
+    if (
+      !/^(and|it|'s|is|this|that|so|here|pipe|line|about|a|also|which|all|now|still|of|in|um|uh)$/.test(
+        tokens[at - 1]?.text ?? '',
+      )
+    )
+      return false;
+    if (readNumber(tokens, at - 1) !== null || /stop|question/.test(tokens[at - 1]?.breakAfter ?? 'stop')) return false;
+  }
+  return false;
+}
+
 function isPipeSize(context: SizeContext, from: number, to: number, inches: number): boolean {
   if (!nominalInches.has(inches)) return false;
   const { tokens } = context;
@@ -61,6 +81,7 @@ function isPipeSize(context: SizeContext, from: number, to: number, inches: numb
   if (isJoined && tokens[to] && (context.materialStartsAt(to + 1) || context.materialStartsAt(to + 2))) return true;
   const isOneInch = tokens[to - 1]?.text === 'inch';
   if (isOneInch && context.materialEndsAt(from) && inches >= 1.25) return true;
+  if (isOneInch && inches >= 1.25 && opensPlace(context, from, to)) return true;
   const endsSentence =
     !isJoined ||
     to >= tokens.length ||
