@@ -235,7 +235,8 @@ const isShutOpening = (claim: Claim, claims: readonly Claim[]): boolean =>
   openingKinds.has(claim.kind) && claim.place === null && claims.some(({ kind }) => placelessKinds.has(kind));
 
 /** Gives what is left of the sentence to the item it spoke of, or sets it aside. */
-function ownRest(reading: Reading, sentence: Sentence, touched: readonly Item[], isPipeTalk: boolean): void {
+function ownRest(reading: Reading, sentence: Sentence, spokenOf: readonly Item[], isPipeTalk: boolean): void {
+  const touched = [...new Set(spokenOf)].sort((a, b) => a.from - b.from);
   if (touched.length > 0) {
     touched.forEach((item, index) => {
       const until = touched[index + 1]?.from ?? sentence.to;

@@ -77,6 +77,8 @@ export function addItem(
 /** Adds a later mention. */
 export function mentionAgain(reading: Reading, item: Item, from: number, to: number): void {
   if (item.sentence >= 0 && from >= item.from && to <= item.to) return;
+  // Its own sentence is shared out among all that it names.
+  if (from <= item.from && to >= item.to) return;
   item.again.push({ from, to });
   own(reading, from, to, { sort: 'item', item, isAgain: true });
 }
