@@ -8,7 +8,7 @@ import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
-import { soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
+import { numberIn, soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
 import { type Decoded, readText, type Sound } from './decode-beam.ts';
 import { logSumExp } from './logits.ts';
 import type { Recogniser } from './recogniser.ts';
@@ -83,7 +83,7 @@ function findLooks(words: readonly TextWord[], table: ReadonlyMap<string, string
   const looks: Look[] = [];
   const plain = words.map(({ word }) => word.text.toLowerCase().replace(/[^a-z0-9' ]/g, ''));
   for (const first of plain.keys()) {
-    const number = soundsLikeNumber(words[first]!.word.text.replace(/[^\d.]+|\.$/g, ''));
+    const number = soundsLikeNumber(numberIn(words[first]!.word.text));
     if (number !== null) looks.push({ first, count: 1, said: number });
     for (let count = 1; count <= 3 && first + count <= plain.length; count++) {
       for (const said of table.get(plain.slice(first, first + count).join(' ')) ?? [])

@@ -1,6 +1,7 @@
 /** The words that name the opening a run is begun from, as said. */
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
+import { needsOpening } from './kind-roles.ts';
 import type { Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -16,8 +17,8 @@ const verbs =
   /^(use|using|used|try|trying|take|taking|taken|took|choose|choosing|borrow|borrowing|lifted|lifting|picked|popped|got|have|up|off|out|the|a|my|our|their|that|this)$/;
 
 /** An opening that could not be used is not the one gone in by. */
-const isUnusable = (sentence: Sentence): boolean =>
-  phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
+export const isUnusable = (sentence: Sentence): boolean =>
+  phrasesOf(sentence.phrases, 'thing').some((thing) => needsOpening.has(thing.kind));
 
 /** Openings that stand above the line: from them a camera can only go down. */
 const above =

@@ -1,6 +1,7 @@
 /** Adds what is said of the pipe: a change, a pipe from here on, a size. */
+import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
-import type { Claim } from './claim.ts';
+import { type Claim, newClaim } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import type { MaterialPhrase, Pair } from './pipe-words.ts';
 import { placeClaim } from './place-claim.ts';
@@ -22,20 +23,9 @@ export function isPlaced(reading: Reading, sentence: Sentence): boolean {
 
 /** A claim that the pipe is what the words at an anchor say. */
 export const pipeClaim = (anchor: { from: number; to: number }, place: PhraseOf<'distance'> | null): Claim => ({
-  kind: 'pipe',
-  source: 'word',
-  rule: '',
-  from: anchor.from,
-  to: anchor.to,
-  things: [anchor],
-  respelled: [],
+  ...newClaim('pipe', '', anchor),
   place,
-  relative: null,
   isRelativeNearer: place === null,
-  fields: {},
-  count: 1,
-  placeTokens: null,
-  isRejected: false,
 });
 
 export function placeOf(
@@ -95,14 +85,7 @@ export function addChange(
   }
   const misread = changeMisread(reading, sentence, run, pair, placing.at);
   if (misread) {
-    misread.corrected.push({
-      field: 'toMaterial',
-      was: misread.fields.toMaterial,
-      from: sentence.from,
-      to: sentence.to,
-    });
-    misread.fields.toMaterial = pair.toMaterial;
-    run.material = pair.toMaterial;
+    correctChange(misread, run, sentence, pair.toMaterial);
     misread.again.push({ from: sentence.from, to: sentence.to });
     own(reading, sentence.from, sentence.to, { sort: 'item', item: misread, isAgain: true });
     return true;
@@ -160,6 +143,13 @@ export const takesBack = (sentence: Sentence): boolean =>
   /\b(actually|sorry|rather)$|^(no|nope|wait|sorry|correction|actually|hang on|hold on|scratch that|well no|i mean|i meant)\b/.test(
     sentence.text,
   ) && phrasesOf(sentence.phrases, 'distance').length === 0;
+
+/** The pipe turned into another material than was said first. */
+export function correctChange(change: Item, run: RunState, { from, to }: Sentence, material: MaterialName): void {
+  change.corrected.push({ field: 'toMaterial', was: change.fields.toMaterial, from, to });
+  change.fields.toMaterial = material;
+  run.material = material;
+}
 
 /** So many sentences on, a change may be told anew with another material. */
 const ANEW_SENTENCES = 3;

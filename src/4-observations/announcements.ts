@@ -3,24 +3,18 @@
  * itself; what each sign weighs is added up here, what the counter does afterwards is weighed elsewhere.
  */
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { isUnusable } from './access-words.ts';
 import type { Step } from './follow-counter.ts';
 import { openingKinds } from './kind-roles.ts';
 import type { Signals } from './run-signs.ts';
 import type { Sentence } from './sentence.ts';
-import { hasSign, joinSignals } from './weigh-start.ts';
+import { hasSign, joinSignals, signWeights, weighOpening } from './weigh-start.ts';
 
+/** What only a later run is announced by. */
 const weights = {
-  zeroOnPurpose: 3.5,
-  zero: 2,
-  next: 2,
   /** "Now I'm pushing" goes on as often as it begins. */
   nextLoosely: 0.8,
   numbered: 3,
-  sameAccess: 1.5,
-  plainHeading: 1.5,
-  heading: 1,
-  access: 1,
-  entering: 0.5,
   turnedAbout: 0.7,
   ordinal: 1,
   doing: 0.3,
@@ -48,9 +42,7 @@ export interface Announcement {
 }
 
 const isOnlyLimit = (sentence: Sentence, signals: Signals): boolean =>
-  !signals.isPlain &&
-  !signals.isZero &&
-  phrasesOf(sentence.phrases, 'thing').some((thing) => thing.kind === 'no-access');
+  !signals.isPlain && !signals.isZero && isUnusable(sentence);
 
 function isSign(sentence: Sentence, step: Step): boolean {
   const { signals } = step;
@@ -77,9 +69,7 @@ export function findAnnouncements(sentences: readonly Sentence[], steps: readonl
   const found: Announcement[] = [];
   let group: number[] = [];
   const close = (): void => {
-    const [from] = group;
-    const to = group.at(-1);
-    if (from !== undefined && to !== undefined) found.push(announcementOf(group, sentences, steps));
+    if (group.length > 0) found.push(announcementOf(group, sentences, steps));
     group = [];
   };
   sentences.forEach((sentence, index) => {
@@ -105,17 +95,14 @@ function announcementOf(
   const hasCore =
     signals.isZero || signals.isNext || signals.isSameAccess || signals.isTurnedAbout || signals.isOrdinal;
   const score =
-    (signals.isZeroed ? weights.zeroOnPurpose : signals.isZero ? weights.zero : 0) +
+    weighOpening(signals) +
     (signals.number !== null
       ? weights.numbered
       : signals.isNext
         ? signals.isNextLoose
           ? weights.nextLoosely
-          : weights.next
+          : signWeights.next
         : 0) +
-    (signals.isSameAccess ? weights.sameAccess : signals.hasAccess ? weights.access : 0) +
-    (signals.direction === null ? 0 : signals.isPlain ? weights.plainHeading : weights.heading) +
-    (signals.isEntering ? weights.entering : 0) +
     (signals.isTurnedAbout ? weights.turnedAbout : 0) +
     (signals.isOrdinal ? weights.ordinal : 0) +
     (signals.isDoing ? weights.doing : 0) +

@@ -28,6 +28,29 @@ export interface Claim {
   isRejected: boolean;
 }
 
+/** A claim of the words from one token to another, with nothing said of it yet. */
+export const newClaim = (
+  kind: KindName,
+  rule: string,
+  { from, to }: { readonly from: number; readonly to: number },
+  placeTokens: number | null = null,
+): Claim => ({
+  kind,
+  source: 'word',
+  rule,
+  from,
+  to,
+  things: [{ from, to }],
+  respelled: [],
+  place: null,
+  relative: null,
+  isRelativeNearer: false,
+  fields: {},
+  count: 1,
+  placeTokens,
+  isRejected: false,
+});
+
 export const takes = new Map<string, ReadonlySet<AttributeName>>(
   kinds.map((kind) => [kind.name, new Set<AttributeName>(kind.takes)]),
 );

@@ -3,7 +3,7 @@ import type { EndReason } from '../../shared/vocabulary/attributes.ts';
 import { leadsDown } from './access-words.ts';
 import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
-import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
+import { furthestOf, type Item, liveItems, type Reading, type RunState } from './reading.ts';
 
 export function finishRuns(reading: Reading): void {
   const [first] = reading.sentences;
@@ -61,7 +61,7 @@ function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
   const at = run.finishedAt;
   // What a summary names of other runs is no place this one reached.
   const seen = items.filter((item) => item.sentence <= run.finishedIn);
-  const furthest = Math.max(0, ...seen.map((item) => Math.max(item.at ?? 0, item.fields.to ?? 0)));
+  const furthest = Math.max(0, ...seen.map(furthestOf));
   if (at === null || at <= 0 || at < furthest - END_FEET) return null;
   const reached = items.findLast(
     (item) => mayEndKinds[item.kind] !== undefined && item.at !== null && Math.abs(item.at - at) <= END_FEET,
@@ -71,13 +71,13 @@ function chosenEnd(items: readonly Item[], run: RunState): RunState['end'] {
 
 /** Where the furthest thing seen fills the pipe, that is where the camera ended. */
 function blockedEnd(items: readonly Item[]): RunState['end'] {
-  const furthest = Math.max(...items.map((item) => Math.max(item.at ?? 0, item.fields.to ?? 0)));
+  const furthest = Math.max(...items.map(furthestOf));
   const last = items.findLast(
     (item) =>
       lastKinds[item.kind] !== undefined &&
       item.status === 'present' &&
       item.at !== null &&
-      Math.max(item.at, item.fields.to ?? 0) >= furthest,
+      furthestOf(item) >= furthest,
   );
   return last ? { at: last.at, reason: lastKinds[last.kind] ?? 'other' } : null;
 }
@@ -88,9 +88,7 @@ function reachedEnd(items: readonly Item[]): RunState['end'] {
   const last = placed.at(-1);
   const reason = last && mayEndKinds[last.kind];
   if (!last || !reason || last.at === null || last.at <= 0) return null;
-  return placed.every((item) => Math.max(item.at ?? 0, item.fields.to ?? 0) <= (last.at ?? 0))
-    ? { at: last.at, reason }
-    : null;
+  return placed.every((item) => furthestOf(item) <= (last.at ?? 0)) ? { at: last.at, reason } : null;
 }
 
 function decideDirection(run: RunState, before: RunState | null): void {

@@ -1,8 +1,7 @@
 /** The things a sentence names: each once, without those that only say where another is. */
-import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import type { Claim } from './claim.ts';
+import { type Claim, newClaim } from './claim.ts';
 import { fittingKinds, sidewaysKinds, yieldingKinds, yieldsTo } from './kind-roles.ts';
 import { isOutgrown } from './outgrow.ts';
 import type { Sentence } from './sentence.ts';
@@ -19,13 +18,11 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
   for (const phrase of sentence.phrases) {
     if (anchors.has(phrase)) continue;
     if (phrase.family === 'thing') {
-      const claim = newClaim(
-        phrase.kind,
-        phrase.source,
-        phrase.rule,
-        phrase,
-        phrase.respelled ? [phrase.respelled] : [],
-      );
+      const claim: Claim = {
+        ...newClaim(phrase.kind, phrase.rule, phrase),
+        source: phrase.source,
+        respelled: phrase.respelled ? [phrase.respelled] : [],
+      };
       // "it jogs right at 44": the side is part of the description, whatever follows.
       const side = phrase.source === 'sign' ? tokens[phrase.to - 1]?.text : undefined;
       if ((side === 'left' || side === 'right') && sidewaysKinds.has(phrase.kind)) claim.fields.position = side;
@@ -35,7 +32,7 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
       phrase.isNoun &&
       !sentence.phrases.some((other) => other.family === 'thing' && isFittingBeside(other, phrase, sentence, tokens))
     ) {
-      claims.push({ ...newClaim('bend', 'word', phrase.rule, phrase, []), count: phrase.count });
+      claims.push({ ...newClaim('bend', phrase.rule, phrase), count: phrase.count });
     }
   }
   const kept = claims.filter(
@@ -175,31 +172,6 @@ function givesWay(claim: Claim, claims: readonly Claim[], sentence: Sentence, to
 /** "eight and a half feet": the "and" of a number joins no two things. */
 const isInNumber = (sentence: Sentence, at: number): boolean =>
   phrasesOf(sentence.phrases, 'distance').some((place) => at >= place.from && at < place.to);
-
-function newClaim(
-  kind: KindName,
-  source: Claim['source'],
-  rule: string,
-  phrase: { from: number; to: number },
-  respelled: Claim['respelled'],
-): Claim {
-  return {
-    kind,
-    source,
-    rule,
-    from: phrase.from,
-    to: phrase.to,
-    things: [{ from: phrase.from, to: phrase.to }],
-    respelled,
-    place: null,
-    relative: null,
-    isRelativeNearer: false,
-    fields: {},
-    count: 1,
-    placeTokens: null,
-    isRejected: false,
-  };
-}
 
 function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
   const merged: Claim[] = [];

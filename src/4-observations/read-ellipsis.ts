@@ -1,9 +1,9 @@
 /** Things named without their name: "second one", "another at 47", "there they are". */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
-import { type Claim, kindTakes } from './claim.ts';
+import { type Claim, kindTakes, newClaim } from './claim.ts';
 import { farEnds, upstreamSigns } from './kind-roles.ts';
-import { currentRun, type Reading } from './reading.ts';
+import { currentRun, furthestOf, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** "No scale yet. … 41, there it is": what was looked for is found. */
@@ -18,22 +18,7 @@ export function pointedAgain(
   if (claims.length > 0 || !place || !run || !denied || denied.run !== run.n || run.way === 'back') return null;
   if (!/\b(there|here) (they|it|we|he|she) (are|is|go|goes|comes|come)\b|\bspoke too soon\b/.test(sentence.text))
     return null;
-  const claim: Claim = {
-    kind: denied.kind,
-    source: 'word',
-    rule: 'there they are',
-    from: place.from,
-    to: place.to,
-    things: [{ from: place.from, to: place.to }],
-    respelled: [],
-    place,
-    relative: null,
-    isRelativeNearer: false,
-    fields: {},
-    count: 1,
-    placeTokens: 1,
-    isRejected: false,
-  };
+  const claim: Claim = { ...newClaim(denied.kind, 'there they are', place, 1), place };
   for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
   return claim;
 }
@@ -51,23 +36,6 @@ const oncemore =
 const notOncemore =
   /\b(clear|clean|dry|good|fine|round|smooth|straight|normal|okay|open|back|see (it|them|that)|look|looking|way) (here |there )?again\b|\bon the way\b/;
 
-const freshClaim = (kind: Claim['kind'], rule: string, from: number, to: number): Claim => ({
-  kind,
-  source: 'word',
-  rule,
-  from,
-  to,
-  things: [{ from, to }],
-  respelled: [],
-  place: null,
-  relative: null,
-  isRelativeNearer: false,
-  fields: {},
-  count: 1,
-  placeTokens: 1,
-  isRejected: false,
-});
-
 /** A thing met again where only its place is new. */
 function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
   const run = currentRun(reading);
@@ -84,9 +52,9 @@ function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Cla
       : null;
   const waits = reading.pending !== null && sentence.index - reading.pending.sentence <= 1;
   if (place === null && relative === null && !waits) return null;
-  const reached = Math.max(last.at ?? 0, last.fields.to ?? 0);
+  const reached = furthestOf(last);
   if (place !== null && place.distance.feet <= reached) return null;
-  const claim = freshClaim(last.kind, 'the same once more', sentence.from, sentence.to);
+  const claim = newClaim(last.kind, 'the same once more', sentence, 1);
   claim.place = place;
   claim.relative = relative;
   claim.isRelativeNearer = relative !== null;
@@ -116,7 +84,7 @@ function readFixture(reading: Reading, sentence: Sentence, claims: readonly Clai
   });
   if (!words.every((token) => besideFixture.test(token.text)) || words.length > FIXTURE_TOKENS) return null;
   const service = services[0]!;
-  const claim = { ...freshClaim('branch', 'a fixture by itself', service.from, service.to), place };
+  const claim = { ...newClaim('branch', 'a fixture by itself', service, 1), place };
   claim.source = 'sign';
   for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
   return claim;
@@ -137,7 +105,7 @@ function readFarEnd(reading: Reading, sentence: Sentence, claims: readonly Claim
   const place = phrasesOf(sentence.phrases, 'distance')[0];
   if (!open || kind === undefined || !place || place.distance.feet <= (open.at ?? 0)) return null;
   if (sentence.index - reading.focusSentence > ONCEMORE_SENTENCES || !endsNow.test(sentence.text)) return null;
-  return { ...freshClaim(kind, 'where it ends', sentence.from, sentence.to), place, source: 'sign' };
+  return { ...newClaim(kind, 'where it ends', sentence, 1), place, source: 'sign' };
 }
 
 /** How many sentences after the thing it may be met again. */
@@ -198,20 +166,12 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
     const relative = place === null ? (relatives[0] ?? null) : null;
     if (place === null && relative === null) continue;
     const claim: Claim = {
-      kind,
-      source: 'word',
-      rule: 'another one',
-      from: at,
-      to: at + 1,
+      ...newClaim(kind, 'another one', { from: at, to: at + 1 }, 1),
       things: [{ from: at, to: at + 2 }],
-      respelled: [],
       place,
       relative,
       isRelativeNearer: place === null,
       fields: before ? { ...(before.fields.angleDeg !== undefined ? { angleDeg: before.fields.angleDeg } : {}) } : {},
-      count: 1,
-      placeTokens: 1,
-      isRejected: false,
     };
     for (const phrase of sentence.phrases) if (!before || phrase.from > at) setField(claim.fields, phrase, claim.kind);
     const end = phrasesOf(sentence.phrases, 'distance').find((phrase) => phrase.distance.isEnd === true);

@@ -2,7 +2,7 @@
 
 import type { Direction } from '../../shared/vocabulary/attributes.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { accessWords } from './access-words.ts';
+import { accessWords, isUnusable } from './access-words.ts';
 import { endKinds, openingKinds, placelessKinds } from './kind-roles.ts';
 import { planRuns } from './plan-runs.ts';
 import { currentRun, own, type Reading } from './reading.ts';
@@ -92,7 +92,7 @@ export function readRuns(reading: Reading, sentence: Sentence): { isRunTalk: boo
   const run = currentRun(reading);
   const hasPlace = phrasesOf(sentence.phrases, 'distance').some((phrase) => phrase.distance.feet > 0);
   if (!run) {
-    const isLimit = sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.kind === 'no-access');
+    const isLimit = isUnusable(sentence);
     const window =
       isLimit && !signals.isEntering && !signals.isPlain && signals.direction === null
         ? null

@@ -241,6 +241,9 @@ export function own(reading: Reading, from: number, to: number, owner: Owner): v
   for (let at = from; at < to; at += 1) reading.owners[at] ??= owner;
 }
 
+/** The furthest place a thing is said to reach, in feet. */
+export const furthestOf = (item: Item): number => Math.max(item.at ?? 0, item.fields.to ?? 0);
+
 export const liveItems = (reading: Reading, run: number): Item[] =>
   reading.items.filter((item) => item.run === run && !item.isWithdrawn);
 

@@ -1,7 +1,16 @@
 /** A material or a size stated of the pipe: the first of the run, a correction of what was said, or a new pipe. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
-import { addChange, addPipeItem, addSizeOfNewPipe, fillDiameter, isPlaced, placeOf, takesBack } from './add-pipe.ts';
+import {
+  addChange,
+  addPipeItem,
+  addSizeOfNewPipe,
+  correctChange,
+  fillDiameter,
+  isPlaced,
+  placeOf,
+  takesBack,
+} from './add-pipe.ts';
 import { endsAfter, fromHere, saysIs } from './change-words.ts';
 import { sizeKinds } from './kind-roles.ts';
 import type { MaterialPhrase } from './pipe-words.ts';
@@ -93,14 +102,7 @@ export function addPipe(
     takesBack(sentence) &&
     sentence.to - sentence.from <= TAKEN_BACK_TOKENS
   ) {
-    focused.corrected.push({
-      field: 'toMaterial',
-      was: focused.fields.toMaterial,
-      from: sentence.from,
-      to: sentence.to,
-    });
-    focused.fields.toMaterial = material.material;
-    run.material = material.material;
+    correctChange(focused, run, sentence, material.material);
     own(reading, sentence.from, sentence.to, { sort: 'item', item: focused, isAgain: true });
     return true;
   }

@@ -7,7 +7,8 @@ import type { Reading } from './reading.ts';
 import { noSignals, readSignals, type Signals } from './run-signs.ts';
 import type { Sentence } from './sentence.ts';
 
-const weights = {
+/** What single signs of a run weigh, for the first one and for later ones alike. */
+export const signWeights = {
   zeroOnPurpose: 3.5,
   zero: 2,
   next: 2,
@@ -64,6 +65,13 @@ export function joinSignals(parts: readonly { readonly signals: Signals }[]): Si
   };
 }
 
+/** What the counter, the opening and the way weigh together. */
+export const weighOpening = (signals: Signals): number =>
+  (signals.isZeroed ? signWeights.zeroOnPurpose : signals.isZero ? signWeights.zero : 0) +
+  (signals.isSameAccess ? signWeights.sameAccess : signals.hasAccess ? signWeights.access : 0) +
+  (signals.direction === null ? 0 : signals.isPlain ? signWeights.plainHeading : signWeights.heading) +
+  (signals.isEntering ? signWeights.entering : 0);
+
 /** The signs of a sentence and of those just before it, up to a place or a question. */
 export function gatherSigns(reading: Reading, sentence: Sentence): Window | null {
   const parts: { sentence: Sentence; signals: Signals }[] = [];
@@ -80,11 +88,6 @@ export function gatherSigns(reading: Reading, sentence: Sentence): Window | null
   if (first < 0) return null;
   const used = parts.slice(first);
   const signals = joinSignals(used);
-  const sum =
-    (signals.isZeroed ? weights.zeroOnPurpose : signals.isZero ? weights.zero : 0) +
-    (signals.isNext ? weights.next : 0) +
-    (signals.isSameAccess ? weights.sameAccess : signals.hasAccess ? weights.access : 0) +
-    (signals.direction === null ? 0 : signals.isPlain ? weights.plainHeading : weights.heading) +
-    (signals.isEntering ? weights.entering : 0);
+  const sum = weighOpening(signals) + (signals.isNext ? signWeights.next : 0);
   return { signals, from: used[0]!.sentence, sum };
 }
