@@ -6,7 +6,7 @@
  */
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { standingObservations } from '../../shared/schemas/reviewed.ts';
 import { type Words, wordsSchema } from '../../shared/schemas/word.ts';
 import { hintTalk } from '../../src/4-observations/hint-talk.ts';
@@ -16,22 +16,13 @@ import { draft as draftFrom, transcribed } from '../../src/pipeline.ts';
 import { goldSchema } from '../../src/score/gold.ts';
 import { leftToCorrect } from './gold-pairs.ts';
 import { emptyFolder } from './make-inspection.ts';
-import { type BrowserAndPage, chromiumPath, openBrowser, openPage } from './open-browser.ts';
-import { closeReviews, openReview } from './open-review.ts';
+import { browserForTests, chromiumPath, openPage } from './open-browser.ts';
+import { openReview } from './open-review.ts';
 import { type KeyboardReview, reviewByKeyboard } from './review-by-keyboard.ts';
 
 const place = join(import.meta.dirname, 'narrations');
 const heardPlace = process.env.LINEWORD_HEARD ?? join(import.meta.dirname, 'narrations-heard');
-let opened: BrowserAndPage;
-
-beforeAll(async () => {
-  if (chromiumPath) opened = await openBrowser();
-}, 60_000);
-afterAll(async () => opened?.close());
-afterEach(async () => {
-  for (const context of opened?.browser.contexts() ?? []) await context.close();
-  await closeReviews();
-});
+const opened = browserForTests();
 
 async function namesIn(folder: string, ending: string): Promise<string[]> {
   if (!chromiumPath) return [];

@@ -7,8 +7,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { build } from 'vite';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import type { Subject } from '../../shared/schemas/decision.ts';
 import { subjectKey } from '../../src/5-review/subject.ts';
+import { closeReviews } from './open-review.ts';
 
 const places = [process.env.CHROMIUM_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 /** Where a Chromium is, if there is one. */
@@ -26,7 +28,7 @@ export interface BrowserAndPage {
   close(): Promise<void>;
 }
 
-export async function openBrowser(): Promise<BrowserAndPage> {
+async function openBrowser(): Promise<BrowserAndPage> {
   const pageFolder = await mkdtemp(join(tmpdir(), 'lineword-page-'));
   await build({
     configFile: fileURLToPath(new URL('../../src/5-review/page/vite.config.ts', import.meta.url)),
@@ -40,6 +42,27 @@ export async function openBrowser(): Promise<BrowserAndPage> {
     async close() {
       await browser.close();
       await rm(pageFolder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A browser for all tests of a file, closed after the last one; what a test left open in it is closed after that test. */
+export function browserForTests(isWanted = chromiumPath !== undefined): Omit<BrowserAndPage, 'close'> {
+  let opened: BrowserAndPage | undefined;
+  beforeAll(async () => {
+    if (isWanted) opened = await openBrowser();
+  }, 60_000);
+  afterAll(async () => opened?.close());
+  afterEach(async () => {
+    for (const context of opened?.browser.contexts() ?? []) await context.close();
+    await closeReviews();
+  });
+  return {
+    get browser() {
+      return opened!.browser;
+    },
+    get pageFolder() {
+      return opened!.pageFolder;
     },
   };
 }

@@ -3,31 +3,15 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../shared/schemas/draft.ts';
 import { applyDecisions } from '../../src/5-review/apply-decisions.ts';
 import { readDecisionLines } from '../../src/5-review/decision-log.ts';
 import { flags, makeDraft, makeObservation, writeInspection } from './make-inspection.ts';
-import {
-  type BrowserAndPage,
-  chromiumPath,
-  openBrowser,
-  openPage,
-  waitForItem,
-  waitUntilKept,
-} from './open-browser.ts';
-import { closeReviews, openReview } from './open-review.ts';
+import { browserForTests, chromiumPath, openPage, waitForItem, waitUntilKept } from './open-browser.ts';
+import { openReview } from './open-review.ts';
 
-let opened: BrowserAndPage;
-
-beforeAll(async () => {
-  if (chromiumPath) opened = await openBrowser();
-}, 60_000);
-afterAll(async () => opened?.close());
-afterEach(async () => {
-  for (const context of opened?.browser.contexts() ?? []) await context.close();
-  await closeReviews();
-});
+const opened = browserForTests();
 
 async function start(given: Draft) {
   const { folder, draft, configFolder } = await writeInspection(given);

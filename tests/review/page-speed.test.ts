@@ -5,21 +5,15 @@
  * two hours of recording and 400 observations.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Draft, Observation } from '../../shared/schemas/draft.ts';
 import { kindNames } from '../../shared/vocabulary/kinds/index.ts';
 import { makeDraft, makeObservation, writeInspection } from './make-inspection.ts';
-import { type BrowserAndPage, chromiumPath, openBrowser, openPage } from './open-browser.ts';
-import { closeReviews, openReview } from './open-review.ts';
+import { browserForTests, chromiumPath, openPage } from './open-browser.ts';
+import { openReview } from './open-review.ts';
 
 const isMeasured = process.env.LINEWORD_MEASURE !== undefined && chromiumPath !== undefined;
-let opened: BrowserAndPage;
-
-beforeAll(async () => {
-  if (isMeasured) opened = await openBrowser();
-});
-afterAll(async () => opened?.close());
-afterEach(closeReviews);
+const opened = browserForTests(isMeasured);
 
 /** Observations spread over the recording, every second one flagged, with talk between them. */
 function longDraft(count: number, seconds: number): Draft {

@@ -3,33 +3,16 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Decision } from '../../shared/schemas/decision.ts';
 import { applyDecisions } from '../../src/5-review/apply-decisions.ts';
 import { openLine } from '../../src/5-review/decision-line.ts';
 import { verifyInspection } from '../../src/5-review/verify-inspection.ts';
 import { makeDraft, writeInspection } from './make-inspection.ts';
-import {
-  type BrowserAndPage,
-  chromiumPath,
-  openBrowser,
-  openPage,
-  shownKey,
-  waitForItem,
-  waitUntilKept,
-} from './open-browser.ts';
-import { closeReviews, openReview } from './open-review.ts';
+import { browserForTests, chromiumPath, openPage, shownKey, waitForItem, waitUntilKept } from './open-browser.ts';
+import { openReview } from './open-review.ts';
 
-let opened: BrowserAndPage;
-
-beforeAll(async () => {
-  if (chromiumPath) opened = await openBrowser();
-}, 60_000);
-afterAll(async () => opened?.close());
-afterEach(async () => {
-  for (const context of opened?.browser.contexts() ?? []) await context.close();
-  await closeReviews();
-});
+const opened = browserForTests();
 
 async function start(draft = makeDraft(), options: Parameters<typeof openPage>[2] = {}) {
   const written = await writeInspection(draft);

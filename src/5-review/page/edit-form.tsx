@@ -14,13 +14,5 @@ export function EditForm({ item }: { item: ReviewedObservation }) {
     openForm.value = null;
     confirmItem(changesBetween(before, after));
   };
-  return (
-    <FindingForm
-      fields={fields}
-      label="Edit its fields"
-      save={save}
-      saveLabel="Save and go on"
-      leaveLabel="Leave as it was"
-    />
-  );
+  return <FindingForm fields={fields} label="Edit its fields" save={save} saveLabel="Save and go on" />;
 }

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { AttributeInput, KindInput, RunInput } from './field-inputs.tsx';
 import { fieldTitles, goToLetter } from './field-letters.ts';
-import { closeForm } from './keys.ts';
+import { FormDeeds } from './form-deeds.tsx';
 import type { useFieldForm } from './use-field-form.ts';
 
 /** Every field of one finding, whether it is changed, added or split off. Enter saves, also on a list, which it would else open. */
@@ -10,7 +10,7 @@ export function FindingForm(props: {
   label: string;
   save: () => void;
   saveLabel: string;
-  leaveLabel: string;
+  leaveLabel?: string;
   children?: ComponentChildren;
 }) {
   const { texts, form, set, shown, leftOut } = props.fields;
@@ -43,14 +43,7 @@ export function FindingForm(props: {
         </p>
       )}
       <p class="wide hint">A letter goes to the field it is underlined in; from a list, with Alt.</p>
-      <div class="deeds">
-        <button type="submit" class="main">
-          {props.saveLabel} <kbd>Enter</kbd>
-        </button>
-        <button type="button" onClick={closeForm}>
-          {props.leaveLabel} <kbd>Esc</kbd>
-        </button>
-      </div>
+      <FormDeeds save={props.saveLabel} leave={props.leaveLabel} />
     </form>
   );
 }

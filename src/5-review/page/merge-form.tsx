@@ -2,8 +2,8 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { ReviewedObservation } from '../../../shared/schemas/reviewed.ts';
 import { shortDetails, shortName, shortPlace, shortTime } from '../../../shared/wording/short.ts';
 import { mergeWith, openForm } from './actions.ts';
+import { FormDeeds } from './form-deeds.tsx';
 import { reviewed, unit } from './inspection-state.ts';
-import { closeForm } from './keys.ts';
 
 const mostShown = 9;
 
@@ -39,11 +39,7 @@ export function MergeForm({ item }: { item: ReviewedObservation }) {
           </li>
         ))}
       </ul>
-      <div class="deeds">
-        <button type="button" onClick={closeForm}>
-          Leave as it was <kbd>Esc</kbd>
-        </button>
-      </div>
+      <FormDeeds />
     </fieldset>
   );
 }

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
 import { openForm } from './actions.ts';
+import { FormDeeds } from './form-deeds.tsx';
 import { decide } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
 import { problem } from './notices.ts';
@@ -41,14 +42,7 @@ export function RestartForm() {
         set to zero there, what it read is taken off the distances of the new run.
       </p>
       <Distance name="less" title="The counter read" value={less} onChange={setLess} />
-      <div class="deeds">
-        <button type="submit" class="main">
-          A new run begins here <kbd>Enter</kbd>
-        </button>
-        <button type="button" onClick={closeForm}>
-          Leave as it was <kbd>Esc</kbd>
-        </button>
-      </div>
+      <FormDeeds save="A new run begins here" />
     </form>
   );
 }

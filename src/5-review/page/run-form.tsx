@@ -4,8 +4,8 @@ import { directions, endReasons } from '../../../shared/vocabulary/attributes.ts
 import { readRunField, settableRunFields } from '../set-fields.ts';
 import { confirmItem, openForm } from './actions.ts';
 import { asText } from './field-inputs.tsx';
+import { FormDeeds } from './form-deeds.tsx';
 import { decide, reviewed, unit } from './inspection-state.ts';
-import { closeForm } from './keys.ts';
 import { problem } from './notices.ts';
 import { changesBetween, useFieldForm } from './use-field-form.ts';
 
@@ -70,14 +70,7 @@ export function RunForm({ run }: { run: ReviewedRun }) {
         onChange={set('counterStart')}
       />
       <p class="wide hint">What the counter read at the access is taken off every distance of the run.</p>
-      <div class="deeds">
-        <button type="submit" class="main">
-          Save and go on <kbd>Enter</kbd>
-        </button>
-        <button type="button" onClick={closeForm}>
-          Leave as it was <kbd>Esc</kbd>
-        </button>
-      </div>
+      <FormDeeds save="Save and go on" />
       {run.n > 1 && (
         <button type="button" class="wide" onClick={join}>
           No new run: it goes on from run {run.n - 1}

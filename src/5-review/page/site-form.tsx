@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { QueueItem } from '../queue.ts';
 import { confirmItem, openForm } from './actions.ts';
-import { closeForm } from './keys.ts';
+import { FormDeeds } from './form-deeds.tsx';
 import { siteTitle } from './words-shown.ts';
 
 /** A field of the site: address, year built and the like. */
@@ -32,14 +32,7 @@ export function SiteForm({ item }: { item: Extract<QueueItem, { what: 'site' }> 
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <div class="deeds">
-        <button type="submit" class="main">
-          Save and go on <kbd>Enter</kbd>
-        </button>
-        <button type="button" onClick={closeForm}>
-          Leave as it was <kbd>Esc</kbd>
-        </button>
-      </div>
+      <FormDeeds save="Save and go on" />
     </form>
   );
 }

@@ -44,13 +44,7 @@ export function SplitForm({ item }: { item: ReviewedObservation }) {
     goToNextOpen();
   };
   return (
-    <FindingForm
-      fields={fields}
-      label="The second thing"
-      save={save}
-      saveLabel="Split and go on"
-      leaveLabel="Leave as it was"
-    >
+    <FindingForm fields={fields} label="The second thing" save={save} saveLabel="Split and go on">
       <p class="wide">There are two things here. The one above stays; what is the second?</p>
     </FindingForm>
   );
