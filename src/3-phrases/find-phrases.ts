@@ -159,7 +159,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
   const sizes = measured.filter((phrase) => phrase.family === 'inches' || phrase.family === 'diameter');
   const covers = (other: { from: number; to: number }, phrase: Phrase): boolean =>
     other.from <= phrase.from && other.to >= phrase.to;
-  // Nor is the half of "an inch and a half of it" a share.
+  // Nor is the half of "two inches and a half of it" a share.
   const free = measured.filter(
     (phrase) =>
       phrase.family !== 'share' ||

@@ -44,7 +44,7 @@ const isOfPipe = (phrase: Phrase, claims: readonly Claim[], sentence: Sentence):
 };
 
 /**
- * "It's severe, I'm looking at raw dirt in places": what a sentence first says of "it" is of the thing before; the thing it goes
+ * "It's heavy, I can see soil behind": what a sentence first says of "it" is of the thing before; the thing it goes
  * on to name has a clause of its own.
  */
 function isOfSubject(phrase: Phrase, claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): boolean {

@@ -58,7 +58,7 @@ export function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, 
       phrase.from >= cue.to && phrase.from - cue.to <= 2 && !(claim.from >= cue.to && claim.from <= phrase.from),
   );
   if (followsDirectly) return true;
-  // "an inch and a half maybe": the size is in doubt, not the thing.
+  // "two inches, perhaps": the size is in doubt, not the thing.
   const isOfSize =
     cue.from >= claim.to &&
     sentence.phrases.some(

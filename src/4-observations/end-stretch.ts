@@ -1,4 +1,4 @@
-/** Where a stretch that was begun earlier comes to its end: "… and we come out of it at thirty eight." */
+/** Where a stretch that was begun earlier comes to its end: "… and it lets go at fifty one." */
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { spotKinds } from './kind-roles.ts';
@@ -6,7 +6,7 @@ import { type Item, ownFor, type Reading, type RunState, reviveTentative } from 
 import type { Sentence } from './sentence.ts';
 import { endTold, tellsEnd } from './tell-ends.ts';
 
-/** "… and we come out of it at thirty eight." */
+/** "… and it lets go at fifty one." */
 export function endOpenStretch(
   reading: Reading,
   sentence: Sentence,

@@ -176,7 +176,7 @@ const lastValueOf = (item: Item, sentence: number): Reading['lastValue'] => ({
   sentence,
 });
 
-/** "No, let me look at it.", "Sorry. Wait." */
+/** "No, let me see again.", "Sorry. Wait." */
 const hesitant =
   /^((no|nope|nah|sorry|wait|hang|hold|on|actually|rather|well|or|say|i|'m|mean|let|lemme|me|us|'s|see|look|check|read|do|try|at|it|that|this|again|uh|um|oh|ah|hmm|hm|okay|one|a|the|second|sec|moment|minute|counter|number|my|please|not|isn't|right|is|closer|up|there|now)( |$))+$/;
 
@@ -186,7 +186,7 @@ function isOnlyCorrection(sentence: Sentence): boolean {
   // "As it should be" corrects nothing.
   if (cue === undefined || cue.rule.startsWith('should')) return false;
   const isStrong = cue.cue.strength === 'strong';
-  // "Well, the seller isn't an engineer." takes nothing back.
+  // "Well, my boots are wet." takes nothing back.
   if (!isStrong && !hesitant.test(sentence.text)) return false;
   // "I had the wrong number at twelve." waits for the right one; "make that seven" has given it.
   const waits = /\b(wrong|mis\w+|mistake|error|bad|not|(?:correction|fix|change) (?:on|to|for|about))\b/.test(

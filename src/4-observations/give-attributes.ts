@@ -94,7 +94,7 @@ export function giveAttributes(
   return isTaken;
 }
 
-/** "And earth's coming in on the left": a subject of its own, though it is not known what it is; "it's coming in" has none. */
+/** "And sand's washing in from the right": a subject of its own, though it is not known what it is; "it's coming in" has none. */
 const bringsIn =
   /^(?:(?:and|then|so|but|now|oh|there) )*(?!it\b|that\b|this\b|they\b|these\b|those\b|which\b|what\b|looks\b|coming\b|comes\b|he\b|she\b|one\b)(?:(?:the|some|a|an|more|your|our) )?\w+ (?:(?:'s|is|are|was) )?(?:coming|comes|running|runs|seeping|dripping|leaking|pouring|washing|poking|sticking) |^(?:and )?(?!nothing\b|not\b|none\b|way\b|far\b|it\b|that\b|this\b|they\b|these\b|those\b)\w+ (?:too|also|as well)\b/;
 

@@ -51,7 +51,7 @@ export function isStated(reading: Reading, phrase: MaterialPhrase): boolean {
   const two = tokens[phrase.from - 2];
   const isJoinedBefore = before !== undefined && before.breakAfter === 'none';
   if (!isJoinedBefore) return true;
-  // "the end of a copper line", "a piece of clay they set in": of something, not the pipe at hand.
+  // "the tip of an iron bar", "a length of clay they put in": of something, not the pipe at hand.
   if (partOf.test(textOf(tokens, Math.max(0, phrase.from - 7), phrase.from))) return false;
   if (before.text === 'in' || before.text === 'of')
     return /^('re|'m|'s|are|am|is|be|was|here|now|back|start|starts|started|starting|begin|begins|beginning|off|length|piece|run|runs|stretch|section|made|out|built|laid|put|ran|still|all|only|feet)$/.test(

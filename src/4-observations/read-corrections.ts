@@ -146,7 +146,7 @@ function isDirect(cue: PhraseOf<'correction'>, by: Phrase, tokens: readonly Toke
   );
 }
 
-/** "Left side, no wait, I'm holding it upside down, right side": a reason stands between, and nothing else is named. */
+/** "Top, no, the head has rolled over on me, bottom": a reason stands between, and nothing else is named. */
 const isExcused = (cue: PhraseOf<'correction'>, old: Phrase, by: Phrase, sentence: Sentence): boolean =>
   /^(position|clock|degree|share|diameter|inches)$/.test(by.family) &&
   by.from - cue.to <= WEAK_REACH_TOKENS &&
@@ -187,7 +187,7 @@ const isCalled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
 const isSettled = (old: Phrase, by: Phrase, tokens: readonly Token[]): boolean =>
   isMisread(old, by) && ` ${textOf(tokens, old.to, by.from)} `.includes(` ${textOf(tokens, by.from, by.to)} `);
 
-/** "An inch deep, two inches deep": one measure said twice in a row, the second time with more care. */
+/** "A quarter inch, three quarters of an inch": one measure said twice in a row, the second time with more care. */
 function isSaidMoreClosely(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
   if (!(old.family === 'inches' && by.family === 'inches') && !(old.family === 'share' && by.family === 'share'))
     return false;

@@ -29,7 +29,7 @@ const isSound = /\b(tight|fine|okay|ok|good|clear|clean|dry|sound|nothing|not ba
 /** "Another. Thirty to thirty six." */
 export const isAnotherAlone = (text: string): boolean =>
   /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
-/** "Ditto at eighteen", "same story, fourteen", "more of them just past it": the thing before is met once more. */
+/** "Ditto at eighteen", "same story, fourteen", "another batch of those at sixty": the thing before is met once more. */
 const oncemore =
   /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
 /** Said of what is seen once more, or of what is back to normal. */
@@ -137,7 +137,7 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
   );
   const pointed = pointedAgain(reading, sentence, claims, places[0] ?? null);
   if (pointed) return [pointed];
-  // "Next one, eighteen, tight as well.": another joint, and nothing at it.
+  // "Next one, forty, good too.": another joint, and nothing at it.
   if (before === undefined && isSound.test(sentence.text)) return [];
   if (kind === null || (before && before.to >= sentence.to)) return [];
   for (let at = before?.to ?? sentence.from; at < sentence.to; at += 1) {

@@ -78,7 +78,7 @@ function findsFirst(sentence: Sentence): boolean {
   return thing.to <= back.from && endKinds[thing.kind] !== undefined;
 }
 
-/** "Here comes a floor drain in from the right": what comes in is met on the way, and is no way in. */
+/** "There goes a shower drain off to the left": what comes in is met on the way, and is no way in. */
 const meetsThing = (sentence: Sentence, signals: Signals): boolean =>
   !signals.isEntering &&
   !signals.isZero &&

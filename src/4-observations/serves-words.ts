@@ -75,7 +75,7 @@ function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly To
 export function idleServices(sentence: Sentence, tokens: readonly Token[]): ReadonlySet<Phrase> {
   const named = phrasesOf(sentence.phrases, 'service');
   const idle = new Set<Phrase>(named.filter((phrase) => !isServed(phrase, sentence, tokens)));
-  // "That's not the tub, the tub's behind us."
+  // "Not the sink, the sink is farther back."
   const denied = named.filter((phrase) => denies.test(leadOf(phrase, sentence, tokens)));
   for (const phrase of named) if (denied.some((other) => other.service === phrase.service)) idle.add(phrase);
   const served = named.filter((phrase) => !idle.has(phrase));

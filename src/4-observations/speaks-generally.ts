@@ -1,4 +1,4 @@
-/** Whether a sentence speaks of things in general: "roots love clay", "a belly goes down and comes up again". */
+/** Whether a sentence speaks of things in general: "roots love clay", "a sag holds whatever you send it". */
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import type { Sentence } from './sentence.ts';

@@ -52,7 +52,7 @@ function leadOf(tokens: readonly Token[], at: number): string {
   return textOf(tokens, from, at);
 }
 
-/** "Until I reach the wall at nineteen": the number is of what it lasts until. */
+/** "Until we meet the footing at thirty one": the number is of what it lasts until. */
 const isAskedFor = (lead: string): boolean => {
   const words = (until.exec(lead)?.[0] ?? '').split(' ').slice(1);
   return words.length <= 2 || /^(at|by|around|about|say|say,|oh|uh|um|maybe)$/.test(words.at(-1) ?? '');

@@ -176,7 +176,7 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
   // "On the top half, moderate": where it is, not how much.
   if (/^(top|bottom|upper|lower|left|right|first|second|other|front|back)$/.test(tokens[number.from - 1]?.text ?? ''))
     return null;
-  // "I never lost sleep over a sixteenth."
+  // "Nobody digs for a sixteenth."
   if (number.value < LEAST_BARE) return null;
   if (ends) return make(percent, number.to, true, '<fraction>');
   return phraseBefore(tokens, number.from, before) ? make(percent, number.to, true, 'about <fraction>') : null;
