@@ -44,10 +44,6 @@ const kept = signal<readonly Decision[]>([]);
 const pending = signal<readonly { id: string; body: DecisionBody }[]>([]);
 export const selectedKey = signal<string | null>(null);
 
-/** Runs that make browsers compile a function well, and the pause between them, so that keys come through. */
-const warmUpCount = 20;
-const warmUpStepMs = 50;
-
 let lastReviewed: Reviewed | null = null;
 export const reviewed = computed(() => {
   const fresh = applyDecisions(draft.value, [...kept.value, ...pending.value.map(asDecision)]);
@@ -99,20 +95,8 @@ export async function openInspection(): Promise<void> {
   void ask<TalkHint[]>('/api/hints').then((read) => {
     hints.value = read;
   }, tellProblem);
-  warmUp();
   if (answer.isSoundReady) void loadSound();
   else if (answer.originalType) playOriginal(answer.originalType);
-}
-
-/** Decides a few things for nobody, so that the first key does not wait for the browser to compile what decides. */
-function warmUp(): void {
-  queue.value.slice(0, warmUpCount).forEach(({ item: { subject } }, index) => {
-    setTimeout(() => {
-      const trial = asDecision({ id: `trial ${index}`, body: { action: 'reject', subject } }, 0);
-      const rejected = applyDecisions(draft.value, [...kept.value, trial]);
-      nextOpen(queueOf(itemsByKey(keepSameItems(lastReviewed, rejected))), subjectKey(subject));
-    }, index * warmUpStepMs);
-  });
 }
 
 function tellProblem(error: Error): void {
