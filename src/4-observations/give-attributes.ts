@@ -80,10 +80,9 @@ export function giveAttributes(
     if (old !== null && !isCorrected) continue;
     if (field === 'position' && item.fields.clock !== null) item.fields.clock = null;
     if (field === 'clock' && item.fields.position !== null) item.fields.position = null;
-    const before = old;
     if (!setField(item.fields, phrase, item.kind, isCorrected)) continue;
-    if (isCorrected && before !== fieldValue(item, field)) {
-      recordOld(item, field, before, sentence);
+    if (isCorrected && old !== fieldValue(item, field)) {
+      recordOld(item, field, old, sentence);
       if (correcting !== 'strong') item.evidence.notes.push(`weak correction of ${field}`);
     } else item.evidence.notes.push(`${field} said later`);
     reading.lastValue = { item, field, sentence: sentence.index };

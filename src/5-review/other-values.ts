@@ -9,6 +9,7 @@ import type { ReviewedObservation } from '../../shared/schemas/reviewed.ts';
 import { attributeTitles } from '../../shared/vocabulary/attribute-titles.ts';
 import { attributeNames } from '../../shared/vocabulary/attributes.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
+import { soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
 
 export interface OtherValue {
   readonly field: string;
@@ -126,7 +127,6 @@ function isLikely(name: 'percent' | 'angleDeg' | 'clock', value: string | number
 
 /** "Fourteen" and "forty", "fifteen" and "fifty" are easily taken for one another. */
 function soundingLike(feet: number | null): number[] {
-  if (feet === null || !Number.isInteger(feet)) return [];
-  if (feet >= 13 && feet <= 19) return [(feet - 10) * 10];
-  return feet % 10 === 0 && feet >= 30 && feet <= 90 ? [feet / 10 + 10] : [];
+  const alike = Number.isInteger(feet) ? soundsLikeNumber(String(feet)) : null;
+  return alike === null ? [] : [Number(alike)];
 }

@@ -2,7 +2,13 @@ import type { ComponentChildren } from 'preact';
 import { closeForm } from './keys.ts';
 
 /** The two ways out of a form: saving it, by Enter, and leaving all as it was, by Esc. Without `save` only the second. */
-export function FormDeeds({ save, leave = 'Leave as it was' }: { save?: ComponentChildren; leave?: string | undefined }) {
+export function FormDeeds({
+  save,
+  leave = 'Leave as it was',
+}: {
+  save?: ComponentChildren;
+  leave?: string | undefined;
+}) {
   return (
     <div class="deeds">
       {save !== undefined && (

@@ -1,6 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { shortTime } from '../../../shared/wording/short.ts';
-import { openForm } from './actions.ts';
 import { FormDeeds } from './form-deeds.tsx';
 import { decide } from './inspection-state.ts';
 import { closeForm } from './keys.ts';
@@ -23,9 +22,8 @@ export function RestartForm() {
       problem.value = 'The reading where it begins is a number.';
       return;
     }
-    openForm.value = null;
-    void decide({ action: 'start-run', run, atSeconds, lessFeet }, `A new run begins at ${shortTime(atSeconds)}.`);
     closeForm();
+    void decide({ action: 'start-run', run, atSeconds, lessFeet }, `A new run begins at ${shortTime(atSeconds)}.`);
   };
   return (
     <form
