@@ -68,7 +68,8 @@ export function advance(
   );
   if (isTalk && !isUsed) return;
   const places = phrasesOf(sentence.phrases, 'distance');
-  for (const place of places) {
+  // A summary repeats places of every run: the camera is at none of them.
+  for (const place of reading.isSummary ? [] : places) {
     run.track.push({ token: place.from, feet: place.distance.feet });
     if (place.distance.toFeet !== null) run.track.push({ token: place.to - 1, feet: place.distance.toFeet });
   }

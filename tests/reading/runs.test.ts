@@ -75,3 +75,12 @@ describe('the runs of a talk', () => {
     expect(last?.review.map((flag) => flag.reason)).toContain('run-unsure');
   });
 });
+
+it('counts no place that a summary repeats of another run among those the camera came to in the last one', () => {
+  const draft = draftWords(
+    wordsOf(
+      "Front cleanout, heading downstream. Four inch clay. Roots at nine. Offset at eighteen. Hole at forty four. City main at fifty five. Now same cleanout up toward the house, reset to zero. Cast iron. Tee at six. Can't get past the bend at twenty. To sum up, roots at nine, an offset at eighteen, a hole at forty four, main at fifty five.",
+    ),
+  );
+  expect(draft.runs.map(({ track }) => Math.max(...track!.map(({ feet }) => feet)))).toEqual([55, 20]);
+});
