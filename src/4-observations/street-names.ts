@@ -1,4 +1,4 @@
-/** Words that are the end of a street's name ("66 Harrow Bend") and name no thing in the pipe. */
+/** Words that are the end of a street's name ("66 Otter Bend") and name no thing in the pipe. */
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 
 const streetTypes =
@@ -20,7 +20,7 @@ export function endsAddress({ tokens, numbers }: Phrases, at: number, isLikely: 
   return false;
 }
 
-/** "Vent Street", "on Harrow Bend": a name in the middle of a sentence, told by its capitals. */
+/** "Vent Street", "on Otter Bend": a name in the middle of a sentence, told by its capitals. */
 export function isInStreetName({ tokens }: Phrases, from: number, to: number, start: number): boolean {
   const last = tokens[to - 1];
   const next = tokens[to];

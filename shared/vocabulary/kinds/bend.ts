@@ -59,7 +59,7 @@ export const bend = {
       },
     ],
     never: [
-      "We're on Harrow Bend, number sixty six.",
+      "We're on Otter Bend, number sixty six.",
       'I banged my elbow on the meter box.',
       'A ninety is the last thing you want under a slab.',
       "It's ninety degrees out here already.",
