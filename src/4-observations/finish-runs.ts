@@ -4,12 +4,14 @@ import { leadsDown } from './access-words.ts';
 import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
 import { furthestOf, type Item, liveItems, type Reading, type RunState } from './reading.ts';
+import { settleEnds } from './settle-ends.ts';
 
 export function finishRuns(reading: Reading): void {
   const [first] = reading.sentences;
   if (reading.runs.length === 0 && first && (reading.items.length > 0 || reading.absent.length > 0))
     startUnannounced(reading, first);
   dropEmptyRuns(reading);
+  settleEnds(reading);
   for (const run of reading.runs) {
     run.end = endOf(reading, run);
     decideDirection(run, reading.runs[run.n - 2] ?? null);

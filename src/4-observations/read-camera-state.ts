@@ -70,8 +70,9 @@ export function advance(
   const places = phrasesOf(sentence.phrases, 'distance');
   // A summary repeats places of every run: the camera is at none of them.
   for (const place of reading.isSummary ? [] : places) {
-    run.track.push({ token: place.from, feet: place.distance.feet });
-    if (place.distance.toFeet !== null) run.track.push({ token: place.to - 1, feet: place.distance.toFeet });
+    const read = { sentence: sentence.index, isOut: run.way === 'out' };
+    run.track.push({ token: place.from, feet: place.distance.feet, ...read });
+    if (place.distance.toFeet !== null) run.track.push({ token: place.to - 1, feet: place.distance.toFeet, ...read });
   }
   const last = places.at(-1);
   if (last) {

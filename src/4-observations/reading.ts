@@ -112,7 +112,8 @@ export interface RunState {
   /** The sentence that says so. */
   finishedIn: number;
   hasFindings: boolean;
-  track: { token: number; feet: number }[];
+  /** Places the counter was read at, and whether the camera was still on its way out. */
+  track: { token: number; feet: number; sentence: number; isOut: boolean }[];
   landmarks: { words: string; feet: number; sentence: number }[];
 }
 

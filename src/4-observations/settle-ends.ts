@@ -1,0 +1,71 @@
+/**
+ * A run ends where the camera went furthest. What ends it is often named beside its number and not with it ("There's the main. Sixty
+ * one."), and is held against the furthest place read on the way out: near it in the talk it lies there; where the camera was
+ * read well past it afterwards it ended nothing, and is doubted.
+ */
+import { endKinds } from './kind-roles.ts';
+import { type Item, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
+
+/** A place said so many sentences before or after what ends the run may be its place. */
+const BEFORE_SENTENCES = 3;
+const AFTER_SENTENCES = 2;
+type Point = RunState['track'][number];
+
+const SAME_FEET = 0.3;
+/** Further on than this, in feet, the camera went on. */
+const PAST_FEET = 2;
+/** A place this much beyond all others is no reading of the counter. */
+const LEAP_FEET = 60;
+
+export function settleEnds(reading: Reading): void {
+  for (const run of reading.runs) {
+    const items = liveItems(reading, run.n).filter((item) => !item.evidence.isOnWayBack);
+    const end = items.findLast((item) => endKinds[item.kind] !== undefined && item.status === 'present');
+    if (!end) continue;
+    const beside = furthestBeside(reading, run, end, items);
+    if (beside !== null) moveEnd(end, beside, items);
+    doubtPassed(run, end, items);
+  }
+}
+
+/** The furthest place of the run, where it was said near what ends it and further on than the place that was given so far. */
+function furthestBeside(reading: Reading, run: RunState, end: Item, items: readonly Item[]): Point | null {
+  if (end.basis === 'spoken' || end.basis === 'relative' || end.corrected.length > 0) return null;
+  const known = Math.max(0, ...items.filter((item) => item !== end).map((item) => item.at ?? 0));
+  // Going over it all, a talk names places found before, in this run or another.
+  const isRepeated = (point: Point): boolean =>
+    point.sentence > end.sentence &&
+    reading.items.some((item) => item !== end && item.sentence < point.sentence && item.at === point.feet);
+  const near = run.track.filter(
+    (point) =>
+      point.isOut &&
+      point.sentence - end.sentence >= -BEFORE_SENTENCES &&
+      point.sentence - end.sentence <= AFTER_SENTENCES &&
+      !isRepeated(point),
+  );
+  const furthest = near.reduce<Point | null>(
+    (best, point) => (point.feet <= known + LEAP_FEET && point.feet > (best?.feet ?? 0) ? point : best),
+    null,
+  );
+  return furthest && furthest.feet >= known && furthest.feet > (end.at ?? 0) + SAME_FEET ? furthest : null;
+}
+
+function moveEnd(end: Item, place: Point, items: readonly Item[]): void {
+  const isOfAnother = items.some((item) => item !== end && item.at === place.feet && item.basis === 'spoken');
+  end.at = place.feet;
+  end.basis = 'nearby';
+  end.evidence.placeRule =
+    place.sentence < end.sentence ? 'place said before (furthest)' : 'place said after (furthest)';
+  end.evidence.placeSentences = Math.abs(place.sentence - end.sentence);
+  end.flags = end.flags.filter((flag) => flag.about !== 'at');
+  if (isOfAnother && !end.evidence.notes.includes(PLACE_GUESSED)) end.evidence.notes.push(PLACE_GUESSED);
+}
+
+/** "You never forget to say where it stopped", with twenty feet of findings after it: nothing ended there. */
+function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
+  const past = items.find(
+    (item) => item.sentence > end.sentence && item.at !== null && end.at !== null && item.at > end.at + PAST_FEET,
+  );
+  if (past && run.n === end.run)
+    end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
+}
