@@ -4,7 +4,7 @@ import type { Changes, DecisionBody, PlainValue, Subject } from '../../../shared
 import { shortName, shortPlace } from '../../../shared/wording/short.ts';
 import { nextOpen, type QueueItem } from '../queue.ts';
 import { valuesOf } from '../set-fields.ts';
-import { decide, items, queue, reviewed, selected, selectedKey, unit } from './inspection-state.ts';
+import { decide, items, queue, reviewed, selected, selectedKey, showHeld, unit } from './inspection-state.ts';
 import { lastDeed, problem } from './notices.ts';
 import { audio, isHeard, pause, playAgain, playStretch, soundState, stretch } from './player.ts';
 
@@ -27,6 +27,7 @@ export function select(key: string | null): void {
 }
 
 export function goToNextOpen(): void {
+  showHeld();
   select(nextOpen(queue.value, selectedKey.value)?.key ?? null);
 }
 
@@ -102,8 +103,18 @@ export function confirmItem(changes?: Changes): void {
     values,
     ...(changes && Object.keys(changes).length > 0 ? { changes } : {}),
   };
-  void decide(body, `Confirmed: ${nameOf(item)}.`);
-  goToNextOpen();
+  settleItem(item, body, `Confirmed: ${nameOf(item)}.`);
+}
+
+/** Decides on the item at hand and shows the next one. */
+function settleItem(item: QueueItem, body: DecisionBody, said: string): void {
+  showHeld();
+  const next = nextOpen(queue.value, item.key);
+  // A corrected run moves what lies on it, and after the last item comes none: there the decision is worked in first.
+  const isShownLater = item.what !== 'run' && next !== null && next.key !== item.key;
+  void decide(body, said, { isShownLater });
+  if (isShownLater) select(next.key);
+  else goToNextOpen();
 }
 
 export function rejectItem(): void {
@@ -117,8 +128,7 @@ export function rejectItem(): void {
     problem.value = 'For talk there are two answers: Enter when it holds nothing to write down, A to write it down.';
     return;
   }
-  void decide({ action: 'reject', subject: item.item.subject }, `Rejected: ${nameOf(item)}.`);
-  goToNextOpen();
+  settleItem(item, { action: 'reject', subject: item.item.subject }, `Rejected: ${nameOf(item)}.`);
 }
 
 /** Suspected becomes present, present becomes suspected; that settles the item when nothing else is doubted. */
@@ -140,6 +150,7 @@ export function mergeWith(other: Subject): void {
 }
 
 export async function undo(): Promise<void> {
+  showHeld();
   const id = reviewed.value.undoable.at(-1);
   if (!id) {
     lastDeed.value = 'There is nothing to undo.';
@@ -150,6 +161,7 @@ export async function undo(): Promise<void> {
 }
 
 export async function redo(): Promise<void> {
+  showHeld();
   const id = reviewed.value.redoable.at(-1);
   if (!id) {
     lastDeed.value = 'There is nothing to redo.';

@@ -105,7 +105,7 @@ function tellProblem(error: Error): void {
 
 /** A decision that this page has sent and not seen answered. */
 export function isOnItsWay(id: string): boolean {
-  return pending.value.some((one) => one.id === id);
+  return held.some((one) => one.id === id) || pending.value.some((one) => one.id === id);
 }
 
 /** Takes decisions the server has written, whoever made them. Known ones change nothing. */
@@ -125,17 +125,37 @@ export function isBehind(count: number): boolean {
   return count > kept.value.length;
 }
 
-/** Decides: shows it at once, keeps it on the disk, takes it back when the server refuses. */
-export async function decide(body: DecisionBody, said: string): Promise<boolean> {
+/** Sent, and not yet worked into what is shown: the next item is painted first. */
+let held: readonly { id: string; body: DecisionBody }[] = [];
+
+/** Works in what was held back, so that the queue is as it was decided. */
+export function showHeld(): void {
+  if (held.length === 0) return;
+  const due = held;
+  held = [];
+  pending.value = [...pending.value, ...due];
+}
+
+/**
+ * Decides: shows it, keeps it on the disk, takes it back when the server refuses. With `isShownLater` the items are
+ * made anew only when the next frame is painted: with hundreds of them that takes longer than the hand should wait.
+ */
+export async function decide(body: DecisionBody, said: string, { isShownLater = false } = {}): Promise<boolean> {
   const id = crypto.randomUUID();
   const before = selectedKey.value;
   batch(() => {
-    pending.value = [...pending.value, { id, body }];
+    held = [...held, { id, body }];
+    if (!isShownLater) showHeld();
     lastDeed.value = said;
     problem.value = null;
   });
   // The answer changes nothing that is seen but the word that it is kept: it must not come before the next item.
-  const painted = new Promise<void>(onPainted);
+  const painted = new Promise<void>((done) =>
+    onPainted(() => {
+      showHeld();
+      done();
+    }),
+  );
   try {
     const decision = await sendDecision(id, body);
     await painted;
@@ -143,6 +163,7 @@ export async function decide(body: DecisionBody, said: string): Promise<boolean>
     if (body.action === 'confirm' || body.action === 'change' || body.action === 'add') scheduleExtras();
     return true;
   } catch (error) {
+    showHeld();
     batch(() => {
       pending.value = pending.value.filter((one) => one.id !== id);
       problem.value = error instanceof Refusal ? error.message : String(error);
