@@ -125,7 +125,9 @@ function Waveform() {
         const at = (audio.currentTime / surfer.getDuration()) * surfer.getWrapper().scrollWidth;
         if (at < shownFrom || at > shownFrom + surfer.getWidth()) show(audio.currentTime);
       };
-      const undraw = effect(drawStretch);
+      const undraw = effect(() => {
+        if (stretch.value) onPainted(drawStretch);
+      });
       const unshow = effect(() => {
         const at = stretch.value;
         if (at) onPainted(() => show(at.start));
