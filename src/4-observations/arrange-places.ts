@@ -2,26 +2,26 @@
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { looksBack, type Mark, markOf } from './mark-places.ts';
+import { type Mark, markOf } from './mark-places.ts';
 import type { Sentence } from './sentence.ts';
 
-/** What an arrangement costs; only the order of size matters. */
+/** What an arrangement costs; fitted on talks with known places, and only the order of size matters. */
 const costs = {
   sentence: 0.2,
-  againstHabit: 0.7,
-  shared: 0.6,
-  sharedWanting: 0.8,
+  breath: 1.5,
+  breathLater: 0.1,
+  shared: 0.84,
+  sharedWanting: 1.32,
   unusedPlace: 1.3,
-  bothWays: 0.6,
-  unplaced: 1.4,
-  split: 0.5,
-  pause: 0.45,
+  unusedBeside: 0.98,
+  bothWays: 0.3,
+  unplaced: 1.96,
+  split: 0.35,
   told: 1.2,
   chat: 0.5,
   talk: 1.6,
+  talkBreath: 0.15,
 } as const;
-/** Silence on one side of a number longer than on the other by this, in seconds, says to which side it belongs. */
-const PAUSE_SECONDS = 0.4;
 /** A place this many sentences away is not waited for. */
 export const REACH_SENTENCES = 4;
 
@@ -45,13 +45,6 @@ function isBoundary(sentences: readonly Sentence[], sentence: Sentence): boolean
   );
 }
 
-/** Whether the silence round a sentence ties it to what was said before (1), to what follows (-1), or to neither. */
-function pauseTie(sentence: Sentence, { tokens }: Phrases): number {
-  const before = tokens[sentence.from]?.pauseBeforeSeconds ?? 0;
-  const after = tokens[sentence.to]?.pauseBeforeSeconds ?? 0;
-  return Math.abs(before - after) < PAUSE_SECONDS ? 0 : before < after ? 1 : -1;
-}
-
 export interface Choice {
   readonly cost: number;
   /** How many things of each gap go to the place before it; the rest go to the one after. */
@@ -64,7 +57,7 @@ export interface Stretch {
   readonly gaps: (Mark & { sort: 'thing' })[][];
 }
 
-export function stretches(sentences: readonly Sentence[], phrases: Phrases): Stretch[] {
+export function stretches(sentences: readonly Sentence[], phrases: Phrases, breaths: readonly number[]): Stretch[] {
   const found: Stretch[] = [];
   let current: Stretch = { anchors: [], gaps: [[]] };
   let lastKinds: readonly KindName[] = [];
@@ -75,7 +68,7 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases): Str
       continue;
     }
     const named = phrasesOf(sentence.phrases, 'thing').map((phrase) => phrase.kind);
-    const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0);
+    const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0, breaths);
     if (mark?.sort !== 'thing' && named.length > 0) lastKinds = named;
     if (mark === null) continue;
     if (mark.sort === 'thing') {
@@ -94,8 +87,14 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases): Str
   return found.filter((stretch) => stretch.anchors.some((anchor) => anchor.sort === 'place'));
 }
 
-/** The cheapest way to share out the things of a stretch among its places, for a speaker of one habit. */
-export function arrange({ anchors, gaps }: Stretch, phrases: Phrases, placeFirst: boolean): Choice {
+/** What it costs this speaker to say the place before the thing, and after it. */
+export interface Habit {
+  readonly before: number;
+  readonly after: number;
+}
+
+/** The cheapest way to share out the things of a stretch among its places, for a speaker of some habit. */
+export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], habit: Habit): Choice {
   // One column for each answer to "did the place before this gap get a thing from its other side?".
   let best: (Choice | null)[] = [{ cost: 0, splits: [] }, null];
   gaps.forEach((things, index) => {
@@ -110,12 +109,14 @@ export function arrange({ anchors, gaps }: Stretch, phrases: Phrases, placeFirst
         if (ofAfter.length > 0 && after?.sort !== 'place' && split < things.length && before !== undefined) continue;
         const cost =
           choice.cost +
-          backCost(ofBefore, before, placeFirst, phrases) +
-          onCost(ofAfter, after, placeFirst, phrases) +
+          backCost(ofBefore, before, habit, breaths) +
+          onCost(ofAfter, after, habit, breaths) +
           (split > 0 && split < things.length ? costs.split : 0) +
           (before?.sort === 'place' && isUsed === 1 && split > 0 ? costs.bothWays : 0) +
           (before?.sort === 'place' && before.isLone && !before.mayEnd && isUsed === 0 && split === 0
-            ? costs.unusedPlace
+            ? before.isBesideUnread
+              ? costs.unusedBeside
+              : costs.unusedPlace
             : 0);
         const column = ofAfter.length > 0 && after?.sort === 'place' ? 1 : 0;
         const held = next[column];
@@ -128,16 +129,16 @@ export function arrange({ anchors, gaps }: Stretch, phrases: Phrases, placeFirst
 }
 
 type Things = readonly (Mark & { sort: 'thing' })[];
+type Anchor = Stretch['anchors'][number];
+
+/** How many times the speaker stops for breath between two sentences. */
+const between = (breaths: readonly number[], one: Sentence, two: Sentence): number =>
+  Math.abs((breaths[two.index] ?? 0) - (breaths[one.index] ?? 0));
 
 /** What it costs to give things the place said before them. */
-function backCost(
-  things: Things,
-  anchor: Stretch['anchors'][number] | undefined,
-  placeFirst: boolean,
-  phrases: Phrases,
-): number {
-  if (things.length === 0) return 0;
-  const first = things[0]!;
+function backCost(things: Things, anchor: Anchor | undefined, habit: Habit, breaths: readonly number[]): number {
+  const [first, ...later] = things;
+  if (first === undefined) return 0;
   if (anchor === undefined) return things.length * costs.unplaced;
   const apart = Math.max(0, first.sentence.index - anchor.sentence.index - 1);
   if (anchor.sort === 'whole')
@@ -147,32 +148,29 @@ function backCost(
     );
   return (
     apart * costs.sentence +
-    (placeFirst ? 0 : costs.againstHabit) +
-    (looksBack(anchor, phrases) ? costs.told : 0) -
-    (apart === 0 && pointsBack.test(first.sentence.text) ? costs.chat : 0) +
-    pauseTie(anchor.sentence, phrases) * costs.pause
+    between(breaths, anchor.sentence, first.sentence) * costs.breath +
+    later.reduce((sum, thing) => sum + between(breaths, first.sentence, thing.sentence), 0) * costs.breathLater +
+    habit.before +
+    (anchor.looksBack ? costs.told : 0) -
+    (apart === 0 && pointsBack.test(first.sentence.text) ? costs.chat : 0)
   );
 }
 
 /** What it costs to give things the place said after them. */
-function onCost(
-  things: Things,
-  anchor: Stretch['anchors'][number] | undefined,
-  placeFirst: boolean,
-  phrases: Phrases,
-): number {
+function onCost(things: Things, anchor: Anchor | undefined, habit: Habit, breaths: readonly number[]): number {
   if (things.length === 0) return 0;
   const last = things.at(-1)!;
   const spreadOver = last.sentence.index - things[0]!.sentence.index;
   if (anchor?.sort !== 'place') return things.filter((thing) => thing.isWanting).length * costs.unplaced;
   const apart = Math.max(0, anchor.sentence.index - last.sentence.index - 1);
   if (apart >= REACH_SENTENCES) return things.length * costs.unplaced + costs.unusedPlace;
+  const stops = between(breaths, last.sentence, anchor.sentence);
   return (
     (apart + spreadOver / 2) * costs.sentence +
-    (placeFirst ? costs.againstHabit : 0) +
+    things.reduce((sum, thing) => sum + between(breaths, thing.sentence, anchor.sentence), 0) * costs.breath +
+    habit.after +
     (looksOn.test(anchor.sentence.text) ? costs.chat : 0) +
-    (looksBack(anchor, phrases) && apart === 0 ? -costs.chat : 0) +
-    (anchor.isLone ? 0 : costs.talk) -
-    pauseTie(anchor.sentence, phrases) * costs.pause
+    (anchor.looksBack && apart === 0 ? -costs.chat : 0) +
+    (anchor.isLone ? 0 : stops > 0 ? costs.talk : costs.talkBreath)
   );
 }

@@ -30,6 +30,10 @@ export type Mark =
       readonly isLone: boolean;
       /** Whether it may as well be where something named before ends. */
       readonly mayEnd: boolean;
+      /** Whether its words say that it is of what was just named. */
+      readonly looksBack: boolean;
+      /** Whether something was said in the same breath that may be what it is of, though it was not understood. */
+      readonly isBesideUnread: boolean;
     }
   /** Names a thing with its place, or ends a stretch. */
   | { readonly sort: 'whole'; readonly sentence: Sentence };
@@ -44,7 +48,7 @@ const ofLast =
 const ofCounter =
   /\b(it|this|that) (says|reads|is|'s) (at |about |now )*\S+( \S+)?$|\b(it|they|this|that) (goes|turns|changes|drops|opens|narrows|widens|gets|becomes|joins)\b/;
 
-export function looksBack(
+function looksBack(
   { sentence, place }: { sentence: Sentence; place: PhraseOf<'distance'> },
   phrases: Phrases,
 ): boolean {
@@ -91,6 +95,7 @@ export function markOf(
   sentence: Sentence,
   phrases: Phrases,
   isFirst: boolean,
+  breaths: readonly number[] = [],
 ): Mark | null {
   const { tokens } = phrases;
   const places = phrasesOf(sentence.phrases, 'distance');
@@ -113,12 +118,15 @@ export function markOf(
     }
     const end = endTold(sentences, sentence);
     if (isTalk || end === 'plain') return { sort: 'whole', sentence };
+    const place = places.at(-1)!;
     return {
       sort: 'place',
       sentence,
-      place: places.at(-1)!,
-      isLone: isLone(sentence, places.at(-1)!, phrases),
+      place,
+      isLone: isLone(sentence, place, phrases),
       mayEnd: end === 'beside',
+      looksBack: looksBack({ sentence, place }, phrases),
+      isBesideUnread: isBesideUnread(sentences, sentence, breaths),
     };
   }
   if (places.length > 0) return { sort: 'whole', sentence };
@@ -149,6 +157,21 @@ export function markOf(
   const kinds = open.map((claim) => claim.kind);
   const isWanting = open.some((claim) => claim.source === 'word' || kindTakes(claim.kind, 'degree'));
   return { sort: 'thing', sentence, isWanting, kinds };
+}
+
+/** A sentence of fewer tokens than this says nothing of its own. */
+const STATEMENT_TOKENS = 3;
+
+/** "Something dripping here. Twenty.": words in the same breath as a place that were understood as nothing. */
+function isBesideUnread(sentences: readonly Sentence[], sentence: Sentence, breaths: readonly number[]): boolean {
+  return [sentences[sentence.index - 1], sentences[sentence.index + 1]].some(
+    (beside) =>
+      beside !== undefined &&
+      breaths[beside.index] !== undefined &&
+      breaths[beside.index] === breaths[sentence.index] &&
+      beside.to - beside.from >= STATEMENT_TOKENS &&
+      !beside.phrases.some(({ family }) => family === 'thing' || family === 'distance'),
+  );
 }
 
 const smallWords =

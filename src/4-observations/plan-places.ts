@@ -6,7 +6,8 @@
  */
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
-import { arrange, type Choice, REACH_SENTENCES, type Stretch, stretches } from './arrange-places.ts';
+import { arrange, type Choice, type Habit, REACH_SENTENCES, type Stretch, stretches } from './arrange-places.ts';
+import { breathsOf } from './breaths.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface PlacePlan {
@@ -18,35 +19,45 @@ export interface PlacePlan {
   readonly otherwise: ReadonlyMap<number, number | null>;
 }
 
-/** How much cheaper the other habit must make a stretch before the speaker is taken to have changed it there. */
-const CHANGED_HABIT = 2;
-/** What the order inside sentences may add at most, and at least, to the costs of the plan. */
-const LEAN_MOST = 2;
-const LEAN_LEAST = 0.5;
-/** A habit that is only this much cheaper over the whole talk, and over the stretch at hand, is a guess. */
-const THIN_TALK = 2;
-const THIN_STRETCH = 0.6;
+/** How many places count as said each way before any was heard, and what one point of leaning adds to that. */
+const PRIOR = 1.5;
+const LEAN = 1.18;
+const LEAN_MOST = 4;
+/** How much the habit weighs beside what stands where. */
+const WEIGHT = 0.6;
+const ROUNDS = 3;
+/** A place that another habit, stronger or weaker by this, would have given otherwise is a guess. */
+const DOUBT = 0.4;
 
 export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lean: number): PlacePlan {
-  const parts = stretches(sentences, phrases);
-  const habits = [lean >= 0, lean < 0].map((habit) => parts.map((part) => arrange(part, phrases, habit)));
-  const [usual, unusual] = habits as [Choice[], Choice[]];
-  const total = (choices: readonly Choice[]): number => choices.reduce((sum, choice) => sum + choice.cost, 0);
-  const isUsual = total(usual) <= total(unusual) + Math.min(LEAN_MOST, LEAN_LEAST + Math.abs(lean));
-  const [own, other] = isUsual ? [usual, unusual] : [unusual, usual];
-  const choices = own.map((choice, part) => (choice.cost - other[part]!.cost > CHANGED_HABIT ? other[part]! : choice));
+  const breaths = breathsOf(sentences, phrases.tokens);
+  return planParts(stretches(sentences, phrases, breaths), breaths, lean);
+}
+
+function planParts(parts: readonly Stretch[], breaths: readonly number[], lean: number): PlacePlan {
+  const arrangeAll = (habit: Habit): Choice[] => parts.map((part) => arrange(part, breaths, habit));
+  const settled = [0.8, 0.2].map((share) => {
+    let habit = habitOf(share);
+    let choices = arrangeAll(habit);
+    for (let round = 0; round < ROUNDS; round += 1) {
+      habit = habitOf(shareSaidFirst(parts, choices, lean));
+      choices = arrangeAll(habit);
+    }
+    return { habit, choices, cost: choices.reduce((sum, choice) => sum + choice.cost, 0) };
+  });
+  const { habit, choices } = settled[0]!.cost <= settled[1]!.cost ? settled[0]! : settled[1]!;
   const { after, lone } = laidOut(parts, choices);
   const otherwise = new Map<number, number | null>();
-  const margin = Math.abs(total(usual) - total(unusual) - Math.min(LEAN_MOST, Math.abs(lean)));
-  parts.forEach((part, index) => {
-    const local = Math.abs(usual[index]!.cost - unusual[index]!.cost);
-    if (margin > THIN_TALK && local > THIN_STRETCH) return;
-    const [one, two] = [usual, unusual].map((choice) => placesOf(part, choice[index]!));
-    for (const [sentence, feet] of choices[index] === usual[index] ? one! : two!) {
-      const elsewhere = (choices[index] === usual[index] ? two! : one!).get(sentence) ?? null;
-      if (elsewhere !== feet) otherwise.set(sentence, elsewhere);
-    }
-  });
+  for (const by of [DOUBT, -DOUBT]) {
+    const other = arrangeAll({ before: habit.before + by, after: habit.after - by });
+    parts.forEach((part, index) => {
+      const places = placesOf(part, other[index]!);
+      for (const [sentence, feet] of placesOf(part, choices[index]!)) {
+        const elsewhere = places.get(sentence) ?? null;
+        if (elsewhere !== feet) otherwise.set(sentence, elsewhere);
+      }
+    });
+  }
   // A number that has a thing on its other side already is shared for want of another: "Tee. Three. Coupling. Nine, clay."
   parts.forEach(({ anchors, gaps }, part) => {
     gaps.forEach((things, index) => {
@@ -57,6 +68,26 @@ export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lea
     });
   });
   return { after, lone, otherwise };
+}
+
+const habitOf = (share: number): Habit => ({
+  before: -WEIGHT * Math.log(share),
+  after: -WEIGHT * Math.log(1 - share),
+});
+
+/** Which share of the places of a talk is said before the thing, as far as it was heard. */
+function shareSaidFirst(parts: readonly Stretch[], choices: readonly Choice[], lean: number): number {
+  const leaning = Math.max(-LEAN_MOST, Math.min(LEAN_MOST, lean * LEAN));
+  let first = PRIOR + Math.max(0, leaning);
+  let last = PRIOR + Math.max(0, -leaning);
+  parts.forEach(({ anchors, gaps }, part) => {
+    gaps.forEach((things, index) => {
+      const split = choices[part]!.splits[index] ?? things.length;
+      if (split > 0 && anchors[index - 1]?.sort === 'place') first += 1;
+      if (split < things.length && anchors[index]?.sort === 'place') last += 1;
+    });
+  });
+  return first / (first + last);
 }
 
 /** Which place each thing of a stretch is given, by its sentence. */
