@@ -60,6 +60,8 @@ export interface Kind {
   readonly endsAs?: string;
   /** True when it has no place in the pipe. */
   readonly isPlaceless?: boolean;
+  /** True when it lies where its run ends, wherever in the talk it is told of. */
+  readonly liesAtEnd?: boolean;
   /** True when a description of it needs an opening named with it or just before ("it won't turn"). */
   readonly signsNeedOpening?: boolean;
   /** True when a description of it gives way to another thing named beside it ("roots coming in from the top" is no branch). */

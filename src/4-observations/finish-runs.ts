@@ -4,7 +4,7 @@ import { leadsDown } from './access-words.ts';
 import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
 import { furthestOf, type Item, liveItems, type Reading, type RunState } from './reading.ts';
-import { settleEnds } from './settle-ends.ts';
+import { placeAtEnd, settleEnds } from './settle-ends.ts';
 
 export function finishRuns(reading: Reading): void {
   const [first] = reading.sentences;
@@ -14,6 +14,7 @@ export function finishRuns(reading: Reading): void {
   settleEnds(reading);
   for (const run of reading.runs) {
     run.end = endOf(reading, run);
+    placeAtEnd(reading, run);
     decideDirection(run, reading.runs[run.n - 2] ?? null);
   }
 }
@@ -50,7 +51,7 @@ function endOf(reading: Reading, run: RunState): RunState['end'] {
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
   if (!end)
-    return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items)) : null;
+    return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items) ?? leftOff(items)) : null;
   const reason: EndReason = endKinds[end.kind] ?? 'other';
   return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
 }
@@ -91,6 +92,12 @@ function reachedEnd(items: readonly Item[]): RunState['end'] {
   const reason = last && mayEndKinds[last.kind];
   if (!last || !reason || last.at === null || last.at <= 0) return null;
   return placed.every((item) => furthestOf(item) <= (last.at ?? 0)) ? { at: last.at, reason } : null;
+}
+
+/** Where nothing says how a run ended, the furthest thing seen is where it was left. */
+function leftOff(items: readonly Item[]): RunState['end'] {
+  const at = Math.max(0, ...items.filter((item) => !item.evidence.isOnWayBack).map(furthestOf));
+  return at > 0 ? { at, reason: 'other' } : null;
 }
 
 function decideDirection(run: RunState, before: RunState | null): void {

@@ -15,6 +15,9 @@ export const placelessKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.isPlaceless).map((kind) => kind.name),
 );
 
+/** Kinds that lie where their run ends. */
+export const lastPlaceKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.liesAtEnd).map((kind) => kind.name));
+
 /** Kinds a run ends with, and the reason they give. */
 export const endKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(
   all.flatMap((kind) => (kind.ends ? [[kind.name, kind.ends]] : [])),

@@ -3,7 +3,7 @@
  * one."), and is held against the furthest place read on the way out: near it in the talk it lies there; where the camera was
  * read well past it afterwards it ended nothing, and is doubted.
  */
-import { endKinds } from './kind-roles.ts';
+import { endKinds, lastPlaceKinds } from './kind-roles.ts';
 import { type Item, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
 
 /** A place said so many sentences before or after what ends the run may be its place. */
@@ -68,4 +68,21 @@ function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
   );
   if (past && run.n === end.run)
     end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
+}
+
+/** "I never saw the main": what lies at the end of its run is there, however long after it is told. */
+export function placeAtEnd(reading: Reading, run: RunState): void {
+  const at = run.end?.at ?? null;
+  if (at === null) return;
+  for (const item of liveItems(reading, run.n)) {
+    if (!lastPlaceKinds.has(item.kind) || item.basis === 'spoken' || item.basis === 'relative') continue;
+    item.at = at;
+    item.basis = 'nearby';
+    item.evidence.placeRule = 'where its run ends';
+    item.evidence.placeSentences = 0;
+    item.evidence.isOnWayBack = false;
+    item.evidence.notes = item.evidence.notes.filter((note) => note !== PLACE_GUESSED);
+    item.flags = item.flags.filter((flag) => flag.about !== 'at');
+    if (run.end?.reason !== 'stopped') item.evidence.notes.push(PLACE_GUESSED);
+  }
 }

@@ -32,6 +32,11 @@ export const endOfLine = {
     turns up at|and|behind|inside; end of my cable; end of the building drain; it turns up; up into the stack;
   `,
   signsUpstream: spoken`
+    goes|turns|heads|rises|shoots|climbs straight|right up; goes|turns|heads|rises|runs vertical|vertically; up it goes; up she goes; where|and it|she|the_pipe|this|pipe|line goes|turns|heads|climbs|rises|stands up $; where|and it|she|the_pipe|this|pipe|line goes|turns|heads|climbs|rises|stands up to|into|through|the|inside|under|behind|between;
+    ran|run|runs|running out of pipe|line|drain|lateral; capped|plugged|blanked|stopped|glued? off at|here|there|under; a|the|dead|blind|glued cap|end_cap|blank|plug at|here|there; far|top|upper|house|other end $; far|top|upper|house end at|here|, #|at;
+    bottom|base|foot|toe|heel of a|the|your|our|that|my? * stack|riser|soil_stack|stand; that 's|is all there is|was; end of pipe|lateral|drain|building_drain|house_drain; pipe|line|drain|run|she|it just? quits|stops|ends|finishes|dies|terminates|peters_out at|under|there|here|behind|below|in;
+    # is|'s where it|she|this|the_line|the_pipe|everything ends|stops|quits; # is|'s where it|she|the_line|the_pipe goes|turns|heads|climbs|rises up|vertical;
+    closet|toilet bend|flange|ell|elbow * end|last|far_as|top;
     the end; it ends|stops|finishes|terminates; line|pipe|run|drain ends|stops|finishes|terminates; last of it; end of it; end of the run; ends here|there|under|at|below;
     goes|turns|heads|comes|rises up to|into|at|under|inside the|a toilet|closet|flange|sink|tub|stack|bath|bathroom|kitchen|laundry|wall; up against a|the closet|toilet|flange;
     i|we 'm|'re done up_there|here|there;

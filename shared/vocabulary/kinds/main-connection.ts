@@ -20,6 +20,8 @@ export const mainConnection = {
   `,
   signs: [
     ...spoken`
+    where|here|there i|we|you|it|she|your_line|the_line|the_lateral|your_lateral meet|meets|join|joins|hit|hits|enter|enters|tie_into|ties_into|tie_in_to|run_into|runs_into|become|becomes the city|public|street|town|municipal|main? city|sewer|main|pipe|line|system|network; city 's|main|sewer|side|part|pipe begins|starts|takes_over|picks_up;
+    round|big|large|dark hole|opening|pipe|void 's|is|there_is|ahead_is|up_ahead_is the|your city|public|street|main? city|main|sewer;
     big|large|open pipe|sewer|line from|of|for|is the city|town|street|county|village; this|that|it is|'s the big pipe|one|sewer from|in|of|under the city|street|road;
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
     arrive|arrived|come|came to the main of the city; city in front of us|me; enters|meets|joins|hits|hit|met|joined|entered the city|public|street|town? main|sewer|trunk;
@@ -33,6 +35,8 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     'connects to the city',
   ],
   notWords: spoken`
+    about|beyond|behind|past|of|where|whether|if|than|until|unless|without|see|find|seeing the|your main|city_main|public_sewer|sewer_main; get|gets|got|make_it|made_it|push|pushed|reach|seen|see in_to|into|to|as_far_as the main;
+    hear|hearing|heard|smell the main; main|sewer 's past|beyond|further|farther|not|another|still;
     main 's|is|was about|around|roughly|what|like|maybe|probably|another|somewhere|supposed|deep|in_the|under|over|out|just|only|still|further|farther|ahead|past|beyond|on_the_other|across;
     make the mane; made the mane; mane 's what|about|around|like|maybe; sewer smells|gas; find|found|hunt|looking for the main;
     main we|i have|haven't|never|did; toward|towards|to|for|find the sewer|main in the road|street|alley;

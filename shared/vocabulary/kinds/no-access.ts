@@ -42,6 +42,8 @@ export const noAccess = {
     cap|plug|lid|cover|cleanout|hatch|riser|grate|rodding_eye|chamber|pit|vent_pit|opening|roof_vent on_the_roof|out_back? i|we couldn't|could_not|can't use|open|get_to|get_at|reach; roof i|we couldn't|could_not|can't get_to|reach|use;
     no|not_any way to reach|get_to|get_at|open|use|get_into it|that|the|them; no|isn't_any getting in|into|at that|it; not breaking|forcing it|that|this; someone|somebody|they|owner|seller * cemented|concreted|glued|painted|nailed|tiled|bricked|paved|drywalled it|that|them over|in|shut|up;
     built|build|poured|laid|put|parked|stacked|piled|planted * over|on|on_top_of|across the|that|a|my? cleanout|cap|plug|lid|rodding_eye|opening|riser; built on top of it|that;
+    cleanout|plug|cap|riser|opening|hatch|lid|one|manhole|trap|that|it 's|is|sits|was under|behind|beneath|underneath|below a|an|the|their|his|her|my|some * hot_tub|tub|deck|furnace|boiler|water_heater|washer|dryer|car|truck|shed|woodpile|freezer|fridge|refrigerator|bookcase|shelf|shelves|shelving|cabinet|cabinets|drywall|pallets|boxes|planter|bush|hedge|patio|driveway|slab|concrete|carpet|paving|stove|couch|dresser|workbench;
+    no room to|for * work|wrench|swing|turn|get_in|camera|reel|me; can't|couldn't|cannot * get|move|shift * furnace|boiler|freezer|car|truck|shed|hot_tub|washer|dryer|shelves|boxes;
     has|had|'s_got a|an|the * deck|patio|shed|planter|porch|slab * over|on_top_of|on it|that; behind a|the finished|drywall|tiled|paneled|panelled|false wall;
     won't come out for;
     rusted|painted|seized|frozen|corroded|stuck|glued|welded shut|solid|in|on|closed|tight;

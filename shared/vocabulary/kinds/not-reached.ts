@@ -7,6 +7,7 @@ export const notReached = {
   title: 'Not reached',
   plural: 'parts not reached',
   takes: [],
+  liesAtEnd: true,
   words: [
     ...spoken`
 short of the main|tank|city|street|sewer|house|building|manhole|connection;
@@ -19,6 +20,11 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     'did not reach the main',
   ],
   signs: spoken`
+    can't|cannot|couldn't|could_not|won't|not_able_to|unable_to say|tell|speak|vouch|comment|answer|report you|them|anyone|him|her? anything|a_thing|much|what_'s? about|to|for|on|of|regarding anything|what_'s|whatever_'s? past|beyond? the|your|our? main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection|city_sewer|public_main|rest|last|remainder|inside;
+    rest|remainder|last|final bit|part|stretch|piece|leg|length|foot|feet|few_feet|section? to|before|into|toward|of the|your main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection|city_sewer|public_main|line|lateral|pipe * mystery|unknown|unseen|anyone_'s_guess|anybody_'s_guess|guess|question_mark|not_seen|uninspected|blank;
+    never|didn't|did_not|couldn't|could_not|haven't|can't get|got|gotten|make_it|made_it|come|see|saw|seen all_the_way? in|inside|into|under the|your? main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection|city_sewer|public_main; main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection|city_sewer|public_main 's|is|are|lies|sits past|beyond that|it|there|here , and|so? i|we? didn't|couldn't|can't|never;
+    so|and the|your|our? main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection|city_sewer|public_main wasn't|was_not|isn't|is_not|never * reached|seen|located|found|inspected|viewed; what 's|is|lies past|beyond|after that|it|there|here|this i|we can't|couldn't|cannot|don't say|tell|know|see;
+    whatever 's|is past|beyond|after that|it|there|here|this i|we? didn't|can't|couldn't|cannot|don't say|tell|know|see|saw;
     i|we 've|have not|never come|got|gotten|made_it|been to the house|main|tank|street|city|sewer|building; haven't|have_not|hadn't come|got|gotten|made_it to|into the house|main|tank|street|city|sewer|building;
     didn't|did_not|couldn't|could_not|never|haven't|have_not|wasn't_able_to|unable_to|not get_to|get_as_far_as|got_as_far_as|make_it_to|made_it_to|reach|reached|seen|make|located the|our|your main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection;
     main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection i|we have|haven't|'ve|has|hasn't|did|didn't|could|couldn't|never not_been|not|been? reached|seen|located|found|inspected|viewed|reach|see;
@@ -37,6 +43,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     never reached at all; main * i|we never reached; i|we never reached the main|house|tank|city;
   `,
   notWords: spoken`
+    they|it|liner|lining|lining_crew|installers|somebody|someone|repair|patch|water|sewage|belly|roots stop|stops|stopped|quit|quits|end|ends|ended * short of the;
     see the end of; see the rest of;
     he|she|they|who never|didn't made|make|got|get it|there|to|out; inches short of the; he never made it to; she never made it to; they never made it to;
     feet short of the; never made it out of; couldn't see the; don't see the; can't see the main; never got it;

@@ -24,6 +24,14 @@ export const stopped = {
     no|not getting|going|passing|making|taking round|around|past|through|by|beyond that|this|it|them|her;
     hitting|hit|up_against|against|there_'s|met|meeting something hard|solid|stiff; won't|not_going_to|not_gonna|don't_want_to|i_'d_rather_not force it|her|past|through|by; stopped , and|so|not|main|didn't|never|haven't|i; stopped and i|we 've|haven't|didn't|never;
     isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;
+    ^ nope|no|nah? not|isn't|ain't going|getting|moving|budging|passing|happening through|past|by|around|on|further|farther|anywhere|any_further|any_farther|for_me? $;
+    ^ won't|wouldn't|will_not|can't|cannot|not_gonna go|move|budge|pass|fit|turn|advance|take_it $; , won't|wouldn't|can't|cannot go|move|budge|pass|fit|turn|advance $;
+    furthest|farthest|most|deepest i|we|it|she|this|the_camera|that|he|you can|could|will|'ll|'d|am_able_to|was_able_to? get|got|go|goes|went|gets|reach|reached|made_it|make_it|push|pushed; # and? i_'m|we_'re|that_'s? done $;
+    any|no further|farther than #; no further|farther than #; not|isn't|ain't|won't|wouldn't|can't|cannot|couldn't * further|farther|past|beyond #; i|we 've? push|pushed|pushing as_hard|all_i|until|till; # is|'s my|our|the limit; hit|reached|at|is|'s|that_'s my|our limit;
+    can't|cannot|won't|not_going_to|not_gonna force|muscle|bully it|her|him|the_camera|this|that; that 's|is a|it_,_a no go; no go at|here|there|past|beyond; end|ends|ended|finish|finished|wind|wound|winds up? stuck|jammed|wedged;
+    goes|go|get|gets|got|gone to # and no|then_no|stops|stopped|that_'s_it|quits|jams|sticks; that 's|is it for|with the? camera|me|us|head|push;
+    where|here|there it|she|he|this|the_camera|camera|me|i|we|head gives_up|gave_up|quits|quit|jams|jammed|hangs_up|hung_up|stops_dead|stalls|stalled|parks|runs_out;
+    camera|head|she|it|i|we 's|am|'m|are|'re|is? stalled|stalls|beat|beaten|defeated|done_for|licked;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;
@@ -73,6 +81,8 @@ export const stopped = {
     if|when|where|unless|until i|you|we|they|it|the_camera can't|cannot|couldn't|won't|don't|doesn't get|go|pass|push|fit|make * past|by|through|around|on|further|over;
     stays at the home|house; can't push on it|that; isn't going anywhere; not going anywhere; it can't go on like; it can't continue;
     won't move the; it won't move much; it won't go on the; it won't pass a|the inspection;
+    say|says|said|tell|tells|told|know|see|saw|show|shows|forget|remember|remembers|note|write|mark * where it|she|this stops|stopped|quits|quit; where it|she|this quits|quit|stops|stopped * ing|climbing|raining|being|getting|going; can't|won't force you|him|them|anyone|people;
+    push|pushed|pushing as_hard|all_i and|but|then through|past; by the furthest; furthest|farthest you|i can see|imagine;
     stop there; stop right there; stopped to look; stopped to; stopped by; stopped in; stopped at the store;
     stopped at the; stop me; stop at the|a|his|her|night; can't get over; can't get enough; can't go wrong; can't push that;
     can't push up; can't make out; won't get into; can't get a; couldn't get a; can't get my; stopped for;

@@ -21,7 +21,7 @@ export const afterCount: Readonly<Record<string, readonly string[]>> = {
     defects; issues; problems; volts; amps; watts; pounds; ounces; quarts; steps; rungs; flushes; buckets;
     bands; cylinder; millimeters; millimetres; mil; mils; mph; psi; points; different; separate; of those;
     of these; total; yards; meters; metres; fittings; rooms; doors; cars; calls; jobs; percent chance; dog; way;
-    man; person; guy; by; maybe one; plus; odd; family; plex; car; and done; weeks ago; lots; bags; inspections;
+    man; person; guy; maybe one; plus; odd; family; plex; car; weeks ago; lots; bags; inspections;
     scopes; feeders; of em; of 'em;
   `,
   temperature: spoken`

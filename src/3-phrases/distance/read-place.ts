@@ -213,6 +213,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     goesOnToSay.test(tokens[to]?.text ?? '') ||
     startsPhraseSoon(context, to) ||
     opensRange(tokens, to, value) ||
+    isByThing(tokens, to) ||
     tail !== null;
   // "All plastic since forty five."
   const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
@@ -233,6 +234,10 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     isEnd;
   return opens && follows ? made('bare') : null;
 }
+
+/** "Held up at eight by a wad of roots", and not "eight by ten". */
+const isByThing = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'by' && /^(a|an|the|this|that|these|those|some|more|what|something|roots?)$/.test(tokens[at + 1]?.text ?? '');
 
 const rangeWords = phraseSet(rangeBetween);
 
