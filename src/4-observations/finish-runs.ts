@@ -51,7 +51,9 @@ function endOf(reading: Reading, run: RunState): RunState['end'] {
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
   if (!end)
-    return items.length > 0 ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items) ?? leftOff(items)) : null;
+    return items.length > 0
+      ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items) ?? leftOff(items))
+      : null;
   const reason: EndReason = endKinds[end.kind] ?? 'other';
   return { at: end.at ?? (run.furthest > 0 ? run.furthest : null), reason };
 }

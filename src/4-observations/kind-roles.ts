@@ -16,7 +16,9 @@ export const placelessKinds: ReadonlySet<string> = new Set(
 );
 
 /** Kinds that lie where their run ends. */
-export const lastPlaceKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.liesAtEnd).map((kind) => kind.name));
+export const lastPlaceKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.liesAtEnd).map((kind) => kind.name),
+);
 
 /** Kinds a run ends with, and the reason they give. */
 export const endKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(

@@ -3,8 +3,8 @@
  * one."), and is held against the furthest place read on the way out: near it in the talk it lies there; where the camera was
  * read well past it afterwards it ended nothing, and is doubted.
  */
-import { endKinds, lastPlaceKinds } from './kind-roles.ts';
-import { type Item, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
+import { endKinds, lastPlaceKinds, openingKinds } from './kind-roles.ts';
+import { type Item, isPlaceGuessed, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
 
 /** A place said so many sentences before or after what ends the run may be its place. */
 const BEFORE_SENTENCES = 3;
@@ -24,6 +24,7 @@ export function settleEnds(reading: Reading): void {
     if (!end) continue;
     const beside = furthestBeside(reading, run, end, items);
     if (beside !== null) moveEnd(end, beside, items);
+    else doubtBorrowed(end);
     doubtPassed(run, end, items);
   }
 }
@@ -85,4 +86,11 @@ export function placeAtEnd(reading: Reading, run: RunState): void {
     item.flags = item.flags.filter((flag) => flag.about !== 'at');
     if (run.end?.reason !== 'stopped') item.evidence.notes.push(PLACE_GUESSED);
   }
+}
+
+/** "The main is across the road": named without a number and without pointing at it, it may well not be where the last thing was. */
+function doubtBorrowed(end: Item): void {
+  if (!openingKinds.has(end.kind) || end.evidence.hasExistential || end.basis !== 'nearby') return;
+  if (isPlaceGuessed(end) && end.evidence.placeRule === 'same place as the thing before')
+    end.flags.push({ reason: 'distance-unsure', about: 'at', detail: 'no distance was said with it' });
 }

@@ -71,6 +71,7 @@ export const stopped = {
     cannot pass; end of the push at;
   `,
   notWords: spoken`
+    won't|wouldn't|doesn't pass|survive|fail an|its|the? inspection|test; won't|wouldn't|doesn't go away|bad|far|well|by_itself|unnoticed;
     can't|couldn't|cannot get the|a|my|any light|picture|lens|tool|hand|focus|angle on|around|to|through|in;
     stuck at the|home|work|his|her; going on about|a|the|vacation|holiday; i 'm not going on a;
     i|we|he|she|they 'm|am|'s|is|'re|are not making it|this|that|any up; ain't making it|this|that up; full stop , full;

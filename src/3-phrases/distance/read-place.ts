@@ -237,7 +237,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
 
 /** "Held up at eight by a wad of roots", and not "eight by ten". */
 const isByThing = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.text === 'by' && /^(a|an|the|this|that|these|those|some|more|what|something|roots?)$/.test(tokens[at + 1]?.text ?? '');
+  tokens[at]?.text === 'by' &&
+  /^(a|an|the|this|that|these|those|some|more|what|something|roots?)$/.test(tokens[at + 1]?.text ?? '');
 
 const rangeWords = phraseSet(rangeBetween);
 
