@@ -2,26 +2,33 @@
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { kindTakes } from './claim.ts';
 import { type Mark, markOf } from './mark-places.ts';
 import type { Sentence } from './sentence.ts';
 
 /** What an arrangement costs; fitted on talks with known places, and only the order of size matters. */
 const costs = {
-  sentence: 0.2,
-  breath: 1.5,
-  breathLater: 0.1,
+  sentence: 0.17,
+  breath: 1.7,
+  breathLater: 0.2,
+  breathShared: 0.4,
+  toldNext: 0.4,
+  fits: 0.4,
+  misfits: 0.4,
   shared: 0.84,
-  sharedWanting: 1.32,
+  sharedWanting: 0.8,
   unusedPlace: 1.3,
-  unusedBeside: 0.98,
+  unusedBeside: 1.2,
   bothWays: 0.3,
-  unplaced: 1.96,
-  split: 0.35,
-  told: 1.2,
+  unplaced: 1.8,
+  split: 0.2,
+  told: 1.5,
   chat: 0.5,
   talk: 1.6,
   talkBreath: 0.15,
 } as const;
+/** So many things at most are left without a place before one is given the place before them. */
+const MOST_LEFT = 6;
 /** A place this many sentences away is not waited for. */
 export const REACH_SENTENCES = 4;
 
@@ -49,6 +56,8 @@ export interface Choice {
   readonly cost: number;
   /** How many things of each gap go to the place before it; the rest go to the one after. */
   readonly splits: readonly number[];
+  /** How many of the first of those are left without a place all the same. */
+  readonly left: readonly number[];
 }
 
 /** A stretch of one run, as places with the things that stand between them. */
@@ -69,7 +78,8 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases, brea
     }
     const named = phrasesOf(sentence.phrases, 'thing').map((phrase) => phrase.kind);
     const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0, breaths);
-    if (mark?.sort !== 'thing' && named.length > 0) lastKinds = named;
+    // "Is that grease? That's grease.": asked, and then found.
+    if (mark?.sort !== 'thing' && named.length > 0 && !sentence.isQuestion) lastKinds = named;
     if (mark === null) continue;
     if (mark.sort === 'thing') {
       // "Back pitch here. Eighteen to twenty two. The water runs the wrong way.": said twice, placed once.
@@ -96,7 +106,7 @@ export interface Habit {
 /** The cheapest way to share out the things of a stretch among its places, for a speaker of some habit. */
 export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], habit: Habit): Choice {
   // One column for each answer to "did the place before this gap get a thing from its other side?".
-  let best: (Choice | null)[] = [{ cost: 0, splits: [] }, null];
+  let best: (Choice | null)[] = [{ cost: 0, splits: [], left: [] }, null];
   gaps.forEach((things, index) => {
     const before = anchors[index - 1];
     const after = anchors[index];
@@ -104,29 +114,46 @@ export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], 
     for (const [isUsed, choice] of best.entries()) {
       if (choice === null) continue;
       for (let split = 0; split <= things.length; split += 1) {
-        const ofBefore = things.slice(0, split);
-        const ofAfter = things.slice(split);
-        if (ofAfter.length > 0 && after?.sort !== 'place' && split < things.length && before !== undefined) continue;
-        const cost =
-          choice.cost +
-          backCost(ofBefore, before, habit, breaths) +
-          onCost(ofAfter, after, habit, breaths) +
-          (split > 0 && split < things.length ? costs.split : 0) +
-          (before?.sort === 'place' && isUsed === 1 && split > 0 ? costs.bothWays : 0) +
-          (before?.sort === 'place' && before.isLone && !before.mayEnd && isUsed === 0 && split === 0
-            ? before.isBesideUnread
-              ? costs.unusedBeside
-              : costs.unusedPlace
-            : 0);
-        const column = ofAfter.length > 0 && after?.sort === 'place' ? 1 : 0;
-        const held = next[column];
-        if (!held || cost < held.cost) next[column] = { cost, splits: [...choice.splits, split] };
+        if (split < things.length && after?.sort !== 'place' && before !== undefined) continue;
+        const ofAfter = onCost(things.slice(split), after, habit, breaths);
+        const column = split < things.length && after?.sort === 'place' ? 1 : 0;
+        for (let left = 0; left <= (before?.sort === 'place' ? Math.min(split, MOST_LEFT) : 0); left += 1) {
+          const ofBefore = things.slice(left, split);
+          const isTaken = before?.sort === 'place' && ofBefore.length > 0;
+          const cost =
+            choice.cost +
+            ofAfter +
+            backCost(ofBefore, before, habit, breaths) +
+            things.slice(0, left).reduce((sum, thing) => sum + leftCost(thing), 0) +
+            (isTaken && split < things.length ? costs.split : 0) +
+            (isTaken && isUsed === 1 ? costs.bothWays : 0) +
+            (before?.sort === 'place' && isUsed === 0 && !isTaken ? unusedCost(before) : 0);
+          const held = next[column];
+          if (!held || cost < held.cost)
+            next[column] = { cost, splits: [...choice.splits, split], left: [...choice.left, left] };
+        }
       }
     }
     best = next;
   });
   return best.filter((choice) => choice !== null).reduce((a, b) => (b.cost < a.cost ? b : a));
 }
+
+/** What it costs to give a thing no place: little where the next sentence names it again with one. */
+const leftCost = (thing: Mark & { sort: 'thing' }): number => (thing.isToldNext ? costs.toldNext : costs.unplaced);
+
+const unusedCost = (place: Mark & { sort: 'place' }): number => {
+  if (!place.isLone || place.mayEnd) return 0;
+  return place.isBesideUnread ? costs.unusedBeside : costs.unusedPlace;
+};
+
+/** A stretch is told of what has a length, and a spot of what has none. */
+const fitCost = (things: Things, { place }: Mark & { sort: 'place' }): number =>
+  place.distance.toFeet === null
+    ? 0
+    : things.some((thing) => thing.kinds.some((kind) => kindTakes(kind, 'to')))
+      ? -costs.fits
+      : costs.misfits;
 
 type Things = readonly (Mark & { sort: 'thing' })[];
 type Anchor = Stretch['anchors'][number];
@@ -139,18 +166,21 @@ const between = (breaths: readonly number[], one: Sentence, two: Sentence): numb
 function backCost(things: Things, anchor: Anchor | undefined, habit: Habit, breaths: readonly number[]): number {
   const [first, ...later] = things;
   if (first === undefined) return 0;
-  if (anchor === undefined) return things.length * costs.unplaced;
+  if (anchor === undefined) return things.reduce((sum, thing) => sum + leftCost(thing), 0);
   const apart = Math.max(0, first.sentence.index - anchor.sentence.index - 1);
   if (anchor.sort === 'whole')
     return Math.min(
-      costs.unplaced,
-      (things.some((thing) => thing.isWanting) ? costs.sharedWanting : costs.shared) + apart * costs.sentence,
+      leftCost(first),
+      (things.some((thing) => thing.isWanting) ? costs.sharedWanting : costs.shared) +
+        apart * costs.sentence +
+        between(breaths, anchor.sentence, first.sentence) * costs.breathShared,
     );
   return (
     apart * costs.sentence +
     between(breaths, anchor.sentence, first.sentence) * costs.breath +
     later.reduce((sum, thing) => sum + between(breaths, first.sentence, thing.sentence), 0) * costs.breathLater +
     habit.before +
+    fitCost(things, anchor) +
     (anchor.looksBack ? costs.told : 0) -
     (apart === 0 && pointsBack.test(first.sentence.text) ? costs.chat : 0)
   );
@@ -169,6 +199,7 @@ function onCost(things: Things, anchor: Anchor | undefined, habit: Habit, breath
     (apart + spreadOver / 2) * costs.sentence +
     things.reduce((sum, thing) => sum + between(breaths, thing.sentence, anchor.sentence), 0) * costs.breath +
     habit.after +
+    fitCost(things, anchor) +
     (looksOn.test(anchor.sentence.text) ? costs.chat : 0) +
     (anchor.looksBack && apart === 0 ? -costs.chat : 0) +
     (anchor.isLone ? 0 : stops > 0 ? costs.talk : costs.talkBreath)

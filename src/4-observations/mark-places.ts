@@ -21,6 +21,8 @@ export type Mark =
       readonly sentence: Sentence;
       readonly isWanting: boolean;
       readonly kinds: readonly KindName[];
+      /** Whether the sentence after it, in the same breath, names something with a place. */
+      readonly isToldNext: boolean;
     }
   /** Gives a place and names nothing. */
   | {
@@ -104,18 +106,19 @@ export function markOf(
       phrase.family === 'thing' || phrase.family === 'material' || (phrase.family === 'angle' && phrase.isNoun),
   );
   if (!hasThing) {
-    if (isAnotherAlone(sentence.text)) return { sort: 'thing', sentence, isWanting: true, kinds: [] };
+    if (isAnotherAlone(sentence.text))
+      return { sort: 'thing', sentence, isWanting: true, kinds: [], isToldNext: false };
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
     if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
     const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
-    // "Fifteen. Make it fifteen and a half.": one place said twice.
-    if (!isFirst && correctsPlace(sentences, sentence, phrases)) {
-      // "Six. Tee. Make that seven.": the tee has the place before it.
-      const before = sentences[sentence.index - 1];
-      const isOfThing =
-        before?.phrases.some(({ family }) => family === 'thing') && !phrasesOf(before.phrases, 'distance')[0];
-      return isOfThing ? { sort: 'whole', sentence } : null;
-    }
+    // "Fifteen. Make it fifteen and a half.": one place said twice. "Six. Tee. Make that seven.": it may be the tee's.
+    const isAnew = !isFirst && correctsPlace(sentences, sentence, phrases);
+    const before = sentences[sentence.index - 1];
+    if (
+      isAnew &&
+      (!before?.phrases.some(({ family }) => family === 'thing') || phrasesOf(before.phrases, 'distance')[0])
+    )
+      return null;
     const end = endTold(sentences, sentence);
     if (isTalk || end === 'plain') return { sort: 'whole', sentence };
     const place = places.at(-1)!;
@@ -124,7 +127,7 @@ export function markOf(
       sentence,
       place,
       isLone: isLone(sentence, place, phrases),
-      mayEnd: end === 'beside',
+      mayEnd: end === 'beside' || isAnew,
       looksBack: looksBack({ sentence, place }, phrases),
       isBesideUnread: isBesideUnread(sentences, sentence, breaths),
     };
@@ -156,7 +159,18 @@ export function markOf(
     return null;
   const kinds = open.map((claim) => claim.kind);
   const isWanting = open.some((claim) => claim.source === 'word' || kindTakes(claim.kind, 'degree'));
-  return { sort: 'thing', sentence, isWanting, kinds };
+  return { sort: 'thing', sentence, isWanting, kinds, isToldNext: isToldNext(sentences, sentence, breaths) };
+}
+
+/** "There's a sock in it. A child's sock, at five feet." */
+function isToldNext(sentences: readonly Sentence[], sentence: Sentence, breaths: readonly number[]): boolean {
+  const next = sentences[sentence.index + 1];
+  return (
+    next !== undefined &&
+    breaths[next.index] === breaths[sentence.index] &&
+    next.phrases.some(({ family }) => family === 'thing') &&
+    phrasesOf(next.phrases, 'distance').length > 0
+  );
 }
 
 /** A sentence of fewer tokens than this says nothing of its own. */

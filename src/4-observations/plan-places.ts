@@ -27,7 +27,7 @@ const LEAN_MOST = 4;
 const WEIGHT = 0.6;
 const ROUNDS = 3;
 /** A place that another habit, stronger or weaker by this, would have given otherwise is a guess. */
-const DOUBT = 0.4;
+const DOUBT = 0.3;
 
 export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lean: number): PlacePlan {
   const breaths = breathsOf(sentences, phrases.tokens);
@@ -63,7 +63,7 @@ function planParts(parts: readonly Stretch[], breaths: readonly number[], lean: 
     gaps.forEach((things, index) => {
       const before = anchors[index - 1];
       if (before?.sort !== 'place' || lone.get(before.sentence.index) !== 'both') return;
-      for (const thing of things.slice(0, choices[part]!.splits[index] ?? things.length))
+      for (const thing of things.slice(choices[part]!.left[index], choices[part]!.splits[index] ?? things.length))
         if (!otherwise.has(thing.sentence.index)) otherwise.set(thing.sentence.index, null);
     });
   });
@@ -83,7 +83,7 @@ function shareSaidFirst(parts: readonly Stretch[], choices: readonly Choice[], l
   parts.forEach(({ anchors, gaps }, part) => {
     gaps.forEach((things, index) => {
       const split = choices[part]!.splits[index] ?? things.length;
-      if (split > 0 && anchors[index - 1]?.sort === 'place') first += 1;
+      if (split > (choices[part]!.left[index] ?? 0) && anchors[index - 1]?.sort === 'place') first += 1;
       if (split < things.length && anchors[index]?.sort === 'place') last += 1;
     });
   });
@@ -91,11 +91,12 @@ function shareSaidFirst(parts: readonly Stretch[], choices: readonly Choice[], l
 }
 
 /** Which place each thing of a stretch is given, by its sentence. */
-function placesOf({ anchors, gaps }: Stretch, { splits }: Choice): Map<number, number> {
+function placesOf({ anchors, gaps }: Stretch, { splits, left }: Choice): Map<number, number> {
   const places = new Map<number, number>();
   gaps.forEach((things, index) => {
     const split = splits[index] ?? things.length;
     things.forEach((thing, at) => {
+      if (at < (left[index] ?? 0)) return;
       const anchor = at < split ? anchors[index - 1] : anchors[index];
       if (anchor?.sort === 'place') places.set(thing.sentence.index, anchor.place.distance.feet);
     });
@@ -111,7 +112,7 @@ function laidOut(parts: readonly Stretch[], choices: readonly Choice[]): Pick<Pl
       const split = choices[part]!.splits[index] ?? things.length;
       const before = anchors[index - 1];
       const place = anchors[index];
-      if (before?.sort === 'place' && split > 0)
+      if (before?.sort === 'place' && split > (choices[part]!.left[index] ?? 0))
         lone.set(before.sentence.index, lone.has(before.sentence.index) ? 'both' : 'next');
       if (place?.sort !== 'place') return;
       const taken = things
