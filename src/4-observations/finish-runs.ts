@@ -96,9 +96,14 @@ function reachedEnd(items: readonly Item[]): RunState['end'] {
   return placed.every((item) => furthestOf(item) <= (last.at ?? 0)) ? { at: last.at, reason } : null;
 }
 
+const LEAP_FEET = 60;
+
 /** Where nothing says how a run ended, the furthest thing seen is where it was left. */
 function leftOff(items: readonly Item[]): RunState['end'] {
-  const at = Math.max(0, ...items.filter((item) => !item.evidence.isOnWayBack).map(furthestOf));
+  const places = items.filter((item) => !item.evidence.isOnWayBack).map(furthestOf);
+  const sorted = places.sort((a, b) => a - b);
+  // A number far beyond all others is no reading of the counter.
+  const at = sorted.findLast((feet, index) => feet <= (sorted[index - 1] ?? 0) + LEAP_FEET) ?? 0;
   return at > 0 ? { at, reason: 'other' } : null;
 }
 
@@ -106,6 +111,9 @@ function decideDirection(run: RunState, before: RunState | null): void {
   const reached = run.end?.reason ?? 'other';
   // A run that reached the main, a tank or a manhole went with the flow, unless the talk plainly says otherwise.
   if (/^(main|tank|manhole)$/.test(reached) && !run.isDirectionPlain) run.direction = 'downstream';
+  // "The upstairs toilet's pulled": from there no other way is likely.
+  if (run.direction === 'upstream' && !run.isDirectionPlain && run.access !== null && leadsDown(run.access))
+    run.direction = reached === 'end-of-line' ? 'upstream' : 'downstream';
   if (run.direction !== null) return;
   if (run.isOppositeWay && before?.direction) {
     run.direction = before.direction === 'downstream' ? 'upstream' : 'downstream';

@@ -19,7 +19,7 @@ import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { disownsName } from './disown-name.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
 import { SAME_FEET } from './items.ts';
-import { openingKinds, placelessKinds } from './kind-roles.ts';
+import { limitKinds, openingKinds, placelessKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
@@ -208,7 +208,9 @@ function needsRun(reading: Reading, sentence: Sentence, claims: readonly Claim[]
   const { tokens } = reading.phrases;
   const isNow = (claim: Claim): boolean => {
     const assertion = assertClaim(claim, claims, sentence, tokens);
-    return claim.place !== null && claim.source !== 'weak' && assertion.aside === null && !assertion.isDenied;
+    // "I put a four foot bar on it and it wouldn't budge": a hindrance is met on the way, or before there is one.
+    const isFound = claim.place !== null && claim.source !== 'weak' && !limitKinds.has(claim.kind);
+    return isFound && assertion.aside === null && !assertion.isDenied;
   };
   const hasAccess = reading.sentences
     .slice(0, sentence.index)

@@ -73,6 +73,11 @@ export const fittingKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.group === 'fitting').map((kind) => kind.name),
 );
 
+/** Kinds that tell of the inspection and not of the pipe. */
+export const limitKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.group === 'limit').map((kind) => kind.name),
+);
+
 /** Kinds that are also what is done about a pipe. */
 export const remedyKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isRemedy).map((kind) => kind.name));
 

@@ -10,16 +10,19 @@ export function resumeOutward(reading: Reading, sentence: Sentence): void {
   const run = currentRun(reading);
   if (!run || run.way === 'out' || reading.isSummary || run.end !== null) return;
   const names = sentence.phrases.some(({ family }) => family === 'thing' || family === 'material');
+  // "Forty even.": a number that is all there is to the sentence is read off the counter.
+  const isAlone = sentence.to - sentence.from <= ALONE_TOKENS;
   if (
     phrasesOf(sentence.phrases, 'distance').some(
       ({ distance }) =>
         distance.feet > run.furthest + 1 &&
-        (distance.frame !== 'bare' || (names && distance.feet < run.furthest + FAR_FEET)),
+        (distance.frame !== 'bare' || ((names || isAlone) && distance.feet < run.furthest + FAR_FEET)),
     )
   )
     run.way = 'out';
 }
 
+const ALONE_TOKENS = 3;
 /** A bare number this far beyond everything reached so far, in feet, is no counter reading (a room, a house number). */
 const FAR_FEET = 90;
 

@@ -14,7 +14,7 @@ import { FIRST_RUN_SUM, gatherSigns, hasSign } from './weigh-start.ts';
 const DETAILS_SENTENCES = 3;
 
 const bringsBack =
-  /\b(back in|push back in|going back in|pushing again|go again|going again|forward again|push again|heading out again|back out again|resume)\b/;
+  /\b(back in|push back in|going back in|pushing again|go again|going again|forward again|push again|heading out again|back out again|resume|try (it |that |her |him )?again|(second|another|one more) (try|go|attempt|push)|take two)\b|^(okay |alright |now |and |so )*(again|once more)$/;
 
 const otherWay: Readonly<Record<Direction, Direction>> = { downstream: 'upstream', upstream: 'downstream' };
 

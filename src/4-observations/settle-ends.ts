@@ -3,7 +3,7 @@
  * one."), and is held against the furthest place read on the way out: near it in the talk it lies there; where the camera was
  * read well past it afterwards it ended nothing, and is doubted.
  */
-import { endKinds, lastPlaceKinds, openingKinds } from './kind-roles.ts';
+import { downstreamNames, endKinds, lastPlaceKinds, openingKinds } from './kind-roles.ts';
 import { type Item, isPlaceGuessed, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
 
 /** A place said so many sentences before or after what ends the run may be its place. */
@@ -22,6 +22,10 @@ export function settleEnds(reading: Reading): void {
     const items = liveItems(reading, run.n).filter((item) => !item.evidence.isOnWayBack);
     const end = items.findLast((item) => endKinds[item.kind] !== undefined && item.status === 'present');
     if (!end) continue;
+    // "As far as I get, and I never saw the house": the line goes on, so it did not end there.
+    const shortOf = items.some((item) => lastPlaceKinds.has(item.kind) && item.status === 'present');
+    const instead = downstreamNames.get(end.kind);
+    if (shortOf && instead && end.evidence.source === 'sign') end.kind = instead;
     const beside = furthestBeside(reading, run, end, items);
     if (beside !== null) moveEnd(end, beside, items);
     else doubtBorrowed(end);

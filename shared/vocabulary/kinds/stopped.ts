@@ -32,6 +32,7 @@ export const stopped = {
     goes|go|get|gets|got|gone to # and no|then_no|stops|stopped|that_'s_it|quits|jams|sticks; that 's|is it for|with the? camera|me|us|head|push;
     where|here|there it|she|he|this|the_camera|camera|me|i|we|head gives_up|gave_up|quits|quit|jams|jammed|hangs_up|hung_up|stops_dead|stalls|stalled|parks|runs_out;
     camera|head|she|it|i|we 's|am|'m|are|'re|is? stalled|stalls|beat|beaten|defeated|done_for|licked;
+    i|we|so|it|camera pull|pulled|pulls|draw|drew up|short at #; i|we|so pull|pulled up short|there|here|at; not|isn't|won't|wouldn't|refuse_to|don't_want_to|i_'d_rather_not|daren't stick|sticking|put|putting|run|running|take|taking|send|sending|risk|risking|push|pushing|shove|shoving the|my? camera|head|it under|through|into|past|beyond|in that|it|there|this|them;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;

@@ -38,6 +38,12 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
   {
     cue: 'pull-back',
     words: spoken`
+      pull|pulling|bring|bringing|reel|reeling|wind|winding|spool|spooling|haul|hauling|drag|dragging|draw|drawing|roll|rolling|crank|cranking|fetch|fetching|work|working|back|backing it|her|him|this|that|the_camera|the_cable|the_head|the_rod|camera|cable|everything|the_whole_thing on? back|home|out_of_there|out_of_here|in;
+      pull|pulling|back|backing|haul|hauling|wind|winding|spool|spooling it|her|him|the_camera|the_cable|camera|cable on? out|up; take|taking it|her|him|the_camera on? back|home;
+      let's|let_me|let_us|we_'ll|i_'ll|i_'m_gonna|i_'m_going_to|we_'re_going_to|gonna|now|so|time_to pull|reel|wind|retrieve|withdraw|retract|spool|haul|drag|dragging|winding|hauling|spooling it|her|up|out|back|in|home|the_camera|the_cable? $;
+      let's|let_me|let_us|we_'ll|i_'ll|gonna|going_to|time_to|start|starting|starts|now|we|i|she head|heading|come|coming|go|going|work|working|move|moving|start|starting on|slowly|slow? back|home|backwards|backward $;
+      let's|let_me|let_us|we_'ll|i_'ll|gonna|going_to|time_to|start|starting|now|we|i head|heading|come|coming|go|going|start|starting on? home; go|going|coming|moving|running backwards|backward $; in reverse $; now in reverse; in reverse now; coming|come|heading|head back to|toward|towards you|me|us|the_truck|the_cleanout|the_opening|where;
+      ^ pulling|retrieving|reeling|winding|spooling|hauling|dragging slow|slowly|now|again|up|cable? $; on the|my|our pull|retrieve|haul|trip_back|ride_back|way_in; wind|winding|reel|reeling|spool|spooling up * cable|rod|line|camera; wind|winding|reel|reeling|spool|spooling|haul|hauling up|back $; start|starting|begin|beginning the|my|our retrieval|retrieve|pull_back|way_back;
       pulling back; pulling it back; pulling her back; pull back; pulling out; coming back; come back out;
       coming home; comin' home; coming back out; coming out; on the way back; on my way back; on the way out;
       on the way home; backing up; backing out; backing it out; backing her out; reversing; withdrawing;
@@ -194,7 +200,10 @@ export const notCameraCues: readonly string[] = spoken`
   number nothing; nothing to; run over; run one|two|three|four|1|2|3|4 over|done|finished|complete|completed|ended|ends;
   in through the joint|joints|wall|crown|top|bottom|hole|crack|side|bell|hub|break|gap; coming in through the;
   up on the left|right|top|side;
-  come back and; coming back to; come back to; comes back up; backing up on; backed up; back up on them;
+  coming|come|came|comes|pop|popping out the|on_the|at_the|on|into|in|at|from|under|of|underneath far|other|opposite|end|next|top|bottom|main|manhole|tank|street|city|road|chamber|sewer|side;
+  water|tub|toilet|sink|sewage|basement|shower|drain|drains|line|it|floor|washer|bathroom 's|is|was|are|keeps|starts|started|been|were|not backing up; backing up in|into|from|at|behind|onto|through|on;
+  pull|pulling|pulled|come|coming|go|going|back|move|moving|bring it|her|up? back|up a|one|two|an|another|just|about|some|half foot|feet|bit|hair|little|touch|inch|smidge|tad|few|more; not returning; returning calls|the|my|her|his|tenant|tenants; coming|comes|come|came|be|going back with|on|in|at|tomorrow|later|next|after|another|for|from|around|again|when|if|because|every|each|this;
+  come back and; coming back to|for; come back to; comes back up; backing up on; backed up; back up on them;
   backs up; it comes back; coming out of it; coming out of the; coming out of that; comes out of; come out of;
   came out; coming out here; come back later; i will come back; i 'll come back; we 'll come back;
   let me pull|draw|bring it back; pull|draw|bring it back and|a|just|so|up; back a bit|foot|little|touch|hair; start to finish;
