@@ -112,7 +112,8 @@ function decideDirection(run: RunState, before: RunState | null): void {
   // A run that reached the main, a tank or a manhole went with the flow, unless the talk plainly says otherwise.
   if (/^(main|tank|manhole)$/.test(reached) && !run.isDirectionPlain) run.direction = 'downstream';
   // "The upstairs toilet's pulled": from there no other way is likely.
-  if (run.direction === 'upstream' && !run.isDirectionPlain && run.access !== null && leadsDown(run.access))
+  const isOwnAccess = run.access !== null && run.access !== before?.access;
+  if (isOwnAccess && run.direction === 'upstream' && !run.isDirectionPlain && leadsDown(run.access ?? ''))
     run.direction = reached === 'end-of-line' ? 'upstream' : 'downstream';
   if (run.direction !== null) return;
   if (run.isOppositeWay && before?.direction) {

@@ -56,6 +56,10 @@ export const noSignals: Signals = {
 const notDone =
   /\b(wanted to|would have|would 've|'d have|meant to|hoped to|was going to|could have|tried to|planned to|i tried|couldn't|could not|wasn't|wouldn't|another day|if you want|if you 'd like|after this|when i 'm done|later on|next time|should|you 'd have to|i 'd come|won't let|the plan is|plan is|next door|next house|next job|next stop|tomorrow|another time)\b/;
 
+/** "I did want to go up the other way": an opening and a way that were not taken, where nothing else follows. */
+const wished =
+  /\b(wanted to|did want to|would have (liked|gone|used|preferred)|would 've|'d have|meant to|hoped to|was hoping to|was going to|tried to|planned to|i tried)\b(?!.*\b(but|so|instead)\b.*\b(i 'm|we 're|i am|we are|i 'll|we 'll|going|heading|using|from|zero)\b)/;
+
 /** The counter's nought named by itself: "Zero.", "zero going up". */
 const bareZero =
   /^(okay |and |so |now )?(zero|0|nought)( again)?$|(?<!point )\b(zero|0) (going|heading|headed|again|once more|and going)\b|(?<!point )\b(zero|0)$/;
@@ -137,12 +141,13 @@ function signsIn(sentence: Sentence, from: number, text: string, tokens: readonl
   const phrases = sentence.phrases.filter((phrase) => phrase.from >= from);
   const cues = new Set(phrasesOf(phrases, 'camera').map((phrase) => phrase.cue));
   const headings = phrasesOf(phrases, 'heading').filter((heading) => !isRuledOut(heading, sentence, tokens));
-  const heading = chooseHeading(headings, tokens, text);
+  const isWished = wished.test(text);
+  const heading = isWished ? null : chooseHeading(headings, tokens, text);
   const number = spokenOf.test(text) ? null : numberOf(text);
   return {
     direction: heading?.direction ?? null,
     isPlain: heading?.isPlain ?? false,
-    hasAccess: cues.has('access'),
+    hasAccess: cues.has('access') && !isWished,
     isEntering: cues.has('enter'),
     isZero: cues.has('zero') || bareZero.test(text),
     isZeroed: (cues.has('zero') || bareZero.test(text)) && setsToZero.test(text),

@@ -119,7 +119,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
     cue: 'access',
     words: spoken`
       cleanout; cleanouts; roof vent; the vent; vent stack; the stack; main vent; plumbing vent; vent pipe;
-      big vent; pulled toilet; pulled the toilet;
+      ^ city|street|alley|road|yard|back? manhole in|at|on|by|behind|out|off; big vent; pulled toilet; pulled the toilet;
       use|using|used|try|trying|take|taking|taken|took|choose|choosing|borrow|borrowing the|that|this|their|a one|1 by|in|at|off|under|out|behind|near|next|on|over|beside|outside|around|against|between|below|above;
       vent|stack on|over|above the|my|our|their|a roof|kitchen|bath|bathroom|laundry|garage|hall|north|south|east|west|back|front|rear|addition; another|that_one|this_one by|beside|near|behind|under|at|off|in the|a|my;
       toilet|commode|stool|wc|throne|loo 's|is|was|has_been? up|off|out|pulled|lifted|away|removed; taken|took|take|taking|lifted|lifting|picked|popped|got|have up|off|out the|a|my|our|their|that * toilet|commode|stool|wc|loo;
