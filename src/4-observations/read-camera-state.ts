@@ -51,7 +51,12 @@ export function noteLandmarks(reading: Reading, sentence: Sentence, claims: read
     if (verb < 1 || before.length - verb > LANDMARK_TOKENS) continue;
     const words = before
       .slice(Math.max(0, verb - 2), verb)
-      .filter((word) => !/^(the|a|an|of|near|far|edge|he|says|that|it|and|so)$/.test(word));
+      .filter(
+        (word) =>
+          !/^(the|a|an|of|near|far|edge|he|says|that|it|and|so|okay|now|then|there|here|this|i|we|they|yeah|well|again)$/.test(
+            word,
+          ),
+      );
     if (words.length > 0)
       run.landmarks.push({ words: words.join(' '), feet: place.distance.feet, sentence: sentence.index });
   }

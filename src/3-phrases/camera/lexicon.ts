@@ -195,7 +195,7 @@ export const notCameraCues: readonly string[] = spoken`
   just|right|over|on|from the other side; the other side there|is|'s|of; spot|bit|sliver|speck|ray|patch|circle|bits of daylight; daylight through|in|between|at_the|around|behind|above;
   nothing that|to|in|here|there|of|but|on_the|wrong|yet|new|else; now i|we 'm|'re pushing and|but|it|through|past;
   from|at|toward|on the other end|side; zero in on; zero defects|roots|cracks|problems|issues|offsets|leaks|fall|slope|pitch|doubt|chance|visibility|picture|view|reason|point|complaints;
-  point zero; zero point; clear the|that|this|it line|drain|blockage|stoppage|roots|up|out|debris; reset the|that toilet|pipe;
+  point zero; zero point; from zero|nought to|through|thru|out|up|until|till|clear; between zero|nought and; clear the|that|this|it line|drain|blockage|stoppage|roots|up|out|debris; reset the|that toilet|pipe;
   next one|up is|are? light|heavy|roots|fine|good|clean|open|same|joint; reading nothing; nothing on the bottom|top|left|right|wall|sides;
   number nothing; nothing to; run over; run one|two|three|four|1|2|3|4 over|done|finished|complete|completed|ended|ends;
   in through the joint|joints|wall|crown|top|bottom|hole|crack|side|bell|hub|break|gap; coming in through the;

@@ -9,6 +9,12 @@ const REACH_TOKENS = 10;
 
 const soft =
   "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see)*";
+const stays =
+  /\b(still|same)( \S+){0,2}( like| this| that| there| here| way| in it| under| going| bad| heavy| wet)* (at|around|by)( about| around)?$/;
+const loses =
+  /\b(i|we) (lose|lost|lose sight of|drop|leave|left) (it|them|that|the \w+)( again)? (at|around|by|about|near){1,2}$/;
+const upToWhere =
+  /\b(up|down|out|on|along|clear|all the way|right|back|from (here|there)) (to|till|until) (about )?(where|as far as|the (edge|point))( \S+){1,7}$/;
 const until = /\b(until|till|til)( \S+){0,6}$/;
 const reaches = new RegExp(
   `\\b(up|down|out|on|along|clear|all the way|far|from (here|there|then)|with (us|me)|here|there|stays|stayed|lasts|lasting|keeps|keeps up|holds|continues|go(es)?|runs?|carr(y|ies)|carr(y|ies) on|extends?|reaches|spreads|whole way)( out| on| up| down| along| over| like that| that way| all the way| clear){0,2} (to|through|thru)${soft}$`,
@@ -31,6 +37,8 @@ export const isOtherEnd = (tokens: readonly Token[], at: number): boolean => oth
 export const isEndLed = (tokens: readonly Token[], at: number): boolean => {
   const lead = leadOf(tokens, at);
   if (isGoing(lead)) return false;
+  if (loses.test(lead) || stays.test(lead)) return true;
+  if (upToWhere.test(lead) && / (is|at|about|around|it|that|call it|say|say it 's|like|maybe)$/.test(lead)) return true;
   return until.test(lead) ? isAskedFor(lead) : reaches.test(lead) || gives.test(lead);
 };
 

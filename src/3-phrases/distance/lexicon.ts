@@ -17,7 +17,7 @@ export const placeBefore: readonly string[] = spoken`
   about; through; thru; is; roughly; is at; 's at; are at; was at; were at; were; be at; around about;
   approximately; commencing at; commences at; terminating at; terminates at; on out to; and; now; comes in at;
   is about; on to; onto; say about; like; maybe; be; turns; turned; reading of; mark at; says; then; okay;
-  number; after; beyond; as of; further|farther than; get|got|gets to; is past; somewhere around; somewhere near; somewhere about;
+  number; after; beyond; farther|further than; farther|further along than; as of; further|farther than; get|got|gets to; is past; somewhere around; somewhere near; somewhere about;
 `;
 
 /** Before a number: it is what the counter shows, whatever else the sentence is about. */

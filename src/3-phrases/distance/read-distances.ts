@@ -9,14 +9,15 @@ import { endPlace, middlePlace, samePlace, startPlace } from './word-places.ts';
 const range = phraseSet(rangeBetween);
 const between = phraseSet(['between', 'anywhere between', 'somewhere between']);
 const hedges =
-  /\b(about|around|maybe|like|roughly|say|approximately|almost|nearly|um|uh|just past|just over|just under)\b/g;
+  /\b(about|around|oh|well|what|let 's see|let me see|i 'd say|call it|maybe|like|roughly|say|approximately|almost|nearly|um|uh|just past|just over|just under)\b/g;
 
 const squeeze = (text: string): string =>
   text
     .replace(hedges, '')
     .replace(/\s+/g, ' ')
     .replace(/^(, )+|( ,)+$/g, '')
-    .trim();
+    .trim()
+    .replace(/^(\S+)( ,)+$/, '$1');
 
 function rangeWords(tokens: readonly Token[], first: Place, second: Place, holdsThing: HoldsThing): string | null {
   const gap = wordsBetween(tokens, first.to, second.from);
@@ -45,6 +46,10 @@ export function joinPlaces(tokens: readonly Token[], places: readonly Place[], h
       continue;
     }
     const second = places[index + 1];
+    if (first.isFromStart === true) {
+      phrases.push(distancePhrase({ ...first, feet: 0 }, first, 'from the start to <distance>'));
+      continue;
+    }
     const words = second && second.sign === null ? rangeWords(tokens, first, second, holdsThing) : null;
     // "as far as sixteen, it begins at ten": the end is said first.
     if (second && isToldBackwards(tokens, first, second)) {

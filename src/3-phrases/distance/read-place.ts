@@ -8,10 +8,11 @@ import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isPulledBack, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
+import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
 import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
-import { isTravelled } from './travel.ts';
+import { isCleanFor, isTravelled } from './travel.ts';
 
 /** The longest lateral a push camera is run in, in feet: a bare number above it is no place. */
 const LONGEST_RUN_FEET = 400;
@@ -28,6 +29,8 @@ export interface Place {
   /** Counted from where the anchor begins ("two feet into the liner"), not from where it ends. */
   readonly isInside?: boolean;
   readonly isEnd: boolean;
+  /** Whether it is the end of a stretch that begins where the run does. */
+  readonly isFromStart?: boolean;
   readonly respelled?: Respelling;
 }
 
@@ -111,6 +114,12 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     };
   }
   const feet = readFeet(tokens, number);
+  if (!number.isFraction && beginsAtStart(tokens, number.from, feet?.to ?? number.to, feet !== null)) {
+    const frame = feet ? 'unit' : 'at';
+    const value = feet?.feet ?? number.value;
+    const to = feet?.to ?? number.to;
+    return { from: number.from, to, feet: value, frame, sign: null, needsAnchor: false, isEnd, isFromStart: true };
+  }
   if (feet) {
     // "Back up two feet": how far, not where.
     if (isPulledBack(tokens, number.from)) return null;
@@ -132,7 +141,12 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
       /^(from|starting|beginning)$/.test(tokens[number.from - 1]?.text ?? '') &&
       !/stop|comma|question/.test(tokens[number.from - 1]?.breakAfter ?? 'stop');
     const relative = isFrom ? null : readRelative(tokens, number.from, feet.to);
-    if (!relative && (isTravelled(tokens, number.from) || isStep(tokens, number.from, feet.to)))
+    if (
+      !relative &&
+      (isTravelled(tokens, number.from) ||
+        isCleanFor(tokens, number.from, feet.to) ||
+        isStep(tokens, number.from, feet.to))
+    )
       return {
         from: number.from,
         to: feet.to,
@@ -218,6 +232,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   // "All plastic since forty five."
   const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
   if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
+  // "Stopped at eight by the same stuff": whatever is said next, unless it is measured in something else.
+  if (tokens[number.from - 1]?.text === 'at' && !otherMeasure.test(tokens[to]?.text ?? '')) return made('at');
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
   // Small bare numbers count things more often than feet.
@@ -239,6 +255,10 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
 const isByThing = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'by' &&
   /^(a|an|the|this|that|these|those|some|more|what|something|roots?)$/.test(tokens[at + 1]?.text ?? '');
+
+/** What else is counted at so many of it. */
+const otherMeasure =
+  /^(inch|inches|o'clock|%|percent|degrees?|years?|months?|days?|hours?|minutes?|seconds?|dollars|bucks|grand|hundred|thousand|am|pm|a_m|p_m|times|different|other|more|of|miles?|gallons?|pounds?|or|joints?|places?|spots?|houses?|street|road|avenue|lane|drive|court|\d\S*)$/;
 
 const rangeWords = phraseSet(rangeBetween);
 

@@ -27,6 +27,9 @@ export function isStep(tokens: readonly Token[], from: number, to: number): bool
 export function bareStepTo(tokens: readonly Token[], number: NumberPhrase): number | null {
   const step = phraseAfter(tokens, number.to, bareStep);
   if (step) return step.to;
+  const opensPlus =
+    tokens[number.from - 1]?.text === 'plus' && /stop|question/.test(tokens[number.from - 2]?.breakAfter ?? 'stop');
+  if (opensPlus && isEndOfClause(tokens, number.to)) return number.to;
   const isMore = tokens[number.to]?.text === 'more' && (tokens[number.to - 1]?.breakAfter ?? 'stop') === 'none';
   if (!isMore || !isEndOfClause(tokens, number.to + 1)) return null;
   // "Three more, a tee" counts feet; "two more, at 24 and 26" counts things.

@@ -1,0 +1,24 @@
+/** Stretches that begin where the run does: "from the word go up to six feet", "for the first five feet", "right off the bat to nine". */
+import { type Token, textOf } from '../token/token.ts';
+
+/** How far before a number, in tokens, the words are looked for. */
+const REACH_TOKENS = 16;
+
+const start =
+  '(from|since|at) (right )?(the )?(very )?(start|beginning|word go|get go|git go|off|outset|first foot|first inch|mouth|threshold|opening|entrance|entry|flange|zero|nought|where (i|we) (went|go|came|come|start|started|dropped) in)|right (off|away|at the start)( the bat)?|straight (off|away)( the bat)?|off the bat';
+const until =
+  "(up|out|down|on|along|clear|all the way|right|running|going|goes|runs|through)?( out| up| on)? ?(to|until|till|til|through|thru)( about| around| maybe| say| roughly| nearly| almost| just| past| over| like| oh| uh| um| the| let 's see| i 'd say| what){0,3}$";
+const fromStart = new RegExp(`\\b(${start})\\b( \\S+){0,8} ${until}`);
+const firstFeet = /\b(the|those|these|your|our|its) (first|opening)( good| maybe| about| roughly)?$/;
+/** What was done there once, or whose first feet they are. */
+const otherwise =
+  /^(of the (liner|repair|patch|drop|stack)|(was|were|has|have|had|got|is|are|'s|been) (been )?(replaced|redone|relined|lined|new|dug|fine|good|clean|clear|okay))\b/;
+
+/** Whether the stretch that ends at a number begins at nought; `after` is the token behind the number and its unit. */
+export function beginsAtStart(tokens: readonly Token[], at: number, after: number, hasUnit: boolean): boolean {
+  let from = at;
+  while (from > 0 && at - from < REACH_TOKENS && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter)) from -= 1;
+  const lead = textOf(tokens, from, at);
+  if (fromStart.test(lead)) return true;
+  return hasUnit && firstFeet.test(lead) && !otherwise.test(textOf(tokens, after, after + 5));
+}
