@@ -1,4 +1,5 @@
 /** Stretches that begin where the run does: "from the word go up to six feet", "for the first five feet", "right off the bat to nine". */
+import { readNumber } from '../number/read-number.ts';
 import { type Token, textOf } from '../token/token.ts';
 
 /** How far before a number, in tokens, the words are looked for. */
@@ -14,11 +15,20 @@ const firstFeet = /\b(the|those|these|your|our|its) (first|opening)( good| maybe
 const otherwise =
   /^(of the (liner|repair|patch|drop|stack)|(was|were|has|have|had|got|is|are|'s|been) (been )?(replaced|redone|relined|lined|new|dug|fine|good|clean|clear|okay))\b/;
 
+/** "PVC for the first four feet, then a coupling": the number is of what comes then. */
+const thenAnother =
+  /^(and )?(then|before|until|till|where|and) (a|an|the|we|you|there|it 's|it (turns|changes|goes|becomes|is)|into|you 're)\b/;
+
 /** Whether the stretch that ends at a number begins at nought; `after` is the token behind the number and its unit. */
 export function beginsAtStart(tokens: readonly Token[], at: number, after: number, hasUnit: boolean): boolean {
   let from = at;
   while (from > 0 && at - from < REACH_TOKENS && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter)) from -= 1;
   const lead = textOf(tokens, from, at);
-  if (fromStart.test(lead)) return true;
-  return hasUnit && firstFeet.test(lead) && !otherwise.test(textOf(tokens, after, after + 5));
+  const next = textOf(tokens, after, after + 5);
+  if (hasUnit && firstFeet.test(lead)) return !otherwise.test(next) && !thenAnother.test(next);
+  if (!fromStart.test(lead)) return false;
+  // "Right off the bat, heavy, one to eight": it begins at a number of its own.
+  for (let back = from; back < at; back += 1)
+    if (!/^(zero|nought|off|first)$/.test(tokens[back]!.text) && readNumber(tokens, back) !== null) return false;
+  return true;
 }
