@@ -20,7 +20,7 @@ export const backPitch = {
   signs: spoken`
     gradient|grade|slope|fall|pitch|invert reverses|reversed|is_reversed|turns_adverse|is_adverse|goes_the_wrong_way|runs_backward|runs_backwards|goes_negative|is_negative|goes_uphill|turns_around; adverse gradient|grade|slope|fall;
     slopes|slope|sloping|sloped|pitched|pitches|falls|falling|graded|runs|running|tilted|tipped|flowing|draining|going|goes|laid|installed in? the? wrong|opposite way|direction;
-    slopes|sloping|pitched|pitches|falls|tilts|tilted|leans|runs|running|flowing|flows back|backward|backwards|uphill|away;
+    slopes|sloping|pitched|pitches|falls|tilts|tilted|leans|runs|running|flowing|flows back|backward|backwards|uphill;
     laid uphill; running uphill; runs uphill; running back at me; running back toward|towards the house|me;
     water 's following me; water * coming back at me; pitched backwards; pitched back; climbs after; climbs;
     pipe climbs; rises going; slope is wrong; slope 's wrong; sloping back toward|towards;
@@ -39,6 +39,7 @@ export const backPitch = {
     tips|tipping|tipped|tilts|tilted|leans back|backward|backwards;
     goes|going|heads|heading|go|went|climbing uphill; going|goes up instead of down; climbing; climbs from;
     climbs at;
+    rises|climbs|goes|runs|slopes|rising|climbing|going|runs_up up? instead of|not falling|down|dropping|falling_away|fall|downhill; it|water 's|is actually|just|even|all? coming|running|flowing|rolling|heading back at|toward|towards us|me|the_camera|the_house|the_cleanout; flow_line|flowline|invert|floor|bottom|pipe rises|rising|climbs|climbing|is_rising|is_climbing|'s_rising|'s_climbing; tipped|tips|tilted|pitched|sloped|graded|angled|leans toward|towards the house|me|us|building|back; uphill from|between|for|until|till|to|at #;
   `,
   weakWords: spoken`
     uphill;

@@ -13,7 +13,7 @@ export const breakKind = {
   outgrows: ['crack', 'fracture'],
   words: spoken`
     break; broken; broke; busted; broken pipe; broken section; bust; shattered; broken out; snapped; busted out; smashed; smashed up;
-    broken up; broken off; broken away;
+    broken up; broken off; broken away; in pieces|bits; come|came|fallen|gone|smashed|broken to pieces|bits; broken|snapped|sheared|cracked|split|busted|broke clean|clear|right? in two|half; 
   `,
   signs: spoken`
     ${parts}|bit|part|half|corner * missing|gone; missing a? ${parts}|bit|part|wall|crown|bell; missing pipe at|from|here|on; ${parts}|part|half of the|this pipe|wall|bell|hub|crown|top ${is}? missing|gone|out;
@@ -22,11 +22,12 @@ export const breakKind = {
     ${parts} * out_of the|it|this|that; ${parts} out; is missing a|one ${parts};
     side|top|roof|crown|wall|bell|hub|spigot|rim|corner 's|is|are|has|was|been gone|missing|blown_out|broken;
     side|crown|top|wall 's|is missing; no top|crown|roof|wall to|left; wall of the pipe is missing;
-    cracked off; sheared off; sheared; blown out; snapped off; in pieces; broke off; come to pieces; fallen to pieces;
+    cracked off; sheared off; sheared; blown out; snapped off; broke off;
     lost * of the|its wall|crown|top|pipe|bell;
+    ${parts}|bit|part|half|corner|most|much of the|this|its|that|our pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|spigot|collar|joint ${is}? missing|gone|out|absent; ${parts}|bit|part|half|corner of the|this|its pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|collar ${is}? fallen|dropped|knocked|broken|come off|out|away|in; ${parts}|bit|corner|slab|lump out|gone|missing|broken|knocked|bitten|chipped of|from|out_of|off the|it|this|that|one|its; ${parts}|slab|bit of it|pipe|clay|the_pipe|iron missing|gone|out|absent; ${parts} absent; bell|hub|rim|lip|edge|spigot|collar|socket|shoulder|end|corner ${is} * knocked|broken|snapped|sheared|busted|chipped|smashed|cracked|blown|torn off|away; wall|side|top|crown|roof isn't|is_not|ain't|not there|here anymore|any_more?; missing half|most|part of; out of the bell|hub|crown|wall|top|side|roof|rim is|'s a|an ${parts};
   `,
   weakWords: spoken`
-    chipped; chip out of; jagged;
+    chipped; chip out of; jagged; bite|notch|nick out|missing|gone;
   `,
   notWords: spoken`
     break for lunch; lunch break; coffee break; take a break; took a break; give me a break; gimme a break;
@@ -39,6 +40,7 @@ export const breakKind = {
     bathroom break; break time; broken clock; record broken; broken record; breaks the; busted knee; broken cap;
     cap is broken; break loose; breaks loose; broke loose; brake on; broken the; break out of; broke through;
     break through; water break; pieces|piece * gone and; jagged crack|hole|edge; joint|joints|seam * gone; no pieces missing in;
+    ${parts} of it gone and; in pieces of; end|corner 's broken; part of it * missing from; fallen to pieces over;
   `,
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {

@@ -21,11 +21,13 @@ export const collapse = {
     smashed|mashed|squashed|crushed|flattened|pinched|squeezed completely|all_the_way|totally? flat|shut|closed;
     roof down; fallen down;
     top of the pipe is lying; nothing left of the pipe; there is no pipe left; no pipe left; is fall down;
+    pipe|line|it|section|whole_thing|roof|everything 's|is|has gone|come|fallen|folded|dropped|collapsed down? in|down|up on itself|it_self; pipe|line 's|is|has come|gone down; isn't|is_not|ain't|no_longer a|any|much_of_a pipe anymore|any_more|left|here|there?; folded|flattened|mashed|pressed|crushed flat; flat as; walls|sides|top_and_sides ${is} fallen|caved|come|dropped|crashed in|down; fallen in on itself; pinched|crushed|squashed shut; nothing but dirt|rubble|soil left|where;
   `,
   notWords: spoken`
     collapse on the couch; collapsed on the; collapsed in bed; i collapse; crushed stone; crushed rock;
     crushed gravel; fell in love; falling in love; crushed it; crushed ice; collapse in my; i almost collapsed;
     fell in the;
+    liner|lining|sleeve|belly|roof_of_the_house|ceiling_in 's|is|are|has|have gone|come|fallen|dropped down|in|off; pipe gone down|in|out|up the|to|into|that|a; pipe|line is|'s down by|about|here|there|to|at|in_the|low|under|deep;
   `,
   misheard: [
     { heard: 'co_laps|co_lapsed|co_lapse|call_apse', said: 'collapse', needs: 'nothing' },

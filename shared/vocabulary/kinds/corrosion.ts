@@ -18,6 +18,7 @@ export const corrosion = {
     corroded away; corroded out; wasting away; wasted away; washed thin; rotting away; rotted away; rusting away;
     rotten out; gouging; gullied; guttered; scalloped; channel worn; groove worn; trench worn; deteriorating badly;
     exposed stone|stones|rebar|reinforcement; sulfide damage|attack|corrosion; acid damage; acid attacked;
+    metal|wall|section|material loss; gone|turned|going to gravel|mush|nothing|lace|powder|dust|swiss_cheese|oatmeal|pulp; corroding|rotting bottom|floor|invert|walls; wasted thin; ate up|away|out; hollowed out bottom;
   `,
   signs: spoken`
     bottom 's|is gone|out; invert 's|is gone|out; paper thin; getting thin; getting really thin; going to mush;
@@ -49,6 +50,7 @@ export const corrosion = {
     bottom|invert|wall|walls|crown 's|is|are|just? flaking|crumbling|falling_apart|coming_apart|flaking_away|flaking_off;
     flaking away; rusted to nothing; nothing left of the bottom|invert|floor; sharp edges where the|it;
     rust|corrosion 's|is|has? eaten|eating|chewed;
+    bottom|invert|floor|pipe|concrete|iron|it|wall|walls * gone|turned|going to gravel|mush|nothing|lace|powder|dust|swiss_cheese|oatmeal|pulp|rust; stones|aggregate|gravel|rock|fibers|fibres|rebar sticking|poking|standing|coming|proud|bare out|up|through|exposed? of the? concrete|cement|wall|floor; cement|mortar|surface|concrete|paste 's|is|has * washed|eaten|worn|gone|etched out|away|off|down; bare|exposed rock|stone|stones|aggregate|gravel|rebar|steel; bottom|invert|floor|wall 's|is|has|are shot|toast|wasted|thin|soft|rotten|gone_soft;
   `,
   notWords: spoken`
     channel cat; tv channel; change the channel; rusted shut; rusted solid; rusted in; rusted on; rust never sleeps;
@@ -63,6 +65,7 @@ export const corrosion = {
     camera|cable|head 's|is? worn|wore; ground 's|is|gets soft; my|soil * soft; cement lining; groove of;
     groove for|in_the_hub|on_the; channel on|is_on; going soft on; bottom is gone from; soft soil|ground|spot;
     deteriorating weather;
+    turned|gone to nothing|dust|mush in_the|on_me|out_there; gone to rust there_'s_a; bare rock in|on; exposed rock|stone on|in|by the street|yard|hill|wall; wall|walls are thin in|between|so; toast;
   `,
   misheard: [
     { heard: 'corrosive|collision|erosion|coercion|corruption', said: 'corrosion', needs: 'distance' },

@@ -11,8 +11,14 @@ export const crack = {
     crack; cracked; cracking; hairline; hairline crack; fissure; longitudinal crack; spider crack;
     circumferential crack; split; hairline fracture; crazing; crazed; stress crack; craze cracking; spider cracking;
     spiderwebbed; spiderwebbing; seam split; split seam;
+    stress fracture; fracture line; hair crack; fissured; crack line; split lengthwise|lengthways|longitudinally;
   `,
-  signs: ['split in the', 'is split', 'has split', 'hairline split', 'split along', 'split down'],
+  signs: [
+    'split in the', 'is split', 'has split', 'hairline split', 'split along', 'split down',
+    ...spoken`
+    bottom|top|side|crown|pipe|bell|hub|seam|wall 's|is|are|has|have opened|opening up? along|down the|its length|seam; dark|black line running|down|along the? crown|top|side|bottom|wall;
+  `,
+  ],
   notWords: spoken`
     crack at it; crack of dawn; crack up; cracked up; crack me up; cracks me up; crack open; cracked open;
     crack a; crack the cap; crack the plug; crack the cleanout; crack the lid; crack it open; cracking me up;

@@ -13,6 +13,7 @@ export const deformation = {
     oval shaped; ovality; squashed; squished; flattened; flattening; pinched; pinching; dented; dent; misshapen;
     deflected; deflection; deflecting; squeezed; ovaling; egging; mashed; out of shape; distorted; distortion;
     oblong; buckled; blistered; squatted; ovalled; warped; bulged; bulge; bulging; crimped; kinked; kink; dimple; dimpled;
+    dished; cupped; ovalling; oval shape|shaped; compressed; crumpled; bent out of shape; out of true; heaved; squeezed in; not round; flat sided; flat topped;
   `,
   signs: spoken`
     bore|pipe|opening|diameter|height 's|is|has|been|come|squashed|down? down by * half|third|quarter|percent|%; come|came|comes|pushed|squeezed down|in from the? top|crown|side|sides|left|right by;
@@ -23,11 +24,16 @@ export const deformation = {
     ${roof}|side|sides|wall|walls|it|haunch ${is} pushed|pressed|squeezed|bowed|bowing|bent|mashed|pinched|pushing|flattened|squashed in|down|inward;
     sides|side|haunches ${is} come|coming|came|moved|closing in; wall|walls|side|sides ${is} squeezing|pinching|bowing|pressing in; gone flat; flat on top; flat from the top; went oval; goes oval;
     d shaped; pear shaped; kidney shaped; heart shaped; blistering; blisters; bubbled up; been squeezed;
+    lost|loses|losing|lose its|it_'s|the|all? round|roundness|shape; like somebody|someone|you|they|something stepped|stood|sat|drove|parked|leaned|ran|step|sit|stand on|over|against; bottom|floor|invert ${is} pushed|heaved|humped|bowed|bulged|lifted|bent up|upward|upwards; not|isn't|ain't|no_longer|hardly|more a|the|of_a|much_of_a? circle|circular|true anymore|any_more?; more of an|a|than oval|egg|d|football|than_a_circle; height|diameter|bore 's|is|has|has_been been? reduced|squeezed|squashed|lost|down by; dent|dents in the|it|this; wall|walls|side|sides bulge|bulges|bulging|bow|bows|bent in|out|inward; lost about|maybe? # %|percent of its height|round|shape|diameter; pushed|squeezed|squashed|pressed|bent|mashed out of round|shape|circle;
+  `,
+  weakWords: spoken`
+    flat spot; flat spotted; flat spots; flat on one side;
   `,
   notWords: spoken`
     crushed; pinched nerve; eggs for; egg salad; dozen eggs; fried egg; eggs and; chicken eggs; oval office;
     dent in my; feeling squeezed; squeeze by; egg on; egg carton; squashed flat; flat out; collect eggs;
     buckled up; warped sense; my pinched; liner bulge; dented my; bacon and eggs; seat belt buckled;
+    wax|mortar|grout|rubber|gasket|seal|ring|mud|grease|sleeve|boot|putty * squeezed|squished|bulging|bulged|bulge; frost heaved; heaved a; not round the|here|there|yet|to; wood is warped; squeezed by|past|through|out_of|into; compressed air;
   `,
   misheard: [
     { heard: 'out_a_round|outer_round|auto_round|out_the_round', said: 'out of round', needs: 'nothing' },

@@ -10,13 +10,14 @@ export const fracture = {
   outgrows: ['crack', 'break'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: spoken`
-    shards|pieces|sherds|fragments|chunks|bits shoved|pushed|knocked|pressed|punched|kicked|shifted in|inward|inwards|over|out|loose|sideways;
-    piece|pieces|wall|edges|edge|halves|clay|crack * shifted|moved|displaced|stepped|slid|out_of_place|out_of_line;
+    shards|pieces|sherds|fragments|chunks|bits|plates of_clay|of_iron|of_pipe|of_the_pipe|of_wall|of_the_wall|of_it|of_concrete? shoved|pushed|knocked|pressed|punched|kicked|shifted in|inward|inwards|over|out|loose|sideways;
+    piece|pieces|bits|plates|parts|segments|shards|wall|edges|edge|halves|clay|crack * shifted|moved|displaced|stepped|slid|out_of_place|out_of_line;
     broken but in place; broken but still there; broken , but all the pieces;
     pieces|everything|parts * still|all there|in_place|together|holding; pieces are still there;
     cracked|split and|then shifted|displaced|moved|stepped|dropped|pushed_out|pushed_in;
-    halves|edges|pieces|two_sides don't|doesn't|do_not|no_longer line|match|meet up?; shifted out of line;
+    halves|edges|the_pieces|broken_pieces|two_sides don't|doesn't|do_not|no_longer line|match|meet up?; the pieces|edges|halves aren't|not|isn't|no_longer lined|flush|level|matched up?; shifted out of line;
     wall looks stepped; piece|pieces * pushed|pushing in|inward|out;
+    cracked|broken|shattered|busted|split|smashed into|in|to * pieces|plates|bits|chunks|sections but|and * still|all|holding|in_place|standing|there|together; in pieces|bits|plates , but|and? * still|all|holding|in_place|standing|shifted|moved|together; moved|shifted|slid|slipped on|against|past each_other|one_another; in pieces , shifted|moved|displaced; broken|cracked|shattered into|in plates|segments|sections;
   `,
   notWords: ['fractured my', 'fracture clinic'],
   misheard: [

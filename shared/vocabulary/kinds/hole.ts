@@ -9,12 +9,15 @@ export const hole = {
   plural: 'holes',
   takes: ['to', 'position', 'clock', 'inches'],
   isSpot: true,
-  words: ['hole', 'puncture', 'punctured', 'pinhole', 'pin hole', 'perforated', 'perforation'],
+  words: spoken`
+    hole; puncture; punctured; pinhole; pin hole; perforated; perforation; holed; holed through; breach; breached; rust hole; worm hole;
+  `,
   signs: spoken`
     it|bottom|top|side|wall|iron|pipe|invert ${is} rusted|eaten|worn|rotted|corroded|gone|wore all_the_way|clean|right|clear|straight|completely? through;
     rusted|eaten|worn|rotted|corroded|wore|ate|gone all_the_way|all|clean|right|clear|straight|completely through;
     rusted|rotted|worn|eaten|wore through; see ${earth}|daylight through; opening in the wall|side|top;
     rip|tear in the|this|it; tore open; torn open; wall 's|is torn|ripped|tore; a rip|gash in;
+    put|ran|run|drove|punched|stuck|poked|gone|went|knocked|driven|drilled * pick|bar|pickaxe|shovel|spade|digging_bar|fork|auger|drill|tooth|backhoe|bucket through|into; opening|gap|window knocked|broken|punched|smashed|busted|rusted|worn|eaten in|through the|this? wall|side|top|bottom|pipe|crown; see|seeing|look|looking|looks clear|right|straight|clean|all_the_way through the|it|this? wall|pipe|side|bottom|iron; through to the dirt|soil|ground|earth|clay|bedding|rock;
   `,
   weakWords: ['tear', 'rip', 'gash', 'torn'],
   notWords: spoken`
@@ -28,6 +31,7 @@ export const hole = {
     whole chunk; hole in the budget; of the hole; drilled a hole for; hole for the; wear and tear;
     tear it|this|that|out|up|down; hole he|they dug; the hole in my; rip it|that|out; rip off; let her rip;
     torn out; cut|cuts|cutting the|a hole|holes; a whole in one;
+    worm holes|hole in_the_wood; look right through you|me|it_and;
   `,
   misheard: [
     { heard: 'whole|hall|hull', said: 'hole', needs: 'article' },

@@ -27,8 +27,14 @@ export const offsetJoint = {
     slid down; downstream|next|upstream|other pipe|length|piece sits; shelf at; little shelf; kicked over; kicked out; off center;
     off line; not lined; lower than its; lower than the; lip|step|ledge|shelf at|in the joint; step at the;
     bumps|bump over|up_over|up|down a|the lip|ledge|step|shelf;
+    's|is|are|was out by|of_line_by|about # inch|inches?; 's|is|are out by half|a|an|three|about|maybe; two|both ends|pieces|pipes|lengths|sections|edges|sides don't|doesn't|do_not|not|aren't|never|no_longer line|lined|match|meet|mate up? up?; ends|faces|pipes|lengths|joints don't|doesn't|do_not|not|aren't|never|no_longer line|lined|match|mate up?; isn't|not|aren't|never|ain't sitting? flush|concentric|square|level|true with|at|to|here?; climb|climbs|climbing|hop|hops|bump|bumps|bumping|jump|jumps|ride|rides|drop|drops|drops_off|fall|falls up|over|off|down|up_over a|the|this|that|an little|half_inch|small|bit_of_a? lip|edge|ledge|step|shelf; off to one side at; didn't|don't|never|not|isn't line|lined|lining it|them|these|that|those|the_pipes up; joint|pipe|pipes|section|length|bell|spigot|hub|next_one|it ${is} shifted|slipped|slid|moved|settled|kicked|jumped|dropped|stepped|knocked sideways|over|off|down|up|left|right|out; out of line by; ${joints} shifted|slipped|slid|moved|dropped|settled|stepped|jumped; one|pipe|piece|side|end 's|is|sits|sitting|rides lower|higher than the|its other|next|one;
   `,
-  weakWords: ['lip', 'step', 'ledge', 'half moon', 'crescent', 'hump'],
+  weakWords: [
+    'lip', 'step', 'ledge', 'half moon', 'crescent', 'hump',
+    ...spoken`
+    edge sticking up; misfit;
+  `,
+  ],
   notWords: spoken`
     offset the cost; to offset; offset by; watch your step; watch the step; step by; front step; front steps;
     by the steps; step back; next step; step down from; step up to; steps up; step on; stepped; steps up to a;
@@ -40,6 +46,7 @@ export const offsetJoint = {
     liner 's lip; diameter|size steps|step up|down; steps|stepping|stepped|step up|down in|for|to * inch|size|diameter;
     steps|stepped|step up|down to a|the|two|three|four|five|six|eight; mind your|the step; step by step; pour lip;
     over the hump; take it off; half moon cleanout;
+    camera|head|i|we|it|you|reel|cable hop|bump|jump|ride over|up|down the curb|curb|wall|fence|step; it 's|has|is moved|settled|dropped off|down|over|up|out to|in|here|there|now|by; isn't square|level with|to me; house|slab|porch|foundation|ground|dirt|trench|street|yard ${is} settled|sunk|dropped|moved|shifted;
   `,
   misheard: [
     { heard: 'upset joint|joints', said: 'offset joint', needs: 'nothing' },

@@ -1,6 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
-import { earth, joints } from '../word-groups.ts';
+import { earth, is, joints } from '../word-groups.ts';
 
 export const openJoint = {
   name: 'open-joint',
@@ -12,6 +12,7 @@ export const openJoint = {
     open joint; joint gap; gap; gapped; gapping; gaping; gaping joint; separated joint; separation; separated;
     separating; pulled apart; pulled joint; spread joint; joint opening; disconnected; disjointed; unseated;
     unseated joint;
+    joint gaps; wide open joint; opened joint; parted joint; joint separation; open jointed;
   `,
   signs: spoken`
     ${joints} 's|is|are|has|might_be|may_be|could_be open; ${joints} * open|opened|apart|gapped|separated|parted|let_go;
@@ -21,15 +22,16 @@ export const openJoint = {
     it 's|has|have come|pulled apart; it 's|is open , a|an|half|about|maybe|by; it 's|is open a|an|half|about|maybe|by;
     open about; opened about; open up at; joint * open; could be open; not seated; not fully seated;
     not|isn't|wasn't|never|ain't|aren't|weren't * pushed|shoved|driven|seated|knocked|slid home|all_the_way_in|in_all_the_way|all_the_way_home|together;
-    joint|spigot|pipe|bell * not home; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
+    joint|spigot|pipe|bell * not home; never|didn't|did_not|not|wasn't|forgot_to * push|pushed|shove|shoved|drive|drove|seat|seated|slide|slid this|that|it|this_one|that_one|them|the_joint|the_pipe|the_spigot|the_bell home|all_the_way|in|together; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
     joint is wide open; wide open joint; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
     open joints; joint pulled; wide gap; joint that 's open|pulled|come|apart;
     joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; daylight between the pipes|joints|two|ends; open seam;
     space between the pipes|joints|two|ends; ends don't touch;
+    opening|space|slot|crevice at|in|between the|that|this|these|those|two? joint|joints|pipes|bells|hubs|ends|lengths; # inch opening|space at|in|between; isn't|not|wasn't|aren't|ain't|never all_the_way|fully|quite|really in|home|seated|together|closed; joint|joints|pipes|ends|lengths don't|doesn't|not|no_longer|aren't touch|touching|together|butted; ${joints}|pipe|spigot ${is} slid|worked|pulled|backed|drawn|come|crept|walked|pulling|backing|parting|coming back|out|apart|away|loose from|of|a? out_of? half|an|about|from|of|the? inch?; joint|pipes parted|separated|spread|opened; pull|pulls|pulling away from each_other|the_next|one_another;
   `,
   notWords: spoken`
     minding the gap; mind the gap; age gap; open house; keep it open; open the; opened the; the gap year;
-    gap teeth; gap toothed; wage gap; front door open; cleanout is open; cleanout open; opened up fine;
+    gap teeth; not in at|on|the; isn't in the|here|yet|there; gap year; space between the house|houses|walls|garage|trees; gap toothed; wage gap; front door open; cleanout is open; cleanout open; opened up fine;
     pulled out the; opened it up; door open; open it; open space; open up the; is open ,  and; got it open;
     gap in the fence; gap in the trees; pulled out of; wide open; stops the gap; cap is open; opened up the;
     opened up a; separated from my; came apart in my; cleanout is open ,; gap insurance; come apart in my;

@@ -12,19 +12,23 @@ export const roots = {
     root curtain; root growth; root infestation; rooty; root mat; root tendril; root tips; root clump;
     root fibers; root wad; root beard; rootball; taproot; tap root; root ingress; root penetration; root activity;
     root bound; rootbound; root nest; root bundle; root plug; root system; root strand; root fibre;
+    feeders; hair root; vegetation; fibrous mass|growth|roots; plant|tree growth; root whisker|thread|beard|curtain; rooting at|in|through|from|here; beard of roots;
   `,
   signs: spoken`
     stringy stuff; tree hair; little hairs; root coming; tendrils; fox tail; foxtail; hairs coming in;
     hair coming in; hair in the joint; hairs in the joint; rooted up|over|in; all rooted;
     tree 's|has|have found|got|gotten|grown|worked|pushed * in|into|through|way|pipe;
+    tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|has|have|is|are just? found|got|gotten|grown|worked|pushed|sent|reached|made|put|broken|come|coming|growing * in|into|through|way|pipe|joint|inside; tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|has|have found it|us|this|that|the; tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|is|are in|inside the? pipe|line|joint|here|there; tree living|growing|sitting in; hairs|threads|whiskers|fibers|fibres|feelers|strands|tentacles|fingers coming|growing|hanging|poking|reaching|creeping|dangling in|through|down|from|out|off; sent some|a|its? hair|hairs|feelers|fingers through|into|in;
   `,
   weakWords: spoken`
-    whiskers; horse tail; horsetail; hairy; beard; fuzz; fuzzy; bird nest; bird 's nest; spiderweb of; tendril;
+    whiskers; horse tail; horsetail; hairy; beard; fuzz; fuzzy; spiderweb of; tendril;
+    a? big|huge|great|giant|massive|solid ball; ball|wad|curtain|tangle|nest|mat of it|them; hairs; stringy;
   `,
   notWords: spoken`
     root cause; root of the problem; root beer; root for; rooting for; rooted in the community; deeply rooted; rooted out; root canal; en route;
     scenic route; square root; grass roots; root of it; whisker away; beard on; his beard; my beard;
     cat whiskers; roots here in; roots run deep; roots will|would; put down roots;
+    rooting for|around|through_the; feeders of|for|in_the_yard; bird feeders; feed; big ball of wax|string|yarn;
   `,
   misheard: [
     { heard: "routes|route|ruts|rootes|rudes|roofs|rutes|root's|boots|rutz|rootz", said: 'roots', needs: 'distance' },

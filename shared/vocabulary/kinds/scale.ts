@@ -22,6 +22,10 @@ export const scale = {
     mineral crust; tuberculations; calcium deposit|buildup; calcium deposits; knobs of rust; lumps of rust;
     barnacled; surface rust; rust all|everywhere;
     heavy|light|hard|flaky|moderate|thick|bad|loose|some|lots_of|a_lot_of|layers_of|covered_in|covered_with|full_of rust;
+    nearly|almost|half|practically|about|close_to|darn_near|damn_near|just_about|near rusted|scaled|furred|crusted shut|closed|over|up|solid; choked|closed|narrowed|necked|plugged|stopped|blocked|filled|packed|shut|caked|covered|coated up|down|off|in|over|to_half|down_to_half|solid? with|by|in rust|scale|iron_scale|crud|rust_scale|corrosion_buildup|minerals; scabby; scabs of rust; rust scabs; knobbly; knobby; rust growth|growths|coating|crust; coat|coating|layer|crust|skin|shell|flakes|chunks|sheets of rust|scale|lime|calcium; rust has taken; built up rust; corrosion product|products; scale and corrosion; flakes of rust;
+  `,
+  signs: spoken`
+    rust|scale|crud 's|is|has|been|just|all? built|building|caked|grown|growing|closing|thickened|crusted up|in|on|it|over; rust|scale built|caked|closing up|in|on; walls|wall|inside|bore|iron|sides 's|is|are|getting? rough|bumpy|lumpy|knobbly with|from rust|scale|buildup; rust 's|is|has taken|taking|eaten_up|closed|cut|choked|left; rust|scale on the walls|wall|sides|inside|top|bottom|roof;
   `,
   weakWords: spoken`
     rusted; rusting; rusty; rust;
@@ -39,6 +43,7 @@ export const scale = {
     i 'm rusty; a little rusty at; skills are rusty; remove the scale; descale; kitchen scale; mineral spirits;
     salts of; scaling a|the|these|this|back|down|up; scale it|them|this; deposits on the house; security deposit;
     deposit on; down payment; builds up rust; builds rust;
+    full of rust stains; covered in rust from; rust on the lid|cap|plug|cover|tools|truck|camera|reel|grate|hinge;
   `,
   misheard: [
     { heard: 'kale|skill|skale|scales|scab|scail|skell|skull', said: 'scale', needs: 'distance' },

@@ -19,7 +19,12 @@ export interface LexiconMatch<Value> {
   readonly to: number;
   readonly pattern: string;
   readonly value: Value;
+  /** How the words of the pattern stand apart: 'small' where adverbs part them, 'place' where a place or side does. */
+  readonly parted?: 'small' | 'place';
 }
+
+/** Tells how many tokens may be passed over at one token, and what they are. */
+export type AsideReader = (index: number) => readonly { readonly length: number; readonly sort: 'small' | 'place' }[];
 
 /** A place in a pattern: the words that lead on from it, and the entries that end here. */
 interface Node<Value> {
@@ -165,6 +170,7 @@ export function matchAt<Value>(
   tokens: readonly MatchableToken[],
   from: number,
   numberLengthAt: (index: number) => number = (index) => (numberShape.test(tokens[index]?.text ?? '') ? 1 : 0),
+  asidesAt?: AsideReader,
 ): LexiconMatch<Value>[] {
   const matches: LexiconMatch<Value>[] = [];
   const opening = tokens[from]?.text ?? '';
@@ -172,12 +178,18 @@ export function matchAt<Value>(
   const start = isEdge(tokens[from - 1]) ? step(lexicon, '^') : null;
   const opens = (places: Places<Value>) => step(places, opening) ?? step(places, '#') ?? step(places, '*');
   if (!opens(lexicon) && !(start && opens(start))) return matches;
+  let parted: 'small' | 'place' | null = null;
+  const found = (entry: LexiconEntry<Value>, to: number): LexiconMatch<Value> => ({
+    from,
+    to,
+    pattern: entry.pattern,
+    value: entry.value,
+    ...(parted ? { parted } : {}),
+  });
   const walk = (places: Places<Value>, index: number, isAfterBreak: boolean): void => {
-    if (index > from)
-      for (const entry of places.entries) matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
+    if (index > from) for (const entry of places.entries) matches.push(found(entry, index));
     if (index > from && (index === tokens.length || isEdge(tokens[index - 1])))
-      for (const entry of step(places, '$')?.entries ?? [])
-        matches.push({ from, to: index, pattern: entry.pattern, value: entry.value });
+      for (const entry of step(places, '$')?.entries ?? []) matches.push(found(entry, index));
     const token = tokens[index];
     const before = index > from ? tokens[index - 1]!.breakAfter : 'none';
     if (token === undefined || before === 'stop' || before === 'question') return;
@@ -197,6 +209,19 @@ export function matchAt<Value>(
         if (skipped > 0 && (tokens[index + skipped - 1]?.breakAfter ?? 'stop') !== 'none') break;
         walkGap(gap, index + skipped);
       }
+    if (asidesAt && index > from) walkPast(places, index);
+  };
+  // "The joint at fourteen is open", "it's just sitting": once in a match, words may stand between that say something else.
+  const walkPast = (places: Places<Value>, index: number): void => {
+    if (parted) return;
+    for (const { length, sort } of asidesAt?.(index) ?? []) {
+      if (tokens.slice(index, index + length).some((token) => token.breakAfter !== 'none')) continue;
+      const child = step(places, tokens[index + length]?.text ?? '');
+      if (!child) continue;
+      parted = sort;
+      walk(child, index + length + 1, false);
+      parted = null;
+    }
   };
   const walkGap = (places: Places<Value>, index: number): void => {
     const token = tokens[index];

@@ -9,6 +9,7 @@ import { type ServiceName, services } from '../../../shared/vocabulary/services.
 import { buildLexicon, type LexiconEntry, type LexiconMatch, matchAll, matchAt } from '../lexicon/pattern.ts';
 import type { PhraseOf, Respelling } from '../phrase.ts';
 import { type Token, textOf } from '../token/token.ts';
+import { asideReader } from './asides.ts';
 
 type Source = 'word' | 'sign' | 'weak';
 
@@ -133,6 +134,9 @@ function chooseMatches(matches: readonly LexiconMatch<Named>[]): LexiconMatch<Na
   return named ? [...hiding, named] : hiding;
 }
 
+/** A description may be parted by words that say something else; a name stands together. */
+const mayBeParted = (value: Named): boolean => value.sort === 'kind' && value.source === 'sign';
+
 /** Every named thing. Of matches that overlap the longest stands, and of equal ones the first. */
 export function findThings(
   tokens: readonly Token[],
@@ -141,14 +145,16 @@ export function findThings(
 ): Thing[] {
   const lengths = new Map(numbers.map((number) => [number.from, number.to - number.from]));
   const numberLengthAt = (at: number): number => lengths.get(at) ?? 0;
+  const asidesAt = asideReader(tokens, numberLengthAt);
   const candidates = tokens.flatMap((_, at) => {
     return chooseMatches(
-      matchAt(lexicon, tokens, at, numberLengthAt).filter(
-        ({ value, from, to }) =>
-          value.sort === 'not' ||
-          value.sort === 'service' ||
-          value.misheard === undefined ||
-          isInFrame(value.misheard.needs, from, to),
+      matchAt(lexicon, tokens, at, numberLengthAt, asidesAt).filter(
+        ({ value, from, to, parted }) =>
+          (parted === undefined || mayBeParted(value)) &&
+          (value.sort === 'not' ||
+            value.sort === 'service' ||
+            value.misheard === undefined ||
+            isInFrame(value.misheard.needs, from, to)),
       ),
     );
   });
