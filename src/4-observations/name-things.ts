@@ -2,7 +2,7 @@
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, newClaim } from './claim.ts';
-import { fittingKinds, sidewaysKinds, yieldingKinds, yieldsTo } from './kind-roles.ts';
+import { fittingKinds, sidewaysKinds, weakNeeds, yieldingKinds, yieldsTo } from './kind-roles.ts';
 import { isOutgrown } from './outgrow.ts';
 import type { Sentence } from './sentence.ts';
 import { isShareOfOther } from './tell-share.ts';
@@ -37,11 +37,26 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
   }
   const kept = claims.filter(
     (claim) =>
+      !isLikened(claim, sentence, tokens) &&
       !givesWay(claim, claims, sentence, tokens) &&
       !isOutgrown(claim, claims, sentence, tokens) &&
       !isShareOfOther(claim, claims, sentence),
   );
   return mergeSameThings(withoutLandmarks(kept, sentence, tokens), sentence, tokens);
+}
+
+const likened =
+  /(?<!\b(?:look|looks|looked|looking|seems|sounds) )\b(?:like|as)(?: (?:a|an|the|my|your|some|one of those|looking \w+ (?:a|the)))?(?: (?!is\b|'s\b)\w+)?$|\bsize of (?:a|an|my|your|the|his|her)(?: \w+)?$|\b(?:could|couldn't|can|can't|cannot)(?: have)?(?: almost| just| nearly)? (?:get|got|fit|put|stick|drop|pass|push|slide|read|lose|roll|throw|park)(?: (?:a|an|my|your|the))?(?: \w+)?$/;
+const LIKENED_TOKENS = 5;
+
+/** "Clean as a whistle", "hanging there like a sock", "you couldn't fit a pencil in it": an everyday thing that is not in the pipe. */
+function isLikened(claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
+  const isEveryday = claim.source === 'weak' || weakNeeds.get(claim.kind) === 'pointing';
+  if (!isEveryday || claim.source === 'sign') return false;
+  let from = claim.from;
+  while (from > sentence.from && claim.from - from < LIKENED_TOKENS && tokens[from - 1]?.breakAfter === 'none')
+    from -= 1;
+  return likened.test(textOf(tokens, from, claim.from));
 }
 
 const landmarkLead =
@@ -154,6 +169,8 @@ function givesWay(claim: Claim, claims: readonly Claim[], sentence: Sentence, to
   );
   // "There's a tee, and that's where the tub drops in": told of the tee.
   if (before && isPointedBack(textOf(tokens, before.to, claim.from))) return true;
+  const isPronoun = /^(it|that|this)$/.test(tokens[claim.from]?.text ?? '');
+  if (before && isPronoun && claim.from - before.to <= 2) return true;
   return claims.some(
     (other) =>
       other !== claim &&

@@ -179,7 +179,10 @@ export function readClaim(
   if (!run) {
     // "It's buried. They've poured a walk over it." tells of one opening.
     const told = reading.items.findLast((item) => item.kind === claim.kind && sentence.index - item.sentence <= 2);
-    if (told && claim.source === 'sign') {
+    const namesOther = sentence.phrases.some(
+      ({ family, ...phrase }) => family === 'thing' && 'kind' in phrase && openingKinds.has(phrase.kind),
+    );
+    if (told && (claim.source === 'sign' || !namesOther)) {
       mentionAgain(reading, told, sentence.from, sentence.to);
       return told;
     }

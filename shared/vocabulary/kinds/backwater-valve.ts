@@ -11,6 +11,13 @@ export const backwaterValve = {
     backwater valve; backwater; backwater preventer; backflow valve; backflow preventer; backflow; check valve;
     flapper valve; flap valve; sewage check valve; non return valve; nonreturn valve; anti flood valve; flood valve; backwater device; backflow device;
     backwater type; backwater gate; backwater flap; sewer popper valve;
+    reflux valve; reflux; backflow flap; flap gate; nrv; anti flooding valve; sewer valve; storm valve; back flow valve|preventer|device; mainline valve; main line valve; ejector check;
+  `,
+  weakWords: spoken`
+    flapper; gate valve;
+  `,
+  notWords: spoken`
+    flapper in|on the|your|that toilet; toilet flapper; water|gas|shutoff|shut_off|main|stop|ball|angle|washer|mixing|relief|fill|hose|irrigation valve; valve on the water|gas|toilet|heater|meter; flap of|about|your|that|in|on|over|hanging; liner flap; valve seat|stem|box|key|handle|on_the_wall;
   `,
   misheard: [
     { heard: 'back water belt|bell|belly', said: 'backwater valve', needs: 'nothing' },

@@ -77,6 +77,7 @@ export const belly = {
     water running; turn * water; water pressure; rain water; rainwater; hold the water;
     backyard|front_yard|pool|creek|ditch|gutter holds|holding; water in the basement|yard|street|house|meter;
     water never hurt; going low; battery 's|is|gets|running|runs low; camera low;
+    drop|drops|bit|glass|cup of water on|in_the_air; drop|drops of water;
   `,
   misheard: [
     {

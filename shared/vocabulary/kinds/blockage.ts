@@ -17,6 +17,7 @@ export const blockage = {
     bunged; bunged up; bunged solid; occluded; occlusion; stuffed up|full|solid; packed full|tight; dam;
     log jammed; clog up solid; constipated; blocked up; blocked tight; solid blockage; plugged tight|off|full;
     clogging; plug up; dead plugged; plugged|choked|blocked|packed|stopped|jammed|clogged solid|up|full|tight? with it|that|this|the_stuff|the_same|stuff|junk|gunk|whatever|god_knows|everything;
+    jammed|crammed|wedged|packed|stuffed full|solid|tight with?; stopped completely|solid|dead_solid|right_up|tight; completely|totally|fully|solid stopped; dead stoppage; bunged tight; clogged solid;
   `,
   signs: spoken`
     line 's|is stopped up; solid plug; packed off; shut off completely; closed off completely; nothing getting past;
@@ -30,6 +31,7 @@ export const blockage = {
     closed|sealed|shut right|clean|completely|almost|nearly off|up;
     line|pipe|drain|lateral 's|is * backed_up|stuffed|choked|shut; backed up to here;
     where it 's|is|was|keeps? backing|backed|backs up; full bore; cork in the bottle; corked;
+    nothing moving|flowing|passing|draining; pipe|line|it|bore|drain stopped completely|solid|right_up|tight|up; got the pipe|line|drain|bore stopped|plugged|blocked|jammed|closed completely|solid|up|off?; can't get water through; nothing but a wall of;
   `,
   weakWords: spoken`
     a|big|solid|real|total|good|nice|another plug|jam|block; backed up; backing up; closed off; closed up; shut off; closed solid;
@@ -55,6 +57,7 @@ export const blockage = {
     dam up; dam the; stuffed up nose; damn; shut off valve|the|water; water|valve|gas|power|main|stop * shut off;
     shut off the|your|his|her; road|street|lane|gate * closed|blocked off|up; closed off the|that|this;
     closed up the|that|shop; block off; call * blockage|clog|stoppage; history of; clog the;
+    stopped solid at the; wedged in the|a|there; no flow in_the_creek|restrictions;
   `,
   examples: {
     says: [

@@ -41,6 +41,10 @@ export const branch = {
     enters|joins|comes|comes_in|in_comes|drops_in|here_comes the <service>; <service> picks up here|there|at|on;
     pick|picks|picking up the|your|our|a? <service>; someone tied|tapped into|in; where|that the <service> comes|ties|drops;
     reinstated at; has been reinstated; been reinstated; cut back open; opened back up; opened up on the left|right|top;
+    here|there|this|that 's|is where the|your|their|our|my|a? <service> joins|join|ties|comes|enters|drops|drains|hooks|connects|empties|feeds|dumps|goes|picks_up|is; opening|hole|window|stub|inlet|pipe|line|connection|one|hub|port|cut|cutout * is|'s|that_'s|'d_be|must_be|would_be where|for|from|off|of the|your|their|our|a? <service>; opening|hole|window|stub|inlet|pipe|line|connection|one|hub|port|cut|cutout on|to|at|from|off|up the? left|right|top|side|overhead|high|above side? is|'s|that_'s|'d_be|must_be|would_be where|for|from|off|of the|your|their|our|a? <service>; that|this|it 's|is|'d_be|must_be|would_be for the|your? <service>; opening|window|hole they|he|she|you|somebody cut|left|made for the|a? <service>|connection|lateral|service|branch; window|opening|hole for the? <service> is|'s|at|on|here|there; drain|line|pipe|waste|outlet|arm for|from|off the|your|their? <service> joins|join|comes|enters|ties|drops|hooks|connects|empties|is|'s us|in|into|on|at|here|there; <service> drain|line|arm|waste|pipe|branch|outlet , from|on|off|at the? left|right|top|side; <service> on the left|right at|here|there; <service> , on|from|off the? left|right at; connection|junction|inlet|opening|tap|branch at|on # o'clock; twin|double|two connection|connections|inlets|junctions|branches; somebody|someone|they|neighbor|neighbour|he|next_door 's|has|have|'ve|had? tapped|hooked|broken|broke|plumbed|knocked|spliced|teed in|into|onto; pipe|line|drain|one|connection|branch from next_door|the_neighbor|the_neighbour|the_neighbors|the_garage|the_addition|upstairs|the_kitchen_side; open pipe|hub|fitting|end|inlet on|at|to the|our|your? left|right|top|side; something joins|enters|drops|drains|empties us|in|into|on|from|at; joins|join|meets us|me|ours|the_line|our_line on|from|at|off the? left|right|top|side; picks up the|your|a? <service>; there 's|is the|your <service> coming|joining|dropping|tying in|on|from;
+  `,
+  weakWords: spoken`
+    connection; opening on the left|right|side|top; side line; offshoot; arm off;
   `,
   notWords: spoken`
     come|comes|came|coming in on itself|top|me|us;
@@ -52,6 +56,7 @@ export const branch = {
     ties|tied|tying in to|with the main|city|street|sewer|public; connection to the main|city|street; feed line;
     electrical junction; saddle up; back in the saddle; ties in nicely; water line|pipe; gas line|pipe coming;
     cut in line; pipe dream; pick up the toilet|phone|tub; picks up the phone; drops in on; dumps in the;
+    connection to|is|was|with|on_my|on_the_camera|problem|cable|box; loose|bad|good|internet|wifi|phone|cable|camera|usb|bluetooth|screen connection; in connection; stub toe|it|my|your; stub of|out|up; inlet tee|baffle|of|to|side|end; hole is for|where the bolt|screw|post|tree|gas; drops|goes|changes|steps|necks|pipe|line drops in size; that|this|it 's|is for the kitchen_remodel; pokes in; somebody|they|he broke in_to_the_house|into_the_house;
   `,
   examples: {
     says: [

@@ -14,7 +14,12 @@ export const crack = {
     stress fracture; fracture line; hair crack; fissured; crack line; split lengthwise|lengthways|longitudinally;
   `,
   signs: [
-    'split in the', 'is split', 'has split', 'hairline split', 'split along', 'split down',
+    'split in the',
+    'is split',
+    'has split',
+    'hairline split',
+    'split along',
+    'split down',
     ...spoken`
     bottom|top|side|crown|pipe|bell|hub|seam|wall 's|is|are|has|have opened|opening up? along|down the|its length|seam; dark|black line running|down|along the? crown|top|side|bottom|wall;
   `,

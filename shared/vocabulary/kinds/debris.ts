@@ -26,6 +26,7 @@ export const debris = {
     blob|slug|lump|chunk|glob|hunk|pile|mound|heap|bed|bank|berm|drift|puddle|skin|layer|film of concrete|cement|mortar|grout|plaster|paint|thinset|sand|silt|gravel|dirt|mud|rock|rocks|stone|stones|paper|debris|lint|sediment|rubble|drywall_mud|sludge|solids|grit|leaves;
     drywall; latex paint; paint skin; lint buildup; paper buildup; paper towels; loose|solid|wet lint|debris|paper;
     tissue paper; sand bar; sandbar; detritus; sewage solids; settlement of|solids; settled material|stuff|debris;
+    wad of wipes|towels|paper_towel|paper_towels; paper mush; silt|sand|gravel|mud|dirt build_up|buildup|deposit|deposits; droppings of mortar; mortar|grout|cement dropping|droppings|snot|snots|lump|lumps|blob|blobs|splash; paper pulp; tile grout; wood|plastic|pvc|metal|iron shaving|shavings|chips|filings|splinters|curls; insulation; packing peanuts; leaf litter; leaf debris; leaves and twigs; twigs and feathers; feathers; cobwebs; cigarette butts; butts; cotton|q tips|buds|balls; sanitary pads|products|towels; food scraps; egg shells; fines; compost; mud daubers; dead leaves|bugs|insects; tea leaves; rice; corn; floss;
   `,
   signs: spoken`
     paper|tissue|wipe|wipes|lint|hair|solids|stuff|leaves 's|is|are hung_up|snagged|caught|stuck|piled|piled_up|draped|piling|building_up|collecting|hanging_up; paper|tissue|wipe|wipes|lint|hair|solids|stuff|leaves hung_up|snagged|caught|stuck|piled|piled_up|draped|piling|built_up|building_up|collecting;
@@ -39,11 +40,13 @@ export const debris = {
     dumped|poured|washed|rinsed|spilled|dropped|pouring|dumping|washing|rinsing concrete|cement|mortar|grout|plaster|paint|thinset;
     dumped|poured|washed|rinsed|spilled|dropped|washing|rinsing some|their|his|the|leftover concrete|cement|mortar|grout|plaster|paint|thinset;
     washed out concrete|cement|mortar|grout; set up concrete|cement|grout|mortar;
+    concrete|cement|mortar|grout|plaster|thinset|paint 's|is|has|has_been|'s_been|got just? been? poured|dumped|washed|rinsed|set_up|hardened|dried|settled|run down|in|on|up|here|hard?; paper|wipes|stuff|debris|junk|sand|gravel|silt|mud|dirt|solids|rocks|leaves 's|is|are|has|have * piled|piling|collected|collecting|gathered|gathering|built|building|settled|settling|accumulated|accumulating|banked|caught|hung|snagged|packed|laying|lying|sitting|resting up|in|on|here|there|behind|against|along|at?;
   `,
   weakWords: spoken`
     paper; dirt; mud; sand; rock; rocks; stone; stones; leaves; junk; dust; trash; garbage; chips; waste; cement;
     paint; plaster; crud on|in|along the bottom|invert|floor|flow_line; hair; mulch; litter; sewage; crumbs; stool;
     gravel; stuff on the bottom;
+    wax in|on|smeared|squeezed|stuck|along|hanging|from|down|off; splinters; tissue; solids;
   `,
   notWords: spoken`
     lens|camera|head|skid|glass|light * covered|caked|smeared|coated|plastered|splashed in|with * mud|dirt|grease|paper|sludge;
@@ -81,6 +84,7 @@ export const debris = {
     trash pickup|bin|bins|bag|bags|day; litter box; waste of time|money; rocks in my|his|her; dirt dauber;
     dirt bike; mud dauber; mud flap; mud bath; mud|dirt|snow on the road;
     leaves out|behind|around|alone|from|for|here|there|a|to|with|us|no|only|one|my|your|his|her;
+    candle|ear|car|ski wax; wax ring|paper|on|off|museum; hair like; insulation on|in|around|over the|that pipe|wall|attic|ceiling; corn field|hole|cob; rice a; lime stone|green|tree|juice; fines for;
   `,
   misheard: [
     { heard: 'the_brie|debri|the_breeze|debrief|de_brie|the_bris', said: 'debris', needs: 'distance' },

@@ -23,6 +23,7 @@ export const drop = {
     drops|goes|falls|heads|turns down the wall; pipe|line dives|plunges; pipe|line drops|falls|goes away|off|down|straight; over the edge;
     goes|go|falls|fall|comes|drops straight down|away; down a drop; drop of about? # feet|foot; takes|makes a drop;
     drops about? # feet|foot; drops about|maybe|like # feet|foot; goes|turns|drops|pipe|line vertical; # foot drop; drop to the basement|slab|lower;
+    falls|fall|pitches|tips|dives|plunges|drops|goes|heads|dips|turns|disappears straight|right|away|steeply down|away|vertical|straight_down; pitches|tips over|straight_down|down; straight drop|fall|plunge; falls|drops|goes down|away|off the stack|riser|shaft|well|hole; falls|drops away; turns|drops into the stack;
   `,
   notWords: spoken`
     a drop of; drop of water; it drops off the; drops down at the joint; drops off on the downstream; drop the;
@@ -30,6 +31,7 @@ export const drop = {
     drops in; drops into; drop in; drops in to; slight|little|small|minor|inch|sharp drop; drop at the joint; drop in the joint|pipe|line|temperature|pressure;
     drop of|off|a|me|you|us; drops down to a # inch; drop from the; drops from # inch; drop cord; drop light; drop ceiling; drop something; drop in grade|elevation;
     we dropped; water drops; goes|go down the road|street|list|line|drain; vertical crack; pick up and drop; i drop; i 'll drop; let me drop; gonna drop; going to drop; every drop; last drop; drop no; water drop; drop off; drops of; drops to;
+    drop|drops|dropped|dropping into|onto the|a|in the|a; drop|drops|dropped|dropping in|into the|a|our|your; tips over backwards|the; heads down the road|street|hall|line; ground|yard|lawn|hill|land|street|bank|lot|driveway falls|drops|slopes|pitches away|off|down; goes over well; falls away from the house;
   `,
   examples: {
     says: [

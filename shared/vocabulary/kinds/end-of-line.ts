@@ -40,6 +40,7 @@ export const endOfLine = {
     the end; it ends|stops|finishes|terminates; line|pipe|run|drain ends|stops|finishes|terminates; last of it; end of it; end of the run; ends here|there|under|at|below;
     goes|turns|heads|comes|rises up to|into|at|under|inside the|a toilet|closet|flange|sink|tub|stack|bath|bathroom|kitchen|laundry|wall; up against a|the closet|toilet|flange;
     i|we 'm|'re done up_there|here|there;
+    run|ran|runs|running|'ve_run out of pipe|house|line|room|drain; goes|heads|runs|shoots|turns|rises|climbs straight|right? up the|a|into|to? stack|riser|wall|floor|toilet|closet|flange; up the|a|into|to? stack|riser|wall|floor and i|it can't|won't|can|don't|doesn't; goes|turns|heads|it_'s|rises vertical|vertically|straight_up; can't follow it up|there|that?; no more pipe|line|house; nowhere left to|else go|push;
   `,
   notWords: [
     'clay|iron|cast|pvc|plastic|concrete|transite|liner|lining|orangeburg|abs|copper|lead|steel|tile|scale|water|belly|grease ends|stops|quits|finishes|terminates',

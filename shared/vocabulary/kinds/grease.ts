@@ -16,6 +16,7 @@ export const grease = {
     grease|fat|soap|greasy|soapy|fatty|oily|fog build_up|buildup|deposit|deposits|film|coating|layer|residue|ring|rings|collar|shelf|plug;
     ring|rings|collar|layer|film|coat|shelf|buildup|build_up|deposit|deposits|lump|lumps|coating of grease|fat|soap|lard;
     soapy; soap curd;
+    fatberg; greased up|over; grease ball|balls|clog|mat|cap|shelf; shelf of grease|fat; slick with grease|fat; coated|covered|caked|lined|packed|clogged|plugged|choked|slimed in|with grease|fat|lard|soap|bacon_fat|cooking_fat; congealed grease; bacon|lamb|chicken grease|fat|drippings; white|yellow|grey|gray fat|grease|greasy;
   `,
   notWords: spoken`
     grease on the lens; elbow grease; grease pencil; grease trap; grease monkey; fat chance; fat lip; grease on my;
@@ -23,9 +24,10 @@ export const grease = {
     soap and water; soap box; soap suds; fat hands; fat fingers; grease gun; fat dog; fat squirrel; fat on me;
     fat cable; too fat; bar of soap; laundry soap; chew the fat; lens is greasy;
     hands|gloves|fingers|hand|reel|cable|lens|lid|burger|pan are|is|all|get|got|'s greasy|greased|oily;
-    greased my|the|it|up reel|cable|hinge|threads|wheels?; grease my|the|it|up reel|cable|hinge|threads|wheels; grease on the reel|cable|lid|cap; some grease on|for; hand soap;
+    greased my|the|it|up * reel|cable|hinge|threads|wheels; grease my|the|it|up reel|cable|hinge|threads|wheels; grease on the reel|cable|lid|cap; some grease on|for; hand soap;
     soapy water; soap dispenser; pour|pouring|dump|dumping|put|putting * grease|fat|oil|soap;
     wash|washed|washing * soap; oily rag; oil change; not a fat;
+    pour|poured|pouring|tip|tipped|tipping|rinse|rinsing|dump|pours|dumps * bacon|cooking|kitchen|chicken? grease|fat|oil|drippings; grease fire; too fat; fat wad|check|cable|man;
   `,
   misheard: [
     {

@@ -11,6 +11,7 @@ export const infiltration = {
   words: spoken`
     infiltration; infiltrating; infiltrates; weeping; weeps; seeping; seepage; seep; ground water entering;
     groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;
+    ingress; water ingress|intrusion; groundwater|ground_water leak|leaking|ingress|seepage|coming; water|wet stain|stains|staining|mark|marks on|at|down|under|below|around the? joint|wall|hub|bell|crown|left|right|side; dripper; running joint;
   `,
   signs: spoken`
     water|groundwater|ground_water is|'s let|leaking|finding_its_way|making_its_way in|through at|through;
@@ -27,14 +28,27 @@ export const infiltration = {
     mud * coming in; dirt * coming in; water getting in; water gets in; wet hub; still dribbling; a wet streak;
     groundwater getting; ground come inside; the ground come; water running in; soil in; soil washing;
     soil intrusion; mud in the joint; dirt sifting; dirt falling; beads of water; water beading;
+    it 's|is|'s_just|'s_really pouring|streaming|gushing|dripping|leaking|weeping|seeping|trickling|spraying|dribbling|squirting in|through; dirt|soil|mud|sand|silt|earth 's|is|has|have come|came|fallen|washed|sifted|pushed|poured|spilled|run|sloughed|slid|dropped in|through|inside|into with_it|the_pipe|here?; water tracking|finding|making its|a? way? in|through; clear water coming|running|entering|dripping|dribbling;
   `,
-  weakWords: ['drip', 'trickle', 'leak', 'leaking', 'dripping', 'steady drip', 'active leak'],
+  weakWords: [
+    'drip',
+    'trickle',
+    'leak',
+    'leaking',
+    'dripping',
+    'steady drip',
+    'active leak',
+    ...spoken`
+    groundwater; ground water; water stain|stains; wet streak|spot|patch|mark; rust stain down;
+  `,
+  ],
   notWords: spoken`
     if there 's groundwater; weeping willow; weep hole; weeping eyes; groundwater today; if groundwater;
     high groundwater; groundwater is high; water coming in from the kitchen; washing machine water coming in;
     water coming in from the; tub water coming in; water running in the kitchen; water ${flowing} from the kitchen|tub|shower|laundry|washer|sink|toilet|house|hose|dishwasher;
     leaky faucet; leaking faucet; faucet 's|is dripping|leaking; water_heater 's drip; dripping faucet; roof leak;
     faucet drip; hose is leaking; toilet 's|is leaking|running; leaking toilet; roof is|'s leaking; gas leak;
+    wet spot in|on the yard|lawn|driveway|grass|ground|basement|floor; groundwater is|was|table|level|problem|around|out|under|in_the|on_the|up|low|here_is; wet patch in|on the yard|lawn|grass; groundwater 's;
   `,
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {

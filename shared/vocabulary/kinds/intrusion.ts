@@ -16,6 +16,7 @@ export const intrusion = {
     metal stake; form stake; wooden stake; ground rod; wood screw; roofing nail; staple; lag bolt;
     concrete nail; lag screw; anchor bolt; sheet metal screw; strap screw; finish nail; rubber ring; sealing ring;
     o ring; crossbore; cross bore; rubber seal; joint seal; seal ring; protruding lateral; sticking in;
+    anchor; tap stub; stubbed in tap; fence picket; protruding tap|branch|pipe|connection|service|gasket|seal|rubber; projecting tap|branch|lateral|pipe; projects|projecting into|in; through bolt; pipe end|stub sticking|poking|protruding;
   `,
   signs: spoken`
     going|driven inside through the? pipe|wall; drilled|driven|bored|pounded|screwed|nailed right|clean|straight? through the|our|this? pipe|wall|line;
@@ -30,6 +31,7 @@ export const intrusion = {
     drove|driven|put|ran|run|shot|drilled|bored * stake|post|rod|bar|pole|spike|conduit|cable|wire|bolt|screw|nail|line * through|into|across;
     bored|drilled|punched right|straight|clean? through|across the|our|this pipe|line|sewer|lateral|drain; seal|gasket|ring * out_of_its|come_out|dropped|loose|displaced;
     seal|ring ${is}? hanging|drooping|dangling|dropped|sticking|pushed down|out|in|into|through|from;
+    rubber|gasket|seal|o_ring|ring|grommet|boot 's|is|has|'s_been been? squeezed|squished|bunched|pushed|rolled|folded|looping|looped|flopped|slipped|dropped|bulging|dangling|drooping out|down|into|in|up|over|off|through|loose of|from|into? the? joint|pipe|bore|seat|groove?; pokes|poking|sticks|sticking|juts|jutting|hangs|comes|protrudes|pushes|pushed|stuck|shoved|extends in|into|out|through too far|the_pipe|the_bore|past_the_wall|a_ways; drilled|bored|driven|punched|rammed|gone|went right|straight|clean|slap|smack? through us|it|the_pipe|our_pipe|the_sewer|the_line|the_lateral|the_drain|this; jammed|wedged|stuck|lying|running|sitting across the? pipe|bore|line; into our|the|this bore|pipe from|through the? left|right|top|side|bottom|wall|crown|roof; bunched|squeezed|rolled|pushed up|out|down some|and|into and|it * poking|sticking|hanging|pushed into; steel|metal|star|fence|wooden|iron picket|post|rod|bar|spike|pin through|sticking|in_the|right|driven;
   `,
   notWords: spoken`
     root intrusion; screw up; screwed up; screw it; screw the; screw cap; screwdriver; screw that;
@@ -41,6 +43,7 @@ export const intrusion = {
     screws in the wall of; tap water; screws loose; nail biter; wall hanging; hang in there; stuck in the;
     stuck in my; stuck in a; nail file; nails done; hanging in the air; sticking in the mud; seal 's good; ran|run a|the cable|camera|snake|line through;
     cable going through; cable through; sticking in my;
+    anchor the|it|bolt_in|to; rebar lying|laying|just|loose|is_lying; piece|chunk|bit|length of rebar; hangs|comes|pushes in|out the_back|on_the_wall|in_the_garage|here|there|to|a|and|fine|easy|good; pushes|pushed|pokes|comes|come into|in the main|manhole|tank|city|house|street|lateral|line_from;
   `,
   misheard: [
     { heard: "casket|casket's|gas_kit|gasket's|gas_get|basket|gaskin", said: 'gasket', needs: 'distance' },

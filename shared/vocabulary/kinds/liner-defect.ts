@@ -32,6 +32,7 @@ export const linerDefect = {
     dry spot in the <liner>; loose|lifted|raised|curled|frayed|ragged edge|end|lip of the <liner>;
     lifted|lifting|lifts|peeled|peeling|come|came|curling|bunched|puckered|pulled away|off|up from|off|at the wall|pipe|host;
     edge|end 's|is|has|of_it * lifted|lifting|peeled|peeling|curled|curling|loose|frayed;
+    liner|lining|sleeve 's|is|has ballooned|ballooning|inflated|drooped|drooping|dropped|slumped|pulling|shrunk|twisted|stretched|crushed|squashed|pushed|caved in|down|up|out|off|away?; liner|lining|sleeve * hanging|drooping|dangling|flapping|across; flap|tongue|strip|piece of the? liner|lining left|sticking|hanging|across|remaining; cut|opened only|just? halfway|half_way|partway|partly|half|part_way; not|never|isn't|wasn't fully|all_the_way|properly cut|reinstated|opened out|up|open?; edge|lip of it|the_liner|liner * proud|up|loose|sticking;
   `,
   weakWords: spoken`
     wrinkle; wrinkled; wrinkling; fold; crease; pucker; blister;
@@ -42,6 +43,7 @@ export const linerDefect = {
     shirt|forehead|face|skin|map|paper|suit * wrinkled|wrinkles; fold it|up|in_half|the; folded up;
     liners can|will|tend|always|usually|often; can|may|might|could|would wrinkle|bubble|fold|lift|peel|blister|fail;
     wrinkle to; pants; line * crease; blister pack; can liner; bag liner; trash liner; truck bed liner; bed liner;
+    rubber|gasket|boot|seal|material|paper|rag|rags|wipes|cable|hose|carpet 's|is|are|has * bunched|peeled|folded|wrinkled|curled up|off|away|back?; the material|paper bunched; without bunching|wrinkling|folding|bunching_up; paint|label|tape|sticker * peeled|peeling; cut only half;
   `,
   misheard: [
     { heard: 'linear lifted|wrinkled|peeled', said: 'liner lifted', needs: 'nothing' },

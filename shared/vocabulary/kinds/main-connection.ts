@@ -33,7 +33,12 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     'tap into the main|city',
     'hit|reach|reached|made_it_to|got_to|at|in|into the main',
     'connects to the city',
+    ...spoken`
+    where it|we|the_line|the_lateral|this|you|yours|that|everything 's|is|just? ties|tie|taps|goes|dumps|comes|hits|meets|meet|connects|joins|join|drops|enters|empties|discharges in|into|out|to|with? the? city|street|main|sewer|public|town|county|council|municipal|authority; hit|hitting|into|in|at|reach|reached|join|joining|joins|see|there_'s|it_'s|that_'s|this_is the big pipe|sewer; big pipe , that|it|the; ^ the? big pipe $; tap|tie_in|saddle|hub at|on|into|for the main|city|street|sewer; council|authority|municipal|public|city|town|county main|sewer|pipe|line|connection;
+  `,
   ],
+  weakWords: spoken`; mainline; main line;
+  `,
   notWords: spoken`
     about|beyond|behind|past|of|where|whether|if|than|until|unless|without|see|find|seeing the|your main|city_main|public_sewer|sewer_main; get|gets|got|make_it|made_it|push|pushed|reach|seen|see in_to|into|to|as_far_as the main;
     hear|hearing|heard|smell the main; main|sewer 's past|beyond|further|farther|not|another|still;
@@ -51,6 +56,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     to the street main; all the way to the main; out to the main; down to the main; main reached; from main;
     to main; between|from * and|to the main; halfway|midway * and the main; how far to the main; past the main; off the main;
     main crew; main yard; in front of the main; reach the main; reached the main ,;
+    in|on|to|from|under|across|toward|towards|down|up|along|near|by|of|off|behind|past|out_to|into|for|at|between|reach|clear_to the street; street side|light|trees|tree|noise|sweeper|level|cleanout|is|looks|number|sign; the street 's|is|was|looks|sweeper|light; mainline valve; main line valve|cleanout|stoppage|drain|is|was|has|backup|sewer_backup|clog; off|on|in|of|the|your|our|this main line; big pipe wrench|organ|of|like; where it goes to the|into_the|out to the? street_sweeper; city|town|county|council|public|municipal main|sewer|pipe|line|connection is|was|'s about|around|roughly|out|somewhere|supposed|probably|likely|maybe|deep|old|over|in_the|under;
   `,
   misheard: [
     { heard: 'city mane|maine|mean|man|name|mayne|may', said: 'city main', needs: 'nothing' },

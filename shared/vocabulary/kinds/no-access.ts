@@ -13,6 +13,7 @@ export const noAccess = {
     no access; no way in; inaccessible; not accessible; inaccessible cleanout; could not be accessed;
     couldn't be accessed; can't be accessed; cannot be accessed; was not accessed; without access;
     no cleanout access;
+    no usable cleanout|access; no good access; not usable; unusable; no go;
   `,
   signs: spoken`
     couldn't|could_not|can't|cannot|won't|wouldn't|unable_to|not_able_to get|fit|put|push|feed|squeeze|work the|my|a? camera|head|lens|scope|cable|camera_head|push_rod in|into|inside|down the|that|it|there|this;
@@ -62,6 +63,7 @@ export const noAccess = {
     skipped it; roof * too steep|wet|icy|steep; ice on the; not safe to; can't reach; couldn't reach;
     could not reach; no ladder; somebody|they poured|paved|tiled|built|drywalled over; drywalled over;
     tiled over; threads are stripped; cap is stripped;
+    cleanout|cap|plug|lid|cover|one|it|opening|access|riser|grate 's|is|was|sits|lives|stuck|trapped|buried under|underneath|behind|beneath|below|inside|blocked_by a|an|the|that|this|his|her|their|your|somebody's hot|big|parked|pile|stack|cord|finished|drywalled|new|whole|dead|old? tub|deck|furnace|boiler|heater|water_heater|washer|dryer|shed|car|truck|van|suv|boat|trailer|dumpster|freezer|fridge|refrigerator|shelf|shelves|shelving|workbench|cabinet|cabinets|patio|porch|slab|driveway|pavers|planter|hot_tub|safe|piano|tank|woodpile|wood|firewood|bricks|gravel|pallet|pool|tile|carpet|wall|drywall|panel|bookcase|couch|sofa|bed|dresser|bench|stairs|steps|tub|vanity|compressor|generator|oil_tank|coal_bin; ^ so|and? not happening $; not happening today|there|here; ain't|not gonna happen|moving_that|moving_it; not moving it|that|them|this; i_'m not|i_am_not|we_'re_not moving|digging|lifting|taking|breaking|unloading|shifting * it|that|chisel|hammer|house|car|stuff|today|up|out; can't|couldn't|cannot|no_room_to swing|get|fit a|my|the? wrench|bar|pipe_wrench|spanner|socket|tool on|onto|back|in|to|there?; hasn't|haven't been opened in|since; wouldn't|won't|would_not|not|isn't|never move|moving|budge|budging|shift|shifting|spin|let_go|crack_loose; already stripped|rounded; concreted|cemented|tiled|paved|asphalted|decked|bricked over|in|up;
   `,
   notWords: spoken`
     get|fit|put|push|feed|squeeze|work|go the|my|a? camera|head|lens|scope|cable|camera_head|push_rod? in|into|inside|down|up|through the main|city|street|tank|house|lateral|pipe|line|sewer|bend|turn|roots|root|trap|mud|belly|offset|hole|crack|hill;
@@ -77,6 +79,8 @@ export const noAccess = {
     couldn't reach him; could not reach the city; could not reach the tank; can't reach the city;
     couldn't reach the city; can't get at; stuck in; stuck on; under the deck ,; rusted in the bottom;
     seized on; will not reach; cover 's; built the deck;
+    camera|head|cable|it|car|truck 's|is|was not moving|budging; nearly|almost|half|just_about|close_to|darn_near|practically|about rusted|scaled|closed shut|solid|over|closed; not moving , it|the water|mind|much|any; water|flow|mind|pieces|nothing * not|isn't moving|shifting; i_'m not|i_am_not taking|pulling it any|further|anything; no go zone; one|it|plug|stoppage is|'s|was under|behind|below|beneath the slab|driveway|house|porch|patio|deck and|at|so_that|now|here;
+    car|truck|van|skip|he|she|they|dog won't|wouldn't|isn't|not move|moving|shift|budge;
   `,
   examples: {
     says: [

@@ -30,7 +30,12 @@ export const offsetJoint = {
     's|is|are|was out by|of_line_by|about # inch|inches?; 's|is|are out by half|a|an|three|about|maybe; two|both ends|pieces|pipes|lengths|sections|edges|sides don't|doesn't|do_not|not|aren't|never|no_longer line|lined|match|meet|mate up? up?; ends|faces|pipes|lengths|joints don't|doesn't|do_not|not|aren't|never|no_longer line|lined|match|mate up?; isn't|not|aren't|never|ain't sitting? flush|concentric|square|level|true with|at|to|here?; climb|climbs|climbing|hop|hops|bump|bumps|bumping|jump|jumps|ride|rides|drop|drops|drops_off|fall|falls up|over|off|down|up_over a|the|this|that|an little|half_inch|small|bit_of_a? lip|edge|ledge|step|shelf; off to one side at; didn't|don't|never|not|isn't line|lined|lining it|them|these|that|those|the_pipes up; joint|pipe|pipes|section|length|bell|spigot|hub|next_one|it ${is} shifted|slipped|slid|moved|settled|kicked|jumped|dropped|stepped|knocked sideways|over|off|down|up|left|right|out; out of line by; ${joints} shifted|slipped|slid|moved|dropped|settled|stepped|jumped; one|pipe|piece|side|end 's|is|sits|sitting|rides lower|higher than the|its other|next|one;
   `,
   weakWords: [
-    'lip', 'step', 'ledge', 'half moon', 'crescent', 'hump',
+    'lip',
+    'step',
+    'ledge',
+    'half moon',
+    'crescent',
+    'hump',
     ...spoken`
     edge sticking up; misfit;
   `,

@@ -25,6 +25,7 @@ export const patch = {
     section|piece has been replaced; new piece of pipe; somebody cut in; somebody patched; somebody replaced;
     somebody repaired; somebody did a repair; patched with; patched in;
     somebody|someone|they|they_'ve|somebody_'s cut_out the bad; patched over|up;
+    somebody|someone|they|they_'ve|crew|plumber|builder 's|has|have|'ve|had? dug|opened|been|cut|put|let|set|laid|dropped|stuck|fitted|spliced down|up|it|in|this|here|out? here|and|a|an|new|the put|length|new|piece|section|stick|let; length|stick|piece|bit of new|newer|replacement|different pipe|plastic|clay|pvc|clay|iron; new|newer|replacement sleeve|collar|length|piece|section|pipe in|from|at|after|here|let;
   `,
   weakWords: spoken`
     repaired;
@@ -50,6 +51,7 @@ export const patch = {
     needs|need|ought|should|must|could|can|will|would|to|gonna * be|been repaired|fixed|replaced|patched;
     hasn't|haven't|not|never|isn't * repaired|fixed|patched|replaced; fixed on|at|income|price;
     feet|foot|years was|were|has_been|have_been|been replaced|redone; one repair;
+    somebody|someone|they cut in a|the|another tee|wye|cleanout|connection|branch|line|valve|saddle; put in a fitting|reducer|tee|wye|cleanout|valve|trap|new_tank|new_roof|new_furnace; new pipe wrench|cutter; new pipe , and; new piece of equipment|software;
   `,
   examples: {
     says: [

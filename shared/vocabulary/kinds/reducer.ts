@@ -13,6 +13,7 @@ export const reducer = {
     # by # reducer|increaser|bushing; # to # reducer|increaser|bushing; # inch to # inch reducer|increaser;
     reducer fitting; eccentric reducer; taper; taper piece; tapered fitting; step down fitting; upsizer;
     reducer|increaser , # to #; reducer|increaser from? # to #; opens|opening|necks|steps|reduces|increases up|down? from # to #;
+    necks|necked|chokes|reduces|reduced|squeezes|narrows|narrowed|tapers down|in|out? to a|an? 2|3|4|5|6|8; size reduction; opens|opening|widens|increases up|out? to a|an? 3|4|5|6|8 inch|inches|incher?; drops|goes|steps|comes|changes|reduces|necks|increases in size; adapter|fitting , # by #; # by # fitting|adapter|coupling|bushing;
   `,
   signs: spoken`
     drops|drop|steps|goes|comes|chokes off|down|up to|into a|an? # inch; increases|increase|reduces|decreases|goes from # to # inch;
@@ -27,11 +28,13 @@ export const reducer = {
     goes|go|drops|steps|comes from? a? # inch|inches? down|up? to a? # inch|inches; downsizes|upsizes|downsized|upsized to|here|at;
     increases|increase|enlarges|widens to a? # inch; change of pipe? size; goes|drops|steps down to a #;
     upsizes|downsizes to; gets smaller|bigger|larger down|up to # inch;
+    pipe|line|bore 's|is|gets|got|opens|narrows|goes narrower|wider|smaller|bigger|narrow; it gets|got|goes narrower|smaller|narrow; narrows|narrowing down? here|at|to|from; opens up|out to a? # inch;
   `,
   notWords: spoken`
     # inch|inches to # inch|inches of|deep|long|wide|tall|high|thick|across|gap|offset|crack|apart|out;
     # to # inch|inches of|deep|long|wide|tall|high|thick|across; reduction in; reduction of; price reduction;
     goes|drops|steps down to a # foot|feet|degree; reduces the; bushing hammer; down to a # percent;
+    opens up to the|a|me|daylight|dirt; gets bigger|smaller every|when|with|as; adapter cable|for|plug|on|in_the|is; goes up in size; hole|crack|gap|offset|puddle * bigger|smaller|wider; it 's|is|gets bigger|smaller than|the|inside|and;
   `,
   misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {

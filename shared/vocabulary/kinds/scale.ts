@@ -25,7 +25,7 @@ export const scale = {
     nearly|almost|half|practically|about|close_to|darn_near|damn_near|just_about|near rusted|scaled|furred|crusted shut|closed|over|up|solid; choked|closed|narrowed|necked|plugged|stopped|blocked|filled|packed|shut|caked|covered|coated up|down|off|in|over|to_half|down_to_half|solid? with|by|in rust|scale|iron_scale|crud|rust_scale|corrosion_buildup|minerals; scabby; scabs of rust; rust scabs; knobbly; knobby; rust growth|growths|coating|crust; coat|coating|layer|crust|skin|shell|flakes|chunks|sheets of rust|scale|lime|calcium; rust has taken; built up rust; corrosion product|products; scale and corrosion; flakes of rust;
   `,
   signs: spoken`
-    rust|scale|crud 's|is|has|been|just|all? built|building|caked|grown|growing|closing|thickened|crusted up|in|on|it|over; rust|scale built|caked|closing up|in|on; walls|wall|inside|bore|iron|sides 's|is|are|getting? rough|bumpy|lumpy|knobbly with|from rust|scale|buildup; rust 's|is|has taken|taking|eaten_up|closed|cut|choked|left; rust|scale on the walls|wall|sides|inside|top|bottom|roof;
+    rust|scale|crud 's|is|has|been|just|all? built|building|caked|grown|growing|closing|thickened|crusted up|in|on|it|over; rust|scale built|caked|closing up|in|on; walls|wall|inside|bore|iron|sides 's|is|are|getting? rough|bumpy|lumpy|knobbly with|from rust|scale|buildup; rust 's|is|has taken|taking|eaten_up|closed|cut|choked|left; rust on the walls|wall|sides|inside|top|bottom|roof;
   `,
   weakWords: spoken`
     rusted; rusting; rusty; rust;

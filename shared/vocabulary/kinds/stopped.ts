@@ -70,6 +70,7 @@ export const stopped = {
     no way past; no way through; no way around; no getting past; no getting through; no getting by;
     no getting around; refuses to go; refuses to pass; camera quits; only as far; will not pass; could not pass;
     cannot pass; end of the push at;
+    ^ and|but|just|still|it|she|head|camera? won't|wouldn't|doesn't|refuses_to go|move|budge|advance|pass|make_it|push|want_to $; i|we pull|pulled|draw|drew up|short at|here|there|short; where i|we 'm|'re|am|are? stop|stopped|stopping|quit|quitting|pull_up|have_to_stop|had_to_stop|turn_back|turned_back; camera|head just? skates|skids|slides|spins|bounces|balks|stalls; furthest|farthest i|we|she|it|the_camera get|got|can_get|could_get|goes|went|can_go; calling it here|there|at|quits; not|isn't getting|going by|past|through|around the|that|this|it|any; getting|get|goes|going nowhere;
   `,
   notWords: spoken`
     won't|wouldn't|doesn't pass|survive|fail an|its|the? inspection|test; won't|wouldn't|doesn't go away|bad|far|well|by_itself|unnoticed;
@@ -96,6 +97,7 @@ export const stopped = {
     can't get in; couldn't get in; can't get into; can't fit a; can't fit my; 
     just barely squeeze; no further findings; no further comment; stuck behind; got stuck behind; stop it;
     can't get out; couldn't get out; full stop period; wedged in the door; can't get to; couldn't get to;
+    getting|going nowhere with|on the|my|this permit|phone|call|owner; car|truck|van|machine|engine|reel won't go|move|budge|start; where we|i stop for|eating; it won't go off|away|in_the|up_in_price|back; lid|cap|plug|cover|cleanout|bolt|nut won't|wouldn't|doesn't go|move|budge;
   `,
   examples: {
     says: [

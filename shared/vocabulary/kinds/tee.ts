@@ -10,6 +10,7 @@ export const tee = {
   words: spoken`
     tee; t fitting; sanitary tee; santee; san tee; tee fitting; t connection; test tee; inlet tee; baffle tee;
     tee connection; tee junction; t junction; t piece; tee piece; tee branch; saddle tee; tap tee; tee type; vent tee;
+    t shape; t shaped fitting|piece|connection|joint|branch; tee shape|shaped fitting?; sani tee; straight tee; cleanout tee on;
   `,
   notWords: spoken`
     cup of tea; iced tea; to a t; t shirt; tee off; golf tee; sweet tea; tee time; tee shirt;

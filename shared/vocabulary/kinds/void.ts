@@ -12,6 +12,7 @@ export const voidKind = {
   words: spoken`
     void; voids; cavity; cavern; washout behind; empty space; empty pocket; open space behind; air pocket;
     pocket outside the pipe; dark space; black space;
+    washout; erosion void; sinkhole; hollow space; gap behind the pipe|wall|it;
   `,
   signs: spoken`
     ${earth} ${is} washed|eroded|gone|missing|hollowed|scoured off|away|out|behind|from?; ${earth} * washed|eroded|carried away|out|off;
@@ -20,6 +21,7 @@ export const voidKind = {
     hole in the ground behind; see way back in; no dirt behind; no soil behind; missing soil; missing dirt;
     undermined; hollowed out; scooped out; ground has washed; hollow|empty|cave|cavern|open|space|dark|black behind|outside|out_there|back_there|beyond;
     a hollow; like a cave; behind it? 's|is empty|hollow|nothing; hollow|cave underneath|under|below|around|there; see out into the ground;
+    ${earth} washed|eroded|scoured|gone away|out from|around|under|over|behind|above|beside the|around? pipe|wall|it?; dark|black gap|space|hole|area behind|outside|above|over|under|beyond it|the|this; black|dark behind|back_there|outside|beyond; looking|look|see past|beyond|through|behind the? pipe|wall|it into nothing|space|darkness|the_dark|a_cave|a_hole; no|not_any ground|soil|dirt|bedding|support|earth behind|under|around|there|outside|above|over the|this|it|pipe|here?; blackness behind;
   `,
   weakWords: ['hollow', 'cave', 'open space'],
   notWords: spoken`
@@ -28,6 +30,7 @@ export const voidKind = {
     cave man; hollow lane; hollow way; hollow drive; hollow street; hollow court; hollow pike; hollow circle; hollow place; hollow trail; hollow loop;
     empty house; empty lot; empty bucket; house is empty; tank is empty; in the hollow;
     down in the hollow; air pocket in the line;
+    sinkhole in|on the street|yard|road|news; dark space in the attic; space behind the|my house|garage|truck|wall_unit; hollow space in the wall; nothing behind me|us|that_door;
   `,
   misheard: [
     { heard: "a_avoid|a_boyd|devoid|a_voyage|a_void's", said: 'void', needs: 'nothing' },

@@ -10,6 +10,7 @@ export const wye = {
   words: spoken`
     wye; y fitting; y connection; wye fitting; wye connection; wye branch; combo; combo wye; double wye;
     y branch; y junction; wye junction; y lateral; wye lateral; y piece; wye piece; wye type; combination wye; y off;
+    combination fitting; combi; y shaped fitting|piece|connection|joint; y shape; wye shape|shaped; forty_five_degree|45_degree wye; combination wye|tee;
   `,
   notWords: spoken`
     is|are a wye in;

@@ -9,7 +9,7 @@ import type { Token } from '../token/token.ts';
 type Sort = 'small' | 'place';
 
 const small =
-  'just|really|actually|basically|kinda|sorta|kind_of|sort_of|already|now|still|also|even|definitely|clearly|obviously|certainly|pretty_much|pretty_well|maybe|probably|badly|slightly|a_little|a_little_bit|a_bit|here|there|right_here|right_there|down_here|up_here|in_here|down_there|up_there|in_there|through_here|along_here|um|uh|er|you_know|i_think|i_guess|i_\'d_say|since|somehow|simply|slowly|quite|fairly';
+  "just|really|actually|basically|kinda|sorta|kind_of|sort_of|now|still|also|even|definitely|clearly|obviously|certainly|pretty_much|pretty_well|maybe|probably|badly|slightly|a_little|a_little_bit|a_bit|here|there|right_here|right_there|down_here|up_here|in_here|down_there|up_there|in_there|through_here|along_here|um|uh|er|you_know|i_think|i_guess|i_'d_say|since|somehow|simply|slowly|quite|fairly";
 const sides = 'left|right|top|bottom|side|crown|invert|roof|floor|left_side|right_side|left_hand_side|right_hand_side';
 
 const lexicon = buildLexicon<Sort>([
