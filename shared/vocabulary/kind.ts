@@ -99,6 +99,8 @@ export interface Kind {
   readonly signsUpstream?: readonly string[];
   /** Everyday words that mean the thing only where a place stands with them ("ball", "bag"). */
   readonly weakWords?: readonly string[];
+  /** Everyday words that mean the thing about as often as something else: read like `weakWords`, and always flagged. */
+  readonly doubtfulWords?: readonly string[];
   /** Stretches that hold a word of this kind and mean something else ("root cause", "scale of one to ten"). */
   readonly notWords?: readonly string[];
   readonly misheard?: readonly Misheard[];

@@ -53,6 +53,8 @@ export type PhraseValue =
       readonly family: 'thing';
       readonly kind: KindName;
       readonly source: 'word' | 'sign' | 'weak';
+      /** The word means something else about as often. */
+      readonly isDoubtful?: true;
       readonly respelled?: Respelling;
     }
   | { readonly family: 'material'; readonly material: MaterialName; readonly respelled?: Respelling }

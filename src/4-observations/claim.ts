@@ -16,6 +16,8 @@ export interface Claim {
   /** Every thing phrase that makes it up. */
   things: { from: number; to: number }[];
   respelled: { heard: string; taken: string }[];
+  /** Named by nothing but a word that means something else about as often. */
+  isDoubtful: boolean;
   place: PhraseOf<'distance'> | null;
   relative: PhraseOf<'relative'> | null;
   /** Whether the words of a relative place stand nearer than a plain one. */
@@ -42,6 +44,7 @@ export const newClaim = (
   to,
   things: [{ from, to }],
   respelled: [],
+  isDoubtful: false,
   place: null,
   relative: null,
   isRelativeNearer: false,

@@ -9,7 +9,7 @@ import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-featu
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
-import type { Item, Reading } from './reading.ts';
+import { DOUBTFUL_WORD, type Item, type Reading } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
@@ -91,6 +91,8 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
     addFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
   if (hearing !== null && hearing < UNSURE_WORD)
     addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
+  if (item.evidence.notes.includes(DOUBTFUL_WORD))
+    addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'named by a word that may mean something else' });
   const other = item.evidence.notes.find((note) => saidOtherwise.test(note));
   if (other)
     addFlag(item, {

@@ -5,7 +5,7 @@ import { type Claim, kindTakes } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
 import type { Placing } from './place-claim.ts';
-import { currentRun, type Item, PLACE_GUESSED, type Reading } from './reading.ts';
+import { currentRun, DOUBTFUL_WORD, type Item, PLACE_GUESSED, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export function makeItem(
@@ -34,6 +34,7 @@ export function makeItem(
     notes: [
       ...(placing.isGuess ? [PLACE_GUESSED] : []),
       ...(assertion.isHedgeLoose ? ['hedge stands apart'] : []),
+      ...(claim.isDoubtful ? [DOUBTFUL_WORD] : []),
       ...assertion.because,
     ],
   });

@@ -22,6 +22,7 @@ export function namedThings(sentence: Sentence, tokens: readonly Token[]): Claim
         ...newClaim(phrase.kind, phrase.rule, phrase),
         source: phrase.source,
         respelled: phrase.respelled ? [phrase.respelled] : [],
+        isDoubtful: phrase.isDoubtful ?? false,
       };
       // "it jogs right at 44": the side is part of the description, whatever follows.
       const side = phrase.source === 'sign' ? tokens[phrase.to - 1]?.text : undefined;
@@ -234,6 +235,7 @@ function mergeSameThings(claims: readonly Claim[], sentence: Sentence, tokens: r
       before.to = claim.to;
       before.things.push({ from: claim.from, to: claim.to });
       before.respelled.push(...claim.respelled);
+      before.isDoubtful &&= claim.isDoubtful;
       if (before.source !== 'word') before.source = claim.source === 'word' ? 'word' : before.source;
     } else merged.push(claim);
   }

@@ -232,6 +232,8 @@ export const currentRun = (reading: Reading): RunState | null => reading.runs.at
 
 /** The note of an item whose place was taken from what stood near, not said for it. */
 export const PLACE_GUESSED = 'place guessed';
+/** A note of an item that only a doubtful word names. */
+export const DOUBTFUL_WORD = 'a doubtful word';
 export const isPlaceGuessed = (item: Item): boolean => item.evidence.notes.includes(PLACE_GUESSED);
 
 /** How an item was placed whose number came in a sentence of its own after it. */

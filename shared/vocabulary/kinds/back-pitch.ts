@@ -39,7 +39,7 @@ export const backPitch = {
     tips|tipping|tipped|tilts|tilted|leans back|backward|backwards;
     goes|going|heads|heading|go|went|climbing uphill; going|goes up instead of down; climbing; climbs from;
     climbs at;
-    rises|climbs|goes|runs|slopes|rising|climbing|going|runs_up up? instead of|not falling|down|dropping|falling_away|fall|downhill; it|water 's|is actually|just|even|all? coming|running|flowing|rolling|heading back at|toward|towards us|me|the_camera|the_house|the_cleanout; flow_line|flowline|invert|floor|bottom|pipe rises|rising|climbs|climbing|is_rising|is_climbing|'s_rising|'s_climbing; tipped|tips|tilted|pitched|sloped|graded|angled|leans toward|towards the house|me|us|building|back; uphill from|between|for|until|till|to|at #;
+    rises|climbs|goes|runs|slopes|rising|climbing|going|runs_up up? instead of|not falling|down|dropping|falling_away|fall|downhill; it|water 's|is actually|just|even|all? coming|running|flowing|rolling|heading back at|toward|towards us|me|the_camera|the_house|the_cleanout; flow_line|flowline|invert|floor|bottom|pipe rises|rising|climbs|climbing|is_rising|is_climbing|'s_rising|'s_climbing; tipped|tips|tilted|pitched|sloped|graded|angled|leans toward|towards the house|me|us|building|back;
   `,
   weakWords: spoken`
     uphill;
@@ -78,6 +78,7 @@ export const backPitch = {
       { text: 'Negative slope here at fourteen.', gives: { at: 14 } },
     ],
     unsure: [
+      { text: 'A bit uphill at nineteen, by the look of it.', gives: { at: 19 }, flag: 'word-unsure' },
       { text: 'Back peach at thirty one feet.', gives: { at: 31 }, flag: 'word-unsure' },
       { text: "I think we've got back pitch at 35.", gives: { at: 35, status: 'suspected' }, flag: 'suspected' },
     ],

@@ -13,7 +13,7 @@ export const backwaterValve = {
     backwater type; backwater gate; backwater flap; sewer popper valve;
     reflux valve; reflux; backflow flap; flap gate; nrv; anti flooding valve; sewer valve; storm valve; back flow valve|preventer|device; mainline valve; main line valve; ejector check;
   `,
-  weakWords: spoken`
+  doubtfulWords: spoken`
     flapper; gate valve;
   `,
   notWords: spoken`
@@ -25,11 +25,14 @@ export const backwaterValve = {
   ],
   examples: {
     says: [
+      { text: 'Reflux valve, six feet in.', gives: { at: 6 } },
       { text: 'Backwater valve at twelve feet.', gives: { at: 12 } },
       { text: "There's a backflow preventer at 20.5.", gives: { at: 20.5 } },
       { text: "At thirty I'm looking at a check valve.", gives: { at: 30 } },
     ],
+    unsure: [{ text: 'Flapper at eleven feet.', gives: { at: 11 }, flag: 'word-unsure' }],
     never: [
+      'The toilet flapper is leaking.',
       "I'd put in a backwater valve with the street that high.",
       'No backwater valve on this one.',
       'The seller says he had a backflow valve put in.',

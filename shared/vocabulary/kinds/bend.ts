@@ -19,7 +19,7 @@ export const bend = {
     turns|turn|turning|swings|swinging|jogs|veers|veering|curves|curving|bends|bending|sweeps|bears|bearing|hooks|hooking|kicks|goes|heads off|over|hard|sharply|slightly|around|a_little|a_bit? to|toward the left|right;
     pipe|line turns|bends|curves|jogs here|there|at|again|a_little|slightly; makes|takes|does|make|takes_us a|another|its sharp|hard|slow|gentle|big? turn|bend|curve|jog|left|right;
     turn to|toward the left|right; hard left; hard right; it turns ,; it turns; goes|go|going around a|the corner; a turn at; curve to the left|right;
-    hang|hangs|hanging a left|right; make|making|makes|take|taking|takes a|another|its|hard|sharp|slow|gentle left|right at|here|there|now|turn|hand; swings|swing|takes|turns|turn|sends|brings|puts|pushes|kicks|throws|carries|pulls me|us|it|the_camera|the_head|you around|off|over|hard|to|to_the|round? left|right; around|round the|a|this corner; goes|went|going|go|coming|come around|round a|the|another bend|corner|curve;
+    hang|hangs|hanging a left|right; make|making|makes|take|taking|takes a|another|its|hard|sharp|slow|gentle left|right at|here|there|now|turn|hand; swings|takes|turns|sends|brings|puts|pushes|kicks|throws|carries|pulls me|us|it|the_camera|the_head|you around|off|over|hard|to|to_the|round? left|right; around|round the|a|this corner; goes|went|going|go|coming|come around|round a|the|another bend|corner|curve;
   `,
   notWords: spoken`
     on the bend; clean sweep; elbow grease; bend over; my elbow|elbows; round the bend; sweep the; bend down;
@@ -32,6 +32,7 @@ export const bend = {
   `,
   examples: {
     says: [
+      { text: 'Then it swings me left at nine.', gives: { at: 9, position: 'left' } },
       { text: 'A bend at fourteen. Forty five, no, it keeps turning. Ninety.', gives: { at: 14, angleDeg: 90 } },
       { text: "There's a change of direction at thirteen.", gives: { at: 13 } },
       { text: 'Nine feet, an eighth bend, left.', gives: { at: 9, position: 'left', angleDeg: 45 } },

@@ -61,6 +61,7 @@ export const blockage = {
   `,
   examples: {
     says: [
+      { text: "It's jammed full at nineteen.", gives: { at: 19 } },
       { text: "It's completely choked at forty.", gives: { at: 40 } },
       { text: "There's a plug at twenty nine.", gives: { at: 29 } },
       { text: 'Bunged up at thirty.', gives: { at: 30 } },

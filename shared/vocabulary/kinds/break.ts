@@ -27,7 +27,10 @@ export const breakKind = {
     ${parts}|bit|part|half|corner|most|much of the|this|its|that|our pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|spigot|collar|joint ${is}? missing|gone|out|absent; ${parts}|bit|part|half|corner of the|this|its pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|collar ${is}? fallen|dropped|knocked|broken|come off|out|away|in; ${parts}|bit|corner|slab|lump out|gone|missing|broken|knocked|bitten|chipped of|from|out_of|off the|it|this|that|one|its; ${parts}|slab|bit of it|pipe|clay|the_pipe|iron missing|gone|out|absent; ${parts} absent; bell|hub|rim|lip|edge|spigot|collar|socket|shoulder|end|corner ${is} * knocked|broken|snapped|sheared|busted|chipped|smashed|cracked|blown|torn off|away; wall|side|top|crown|roof isn't|is_not|ain't|not there|here anymore|any_more?; missing half|most|part of; out of the bell|hub|crown|wall|top|side|roof|rim is|'s a|an ${parts};
   `,
   weakWords: spoken`
-    chipped; chip out of; jagged; bite|notch|nick out|missing|gone;
+    chipped; chip out of; jagged;
+  `,
+  doubtfulWords: spoken`
+    bite|notch|nick out|missing|gone;
   `,
   notWords: spoken`
     break for lunch; lunch break; coffee break; take a break; took a break; give me a break; gimme a break;
@@ -45,6 +48,8 @@ export const breakKind = {
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {
     says: [
+      { text: 'Snapped clean in two at fourteen.', gives: { at: 14 } },
+      { text: 'At twenty six a corner of the bell is missing.', gives: { at: 26 } },
       { text: 'Broken pipe at twenty nine feet, on the bottom.', gives: { at: 29, position: 'bottom' } },
       { text: "There's a piece missing out of the crown at forty two.", gives: { at: 42, position: 'top' } },
       { text: 'Bell is broken at sixteen.', gives: { at: 16 } },

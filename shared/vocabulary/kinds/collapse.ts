@@ -21,7 +21,7 @@ export const collapse = {
     smashed|mashed|squashed|crushed|flattened|pinched|squeezed completely|all_the_way|totally? flat|shut|closed;
     roof down; fallen down;
     top of the pipe is lying; nothing left of the pipe; there is no pipe left; no pipe left; is fall down;
-    pipe|line|it|section|whole_thing|roof|everything 's|is|has gone|come|fallen|folded|dropped|collapsed down? in|down|up on itself|it_self; pipe|line 's|is|has come|gone down; isn't|is_not|ain't|no_longer a|any|much_of_a pipe anymore|any_more|left|here|there?; folded|flattened|mashed|pressed|crushed flat; flat as; walls|sides|top_and_sides ${is} fallen|caved|come|dropped|crashed in|down; fallen in on itself; pinched|crushed|squashed shut; nothing but dirt|rubble|soil left|where;
+    pipe|line|it|section|whole_thing|roof|everything 's|is|has gone|come|fallen|folded|dropped|collapsed down? in|down|up on itself|it_self; pipe|line 's|is|has come|gone down; isn't|is_not|ain't|no_longer a|any|much_of_a pipe anymore|any_more|left|here|there?; folded|flattened|mashed|pressed|crushed flat; flat as; walls|top_and_sides ${is} fallen|caved|come|dropped|crashed in|down; fallen in on itself; pinched|crushed|squashed shut; nothing but dirt|rubble|soil left|where;
   `,
   notWords: spoken`
     collapse on the couch; collapsed on the; collapsed in bed; i collapse; crushed stone; crushed rock;
@@ -40,6 +40,7 @@ export const collapse = {
   ],
   examples: {
     says: [
+      { text: 'The pipe has come down on itself at thirty five.', gives: { at: 35 } },
       { text: "It's collapsed at forty three feet.", gives: { at: 43 } },
       { text: 'Caved in at 31.5.', gives: { at: 31.5 } },
       { text: 'Total collapse from sixty to sixty four.', gives: { at: 60, to: 64 } },

@@ -73,6 +73,7 @@ export const corrosion = {
   ],
   examples: {
     says: [
+      { text: 'The invert has gone to gravel at nine.', gives: { at: 9, position: 'bottom' } },
       {
         text: "From nineteen to twenty six the invert is channelled out. It's severe.",
         gives: { at: 19, to: 26, position: 'bottom', degree: 'heavy' },

@@ -26,7 +26,7 @@ export const deformation = {
     d shaped; pear shaped; kidney shaped; heart shaped; blistering; blisters; bubbled up; been squeezed;
     lost|loses|losing|lose its|it_'s|the|all? round|roundness|shape; like somebody|someone|you|they|something stepped|stood|sat|drove|parked|leaned|ran|step|sit|stand on|over|against; bottom|floor|invert ${is} pushed|heaved|humped|bowed|bulged|lifted|bent up|upward|upwards; not|isn't|ain't|no_longer|hardly|more a|the|of_a|much_of_a? circle|circular anymore|any_more?; not|isn't|no_longer true anymore|any_more; more of an|a|than oval|egg|d|football|than_a_circle; height|diameter|bore 's|is|has|has_been been? reduced|squeezed|squashed|lost|down by; dent|dents in the|it|this; wall|walls|side|sides bulge|bulges|bulging|bow|bows|bent in|out|inward; lost about|maybe? # %|percent of its height|round|shape|diameter; pushed|squeezed|squashed|pressed|bent|mashed out of round|shape|circle;
   `,
-  weakWords: spoken`
+  doubtfulWords: spoken`
     flat spot; flat spotted; flat spots; flat on one side;
   `,
   notWords: spoken`
@@ -44,6 +44,7 @@ export const deformation = {
   ],
   examples: {
     says: [
+      { text: "Somebody's parked on this one, it isn't a circle anymore at twenty six.", gives: { at: 26 } },
       { text: "Collapse at thirty. Collapse is too strong. It's out of round.", gives: { at: 30 } },
       { text: 'Pipe is out of round from twenty to twenty six feet.', gives: { at: 20, to: 26 } },
       { text: 'Egg shaped at thirty three, lost about ten percent.', gives: { at: 33, percent: 10 } },
@@ -57,6 +58,7 @@ export const deformation = {
       { text: 'It has gone flat on top from nine to twelve feet.', gives: { at: 9, to: 12, position: 'top' } },
     ],
     unsure: [
+      { text: "There's a flat spot at nineteen.", gives: { at: 19 }, flag: 'word-unsure' },
       {
         text: 'Maybe a little out of round at fifty.',
         gives: { at: 50, degree: 'light', status: 'suspected' },
@@ -65,6 +67,7 @@ export const deformation = {
       { text: 'Edged out of round at 28 feet.', gives: { at: 28 }, flag: 'word-unsure' },
     ],
     never: [
+      'Some wax got squeezed out of the ring when they set it.',
       'Not out of round at all.',
       'My reel got dented in the truck.',
       'Plastic gets squashed if they backfill it with rock.',

@@ -35,6 +35,7 @@ export const drop = {
   `,
   examples: {
     says: [
+      { text: 'Pitches straight down at thirty one.', gives: { at: 31 } },
       { text: 'It falls off straight down at a foot and a half.', gives: { at: 1.5 } },
       { text: 'It falls off vertically at ten.', gives: { at: 10 } },
       { text: 'At forty four feet it drops straight down.', gives: { at: 44 } },

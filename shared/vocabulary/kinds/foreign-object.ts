@@ -67,10 +67,14 @@ export const foreignObject = {
       { text: "There's something lying in the bottom at 22.", gives: { at: 22, position: 'bottom' } },
     ],
     unsure: [
+      { text: "There's a tv remote at twelve feet.", gives: { at: 12 }, flag: 'word-unsure' },
       { text: "There's a two before at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
       { text: 'Could be a bottle at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "The gap's about the size of a comb.",
+      "You couldn't get a pencil down some of the ones I see.",
+      "The pipe's as clean as a whistle at twenty.",
       'I dropped my screwdriver in the grass.',
       'No foreign objects.',
       'The ball went over the fence.',

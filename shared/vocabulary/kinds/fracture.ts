@@ -17,7 +17,7 @@ export const fracture = {
     cracked|split and|then shifted|displaced|moved|stepped|dropped|pushed_out|pushed_in;
     halves|edges|the_pieces|broken_pieces|two_sides don't|doesn't|do_not|no_longer line|match|meet up?; the pieces|edges|halves aren't|not|isn't|no_longer lined|flush|level|matched up?; shifted out of line;
     wall looks stepped; piece|pieces * pushed|pushing in|inward|out;
-    cracked|broken|shattered|busted|split|smashed into|in|to * pieces|plates|bits|chunks|sections but|and * still|all|holding|in_place|standing|there|together; in pieces|bits|plates , but|and? * still|all|holding|in_place|standing|shifted|moved|together; moved|shifted|slid|slipped on|against|past each_other|one_another; in pieces , shifted|moved|displaced; broken|cracked|shattered into|in plates|segments|sections;
+    cracked|broken|shattered|busted|split|smashed into|in|to * pieces|plates|bits|chunks|sections but|and * still|all|holding|in_place|standing|there|together; in pieces|bits|plates , but|and? * still|all|holding|in_place|standing|shifted|moved|together; in pieces|bits|plates at|by #|this_spot , but|and? * still|all|holding|in_place|standing|shifted|moved|together; moved|shifted|slid|slipped on|against|past each_other|one_another; in pieces , shifted|moved|displaced; broken|cracked|shattered into|in plates|segments|sections;
   `,
   notWords: ['fractured my', 'fracture clinic'],
   misheard: [
@@ -26,6 +26,7 @@ export const fracture = {
   ],
   examples: {
     says: [
+      { text: "It's in pieces at seventeen, but they're all still there.", gives: { at: 17 } },
       { text: 'Fracture at thirty two feet, on the left.', gives: { at: 32, position: 'left' } },
       { text: 'Pieces have shifted at forty one.', gives: { at: 41 } },
       { text: 'Fractured at the crown, 19 feet.', gives: { at: 19, position: 'top' } },

@@ -39,6 +39,7 @@ export const grease = {
   ],
   examples: {
     says: [
+      { text: "It's all greased up at twenty two.", gives: { at: 22 } },
       { text: 'Nineteen, roots. Grease! I meant grease.', gives: { at: 19 } },
       {
         text: 'Grease ten to fourteen on the top half, moderate.',

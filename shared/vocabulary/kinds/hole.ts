@@ -39,6 +39,7 @@ export const hole = {
   ],
   examples: {
     says: [
+      { text: "Somebody's put a pick through it at twenty.", gives: { at: 20 } },
       { text: "Ten feet. Look at the floor of the pipe. There's a hole.", gives: { at: 10, position: 'bottom' } },
       { text: 'Hole in the top at thirty five feet, about two inches.', gives: { at: 35, position: 'top', inches: 2 } },
       { text: 'Rusted clean through at 18.', gives: { at: 18 } },

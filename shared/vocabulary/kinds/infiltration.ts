@@ -39,9 +39,11 @@ export const infiltration = {
     'steady drip',
     'active leak',
     ...spoken`
-    groundwater; ground water; water stain|stains; wet streak|spot|patch|mark; rust stain down;
   `,
   ],
+  doubtfulWords: spoken`
+    groundwater; ground water; water stain|stains; wet streak|spot|patch|mark; rust stain down;
+  `,
   notWords: spoken`
     if there 's groundwater; weeping willow; weep hole; weeping eyes; groundwater today; if groundwater;
     high groundwater; groundwater is high; water coming in from the kitchen; washing machine water coming in;
@@ -53,6 +55,7 @@ export const infiltration = {
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Soil has come in through the joint at sixteen.', gives: { at: 16 } },
       { text: 'Groundwater coming in on the left at 41.', gives: { at: 41, position: 'left' } },
       { text: 'Water dripping in at the joint at twenty five feet.', gives: { at: 25 } },
       { text: "It's weeping at nine o'clock, 30 feet.", gives: { at: 30, clock: 9 } },

@@ -52,6 +52,7 @@ export const intrusion = {
   ],
   examples: {
     says: [
+      { text: 'The rubber has squeezed out of the joint and into the pipe at sixteen.', gives: { at: 16 } },
       { text: 'A screw at ten feet. I can squeeze by on the left.', gives: { at: 10 } },
       { text: "There's a screw through the top at twenty nine feet.", gives: { at: 29, position: 'top' } },
       { text: 'Tap sticking in about an inch at 44 on the left.', gives: { at: 44, position: 'left', inches: 1 } },
@@ -66,14 +67,12 @@ export const intrusion = {
       { text: 'Could be a nail at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "I've got a screw loose on the reel.",
       "I thought there might be a nail at six, but it's a shadow.",
       'No intrusions.',
       'We need to nail down a time with the buyer.',
     ],
-    notYet: [
-      { text: "I've got a screw loose on the reel.", gives: [] },
-      { text: 'They hammer taps in like that all over town.', gives: [] },
-    ],
+    notYet: [{ text: 'They hammer taps in like that all over town.', gives: [] }],
   },
   report: {
     meaning: 'Something comes through the wall or a joint and stands in the way of what runs down.',

@@ -56,6 +56,7 @@ export const linerDefect = {
   ],
   examples: {
     says: [
+      { text: 'The liner has ballooned in at twenty four.', gives: { at: 24 } },
       { text: 'A flap of the liner hangs down at sixteen.', gives: { at: 16 } },
       { text: 'Fold at thirty two feet.', gives: { at: 32 } },
       { text: "The lining's coming away at eighteen, left side.", gives: { at: 18, position: 'left' } },
@@ -71,6 +72,7 @@ export const linerDefect = {
       { text: "I think the liner's peeling at 19.", gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "The carpet's bunched up under the reel.",
       'My shirt is all wrinkled.',
       'A liner can wrinkle on a bend.',
       'Cheap liners usually wrinkle.',

@@ -37,7 +37,10 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     where it|we|the_line|the_lateral|this|you|yours|that|everything 's|is|just? ties|tie|taps|goes|dumps|comes|hits|meets|meet|connects|joins|join|drops|enters|empties|discharges in|into|out|to|with? the? city|street|main|sewer|public|town|county|council|municipal|authority; hit|hitting|into|in|at|reach|reached|join|joining|joins|see|there_'s|it_'s|that_'s|this_is the big pipe|sewer; big pipe , that|it|the; ^ the? big pipe $; tap|tie_in|saddle|hub at|on|into|for the main|city|street|sewer; council|authority|municipal|public|city|town|county main|sewer|pipe|line|connection;
   `,
   ],
-  weakWords: spoken`; mainline; main line;
+  weakWords: spoken`;
+  `,
+  doubtfulWords: spoken`
+    mainline; main line;
   `,
   notWords: spoken`
     about|beyond|behind|past|of|where|whether|if|than|until|unless|without|see|find|seeing the|your main|city_main|public_sewer|sewer_main; get|gets|got|make_it|made_it|push|pushed|reach|seen|see in_to|into|to|as_far_as the main;
@@ -57,6 +60,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     to main; between|from * and|to the main; halfway|midway * and the main; how far to the main; past the main; off the main;
     main crew; main yard; in front of the main; reach the main; reached the main ,;
     in|on|to|from|under|across|toward|towards|down|up|along|near|by|of|off|behind|past|out_to|into|for|at|between|reach|clear_to the street; street side|light|trees|tree|noise|sweeper|level|cleanout|is|looks|number|sign; the street 's|is|was|looks|sweeper|light; mainline valve; main line valve|cleanout|stoppage|drain|is|was|has|backup|sewer_backup|clog; off|on|in|of|the|your|our|this main line; big pipe wrench|organ|of|like; where it goes to the|into_the|out to the? street_sweeper; city|town|county|council|public|municipal main|sewer|pipe|line|connection is|was|'s about|around|roughly|out|somewhere|supposed|probably|likely|maybe|deep|old|over|in_the|under;
+    there|that|it|this|i 's|is|see the? big pipe wrench|organ;
   `,
   misheard: [
     { heard: 'city mane|maine|mean|man|name|mayne|may', said: 'city main', needs: 'nothing' },
@@ -66,6 +70,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
   ],
   examples: {
     says: [
+      { text: "Fifty four, here's where the line ties into the street.", gives: { at: 54 } },
       { text: 'And forty two feet is the big pipe from the city.', gives: { at: 42 } },
       { text: 'Fifty one, we pop out into the public main.', gives: { at: 51 } },
       { text: "That's us into the sewer at 47.", gives: { at: 47 } },
@@ -75,8 +80,12 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
       { text: 'We reached the main at 80.5.', gives: { at: 80.5 } },
       { text: "Public sewer at ninety three, in at two o'clock.", gives: { at: 93, clock: 2 } },
     ],
-    unsure: [{ text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: 'Mainline at sixty one feet.', gives: { at: 61 }, flag: 'word-unsure' },
+      { text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
+      "That's the big pipe wrench I was missing.",
       'The main ought to be around sixty.',
       'The drawing shows the main at eighty.',
       'Plans put the main around seventy.',

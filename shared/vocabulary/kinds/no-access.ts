@@ -84,6 +84,7 @@ export const noAccess = {
   `,
   examples: {
     says: [
+      { text: 'The side yard cleanout is under a hot tub.', gives: { at: null } },
       { text: "There's a cleanout in the closet. I couldn't fit the camera in there.", gives: {} },
       { text: "The other cleanout won't open, the cap is seized.", gives: {} },
       { text: "There's a cleanout in the closet, but it's drywalled in.", gives: {} },

@@ -37,9 +37,11 @@ export const offsetJoint = {
     'crescent',
     'hump',
     ...spoken`
-    edge sticking up; misfit;
   `,
   ],
+  doubtfulWords: spoken`
+    edge sticking up; misfit;
+  `,
   notWords: spoken`
     offset the cost; to offset; offset by; watch your step; watch the step; step by; front step; front steps;
     by the steps; step back; next step; step down from; step up to; steps up; step on; stepped; steps up to a;
@@ -67,6 +69,7 @@ export const offsetJoint = {
   ],
   examples: {
     says: [
+      { text: "It's out by half an inch at twenty three.", gives: { at: 23, inches: 0.5 } },
       { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },
       { text: 'Offset joint at fourteen feet, about half an inch.', gives: { at: 14, inches: 0.5 } },
       { text: 'The joint has dropped at twenty two.', gives: { at: 22 } },

@@ -22,7 +22,7 @@ export const openJoint = {
     it 's|has|have come|pulled apart; it 's|is open , a|an|half|about|maybe|by; it 's|is open a|an|half|about|maybe|by;
     open about; opened about; open up at; joint * open; could be open; not seated; not fully seated;
     not|isn't|wasn't|never|ain't|aren't|weren't * pushed|shoved|driven|seated|knocked|slid home|all_the_way_in|in_all_the_way|all_the_way_home|together;
-    joint|spigot|pipe|bell * not home; never|didn't|did_not|not|wasn't|forgot_to * push|pushed|shove|shoved|drive|drove|seat|seated|slide|slid this|that|it|this_one|that_one|them|the_joint|the_pipe|the_spigot|the_bell home|all_the_way|in|together; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
+    joint|spigot|pipe|bell * not home; never|didn't|did_not|not|wasn't|forgot_to * push|pushed|shove|shoved|drive|drove|seat|seated|slide|slid this|that|it|this_one|that_one|this_joint|that_joint|this_pipe|that_pipe|them|the_joint|the_pipe|the_spigot|the_bell home|all_the_way|in|together; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
     joint is wide open; wide open joint; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
     open joints; joint pulled; wide gap; joint that 's open|pulled|come|apart;
     joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; daylight between the pipes|joints|two|ends; open seam;
@@ -40,6 +40,8 @@ export const openJoint = {
   misheard: [{ heard: 'open_giant|open_join|open_joined|opened_joint|open_joy', said: 'open joint', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'The joint at fourteen is open.', gives: { at: 14 } },
+      { text: 'They never pushed that joint home, eighteen feet.', gives: { at: 18 } },
       { text: 'Open joint at twenty four feet.', gives: { at: 24 } },
       { text: 'Half inch gap at 33.', gives: { at: 33, inches: 0.5 } },
       { text: "Joint's pulled apart at forty seven, on the top.", gives: { at: 47, position: 'top' } },

@@ -39,6 +39,7 @@ export const reducer = {
   misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Pipe drops in size at seven.', gives: { at: 7 } },
       { text: 'Size change at thirty.', gives: { at: 30 } },
       { text: "There's a reducer at twenty feet.", gives: { at: 20 } },
       { text: 'At thirty three it necks down.', gives: { at: 33 } },

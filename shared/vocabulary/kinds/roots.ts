@@ -22,6 +22,8 @@ export const roots = {
   `,
   weakWords: spoken`
     whiskers; horse tail; horsetail; hairy; beard; fuzz; fuzzy; spiderweb of; tendril;
+  `,
+  doubtfulWords: spoken`
     a? big|huge|great|giant|massive|solid ball; ball|wad|curtain|tangle|nest|mat of it|them; hairs; stringy;
   `,
   notWords: spoken`
@@ -38,6 +40,8 @@ export const roots = {
   ],
   examples: {
     says: [
+      { text: 'Hairs are coming through the joint at nine.', gives: { at: 9 } },
+      { text: "The elm's found its way in at twenty one.", gives: { at: 21 } },
       { text: 'Eight feet, between nine and ten on the clock, a root ball.', gives: { at: 8, clock: 9 } },
       { text: 'You asked me about roots, well there they are at fifteen.', gives: { at: 15 } },
       {
@@ -76,10 +80,16 @@ export const roots = {
       { text: 'Roots from ten to two, 33 feet.', gives: { at: 33, clock: 10 } },
     ],
     unsure: [
+      {
+        text: 'Big ball at thirty one, sixty percent of the pipe.',
+        gives: { at: 31, percent: 60 },
+        flag: 'word-unsure',
+      },
       { text: "There's routes at the joint at twenty eight feet.", gives: { at: 28 }, flag: 'word-unsure' },
       { text: 'Possible roots at forty one.', gives: { at: 41, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'I was rooting around in the truck for a spare bulb.',
       'What looks like a root at twelve is actually a strand of glue.',
       "The seller's report mentions roots at forty.",
       'Roots love a clay joint.',

@@ -51,6 +51,8 @@ export const scale = {
   ],
   examples: {
     says: [
+      { text: 'Rust is built up on the walls at thirteen.', gives: { at: 13 } },
+      { text: 'The iron is nearly rusted shut at eight.', gives: { at: 8 } },
       { text: "Scale at ten feet. It's nothing too bad.", gives: { at: 10, degree: 'light' } },
       { text: "It's all rusted up from twelve to twenty.", gives: { at: 12, to: 20 } },
       { text: 'Walls are rusty at fourteen feet.', gives: { at: 14 } },
@@ -65,6 +67,7 @@ export const scale = {
     ],
     unsure: [{ text: 'Possibly scale at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' }],
     never: [
+      'The lid was nearly rusted shut, but it came.',
       'His truck has rust on it.',
       'The cleanout cap is rusty.',
       'Older iron builds up rust.',

@@ -98,9 +98,11 @@ export const stopped = {
     just barely squeeze; no further findings; no further comment; stuck behind; got stuck behind; stop it;
     can't get out; couldn't get out; full stop period; wedged in the door; can't get to; couldn't get to;
     getting|going nowhere with|on the|my|this permit|phone|call|owner; car|truck|van|machine|engine|reel won't go|move|budge|start; where we|i stop for|eating; it won't go off|away|in_the|up_in_price|back; lid|cap|plug|cover|cleanout|bolt|nut won't|wouldn't|doesn't go|move|budge;
+    it 's|is jammed|wedged full|solid|tight|up|with;
   `,
   examples: {
     says: [
+      { text: "I've twisted it and pushed it. Won't go. Twenty nine.", gives: { at: 29 } },
       { text: "My camera isn't going one more inch, fifteen feet.", gives: { at: 15 } },
       { text: "I can't make the turn at thirty one.", gives: { at: 31 } },
       { text: 'The head would not advance at 37 feet.', gives: { at: 37 } },

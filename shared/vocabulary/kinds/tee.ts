@@ -23,6 +23,7 @@ export const tee = {
   ],
   examples: {
     says: [
+      { text: 'A T shaped fitting at fifteen.', gives: { at: 15 } },
       {
         text: "There's a yard drain. Tee in the top of the pipe. Nineteen feet.",
         gives: { at: 19, position: 'top', serves: 'yard' },

@@ -40,6 +40,7 @@ export const voidKind = {
   ],
   examples: {
     says: [
+      { text: 'The dirt has washed away from around the pipe at seventeen.', gives: { at: 17 } },
       { text: "There's a void behind the pipe at thirty feet.", gives: { at: 30 } },
       { text: "Dirt's washed out on the left at 45.", gives: { at: 45, position: 'left' } },
       { text: 'Cavity on top at 22.5.', gives: { at: 22.5, position: 'top' } },

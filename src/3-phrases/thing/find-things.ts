@@ -14,7 +14,13 @@ import { asideReader } from './asides.ts';
 type Source = 'word' | 'sign' | 'weak';
 
 type Named =
-  | { readonly sort: 'kind'; readonly kind: KindName; readonly source: Source; readonly misheard?: Misheard }
+  | {
+      readonly sort: 'kind';
+      readonly kind: KindName;
+      readonly source: Source;
+      readonly misheard?: Misheard;
+      readonly isDoubtful?: true;
+    }
   | { readonly sort: 'material'; readonly material: MaterialName; readonly misheard?: Misheard }
   | { readonly sort: 'service'; readonly service: ServiceName }
   /** Hides the words of one kind or material, not those of others. */
@@ -65,6 +71,15 @@ function kindEntries(kind: Kind): LexiconEntry<Named>[] {
       .map(fillIn)
       .flatMap(withPlural)
       .map((pattern) => entry(pattern, 'weak')),
+    ...(kind.doubtfulWords ?? [])
+      .map(fillIn)
+      .flatMap(withPlural)
+      .map(
+        (pattern): LexiconEntry<Named> => ({
+          pattern,
+          value: { sort: 'kind', kind: name, source: 'weak', isDoubtful: true },
+        }),
+      ),
     ...(kind.misheard ?? []).map(
       (misheard): LexiconEntry<Named> => ({
         pattern: fillIn(misheard.heard),
@@ -180,7 +195,15 @@ export function findThings(
     const place = { from: match.from, to: match.to, rule: match.pattern };
     const { value } = match;
     if (value.sort === 'kind') {
-      found.push({ family: 'thing', kind: value.kind, source: value.source, ...respelling(value.misheard), ...place });
+      const doubt = value.isDoubtful ? { isDoubtful: true as const } : {};
+      found.push({
+        family: 'thing',
+        kind: value.kind,
+        source: value.source,
+        ...doubt,
+        ...respelling(value.misheard),
+        ...place,
+      });
       // "the tub ties in": the description also says what is served.
       for (const inner of value.source === 'sign' || value.misheard
         ? matchAll(serviceLexicon, tokens.slice(match.from, match.to))
