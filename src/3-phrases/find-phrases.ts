@@ -177,10 +177,14 @@ export function findPhrases(words: readonly Word[]): Phrases {
 
   const holdsThing = (from: number, to: number): boolean =>
     things.some((thing) => thing.family === 'thing' && thing.source === 'word' && thing.from >= from && thing.to <= to);
+  const joined = joinPlaces(tokens, whole, holdsThing).filter((place) => !isAnnounced(place));
+  // "From zero to seven" denies nothing.
+  const isNought = (match: { from: number; to: number; rule: string }): boolean =>
+    match.rule === 'zero' && joined.some((place) => place.from <= match.from && place.to >= match.to);
   const phrases: Phrase[] = [
     ...named,
     ...free,
-    ...joinPlaces(tokens, whole, holdsThing).filter((place) => !isAnnounced(place)),
+    ...joined,
     ...readWordPlaces(tokens),
     ...findCues(headingFinder, tokens).map(
       (match): Phrase => ({
@@ -195,6 +199,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     ...findCues(assertionFinder, tokens)
       .filter(
         (match) =>
+          !isNought(match) &&
           !numbers.some((number) => number.to - number.from > 1 && number.from <= match.from && number.to >= match.to),
       )
       .map(

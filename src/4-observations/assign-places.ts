@@ -10,10 +10,18 @@ import type { Sentence } from './sentence.ts';
 export function assignPlaces(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
   const all = phrasesOf(sentence.phrases, 'distance');
   // "The liner ends at 33": for what has no length an ending is its place.
-  const places = all.filter(
+  let places = all.filter(
     (phrase) => phrase.distance.isEnd !== true || claims.every((claim) => !kindTakes(claim.kind, 'to')),
   );
   const relatives = phrasesOf(sentence.phrases, 'relative');
+  places = places.filter(
+    (place) =>
+      // "Five feet short of thirty": it is counted from there.
+      !relatives.some(
+        ({ from, to, relative }) =>
+          relative.shape === 'offset' && relative.anchor?.from === place.from && place.from === to && place.from > from,
+      ),
+  );
   const placesFirst = places[0] !== undefined && claims[0] !== undefined && places[0].from < claims[0].from;
   const placed: Claim[] = [];
   for (const [index, claim] of claims.entries()) {

@@ -1,10 +1,10 @@
 /** Where a stretch that was begun earlier comes to its end: "… and it lets go at fifty one." */
-import type { PhraseOf } from '../3-phrases/phrase.ts';
+import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { spotKinds } from './kind-roles.ts';
 import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-import { endTold, tellsEnd } from './tell-ends.ts';
+import { endingWords, endTold, tellsEnd } from './tell-ends.ts';
 
 /** "… and it lets go at fifty one." */
 export function endOpenStretch(
@@ -29,6 +29,24 @@ export function endOpenStretch(
   ownFor(reading, sentence, open);
   return true;
 }
+
+/** "I'm coming out the far side eight feet later.": the end is told as a way on from where it began. */
+export function endByStep(reading: Reading, sentence: Sentence, run: RunState): boolean {
+  const step = phrasesOf(sentence.phrases, 'relative').find(
+    ({ relative }) => relative.shape === 'offset' && relative.anchor === null && (relative.feet ?? 0) > 0,
+  );
+  if (!step || !endingWords.test(sentence.text)) return false;
+  const open = openStretch(reading, run.n, Number.POSITIVE_INFINITY);
+  if (open?.at == null || sentence.index - open.sentence > STEP_SENTENCES) return false;
+  open.fields.to = open.at + (step.relative.feet ?? 0);
+  reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
+  run.here = open.fields.to;
+  ownFor(reading, sentence, open);
+  return true;
+}
+
+/** An end told as a way on stands so near the beginning, in sentences. */
+const STEP_SENTENCES = 5;
 
 /** Water seen at one place and left at another lies in a low spot, whether it is called so or not. */
 export function endTentative(

@@ -1,7 +1,7 @@
 /** Sentences that name no thing and give a place, an ending or an answer. They belong to what was named before. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
-import { endOpenStretch, endTentative } from './end-stretch.ts';
+import { endByStep, endOpenStretch, endTentative } from './end-stretch.ts';
 import { recordOld } from './give-attributes.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { currentRun, type Item, isPlaceGuessed, ownFor, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
@@ -53,7 +53,8 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const run = currentRun(reading);
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = wholePlace(phrasesOf(sentence.phrases, 'distance'), sentence);
-  if (!run || !place) return false;
+  if (!run) return false;
+  if (!place) return endByStep(reading, sentence, run);
   // "Well now, twenty feet. A cleanout.", "Wait one. Fifteen. Bend.": the number is of what is named next.
   const saysSo = phrasesOf(sentence.phrases, 'correction').some((cue) => !/^(well|or|say)$/.test(cue.rule));
   const isOfNext = correcting === 'weak' && !saysSo && /next|both/.test(reading.plan.lone.get(sentence.index) ?? '');
@@ -64,6 +65,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
     replaceLast(reading, sentence, place, correcting)
   )
     return true;
+  if (completesStretch(reading, sentence, run, place)) return true;
   if (refinesLast(reading, sentence, place) && replaceLast(reading, sentence, place, 'strong')) return true;
   if (endOpenStretch(reading, sentence, run, place)) return true;
   if (endTentative(reading, sentence, run, place)) return true;
@@ -99,6 +101,26 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (takesStretch && (isPlaceGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'stretch said after');
   return false;
+}
+
+/** Nobody sums up a stretch more than this many sentences after it began. */
+const STRETCH_SENTENCES = 10;
+
+/** "Corrosion at nine. Keep feeding. There. So nine to fourteen.": the whole of it, said when its end was met. */
+function completesStretch(
+  reading: Reading,
+  sentence: Sentence,
+  run: RunState,
+  { distance: { feet, toFeet } }: PhraseOf<'distance'>,
+): boolean {
+  const item = reading.items.findLast((other) => other.run === run.n && !other.isWithdrawn && other.at === feet);
+  if (toFeet === null || !item || !kindTakes(item.kind, 'to') || item.kind === 'pipe') return false;
+  if (item.fields.to !== null || sentence.index - item.sentence > STRETCH_SENTENCES) return false;
+  item.fields.to = toFeet;
+  reading.lastValue = { item, field: 'to', sentence: sentence.index };
+  run.here = toFeet;
+  ownFor(reading, sentence, item);
+  return true;
 }
 
 /** "They start at twelve and go to fifteen": both ends in one sentence. */
@@ -178,8 +200,15 @@ function replaceLast(
   if (field === null) return false;
   recordOld(last.item, field, field === 'at' ? last.item.at : last.item.fields.to, sentence);
   // What the same sentence placed there moves with it.
+  const isBoth = /\b(both|those|these|they|the two|all of (them|those|that))\b/.test(sentence.text);
   for (const other of field === 'at' ? reading.items.slice(-SAID_TOGETHER) : [])
-    if (other !== last.item && !other.isWithdrawn && other.sentence === last.item.sentence && other.at === last.item.at)
+    if (
+      other !== last.item &&
+      !other.isWithdrawn &&
+      other.run === last.item.run &&
+      (isBoth || other.sentence === last.item.sentence) &&
+      other.at === last.item.at
+    )
       other.at = feet;
   if (toFeet !== null || field === 'at') last.item.at = feet;
   if (toFeet !== null && kindTakes(last.item.kind, 'to')) last.item.fields.to = toFeet;

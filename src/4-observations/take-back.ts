@@ -74,6 +74,15 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   // "Blistered, scratch that, it's squashed": the sentence itself sorts out what stays.
   if (things.some((thing) => thing.to <= cue.from) && thingsAfter.some((thing) => !isOtherDenied(sentence, thing.from)))
     return false;
+  // "Crack at thirty, scratch that, thirty three": the place is given anew, and the crack stays.
+  if (
+    after &&
+    after.from - cue.to <= 2 &&
+    thingsAfter.length === 0 &&
+    places.some((place) => place.to <= cue.from) &&
+    things.some((thing) => thing.to <= cue.from)
+  )
+    return false;
   let targets: Item[] = [];
   const listed = listedItem(reading, cue);
   if (listed !== undefined) targets = listed === null ? [] : [listed];

@@ -31,7 +31,7 @@ export const scale = {
     rusted; rusting; rusty; rust;
   `,
   notWords: spoken`
-    scale of one; scale of 1; on a scale; bathroom scale; scale up; to scale; full scale; rust belt; rust color;
+    scale of one; scale of 1; on a scale; bathroom scale; to|will|would|usually|always|tends|tend|can|could scale up; scale up over|with|after|when|badly|pretty|like; to scale; full scale; rust belt; rust color;
     rust colored; rusted; rust stain; rust stains; rust never; scale the; large scale; fish scale; upper crust;
     pie crust; lime green; build up on the lens; economies of scale; pay scale; mineral water; scale model;
     tip the scale; scale back; grease buildup; buildup of grease; buildup of paper; time to scale; crud on my;

@@ -177,10 +177,15 @@ export function readAngle(
   const isPlaced =
     place !== null && !phraseAfter(tokens, place.to, notFeet) && /^(22\.5|45|90)$/.test(String(number.value));
   const isNoun =
-    isTurned || keepsTurning(tokens, number) || isPlaced || phraseBefore(tokens, number.from, nounBefore) !== null;
+    isTurned ||
+    keepsTurning(tokens, number) ||
+    isPlaced ||
+    opensTurn(tokens, number) ||
+    phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
-  if (!isNoun && isOfBend(tokens, number)) return make(number.value, 1, number.to, false, 'bend, <angle>');
+  if (!isNoun && (isOfBend(tokens, number) || isLoneAfterBend(tokens, number)))
+    return make(number.value, 1, number.to, false, 'bend, <angle>');
   return isNoun || repeatsAngle
     ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
     : null;
@@ -194,6 +199,37 @@ const TURNING_TOKENS = 10;
 const keepsTurning = (tokens: readonly Token[], number: NumberPhrase): boolean =>
   /^(22|22\.5|45|90)$/.test(String(number.value)) &&
   turning.test(textOf(tokens, number.to, Math.min(tokens.length, number.to + TURNING_TOKENS)));
+
+/** "Ninety, to the left.": by itself it would be a place with a side. */
+const opensTurn = (tokens: readonly Token[], { value, from, to }: NumberPhrase): boolean =>
+  /^(22\.5|45|90)$/.test(String(value)) &&
+  /^(stop|question)$/.test(tokens[from - 1]?.breakAfter ?? 'stop') &&
+  tokens[to - 1]?.breakAfter === 'comma' &&
+  /^(to the (left|right)|(long|short|hard|gentle) (sweep|turn|bend)|sweep|bend|elbow)\b/.test(
+    textOf(tokens, to, to + 3),
+  ) &&
+  // "Forty five, to the left there's a tee".
+  /^(comma|stop|question)$/.test(tokens[to + 2]?.breakAfter ?? 'stop');
+
+/** "At two feet it sweeps over. Ninety.": alone in its sentence, and the bend before it has its place. */
+function isLoneAfterBend(tokens: readonly Token[], { value, from, to }: NumberPhrase): boolean {
+  const isStop = (at: number): boolean => /^(stop|question)$/.test(tokens[at]?.breakAfter ?? 'stop');
+  if (!/^(22\.5|45|90)$/.test(String(value)) || !isStop(from - 1) || !isStop(to - 1) || from === 0) return false;
+  let isTurn = false;
+  for (let at = from - 1; at >= 0 && from - at <= 2 * BEND_TOKENS && (at === from - 1 || !isStop(at)); at -= 1) {
+    if (bendWord.test(tokens[at]!.text) || /^(sweeps|bending|elbows|curves|swings|rolls)$/.test(tokens[at]!.text))
+      isTurn = true;
+    else if (isTurn && readNumber(tokens, at) !== null) return true;
+    else if (
+      readNumber(tokens, at) !== null &&
+      tokens
+        .slice(at, from)
+        .some((token) => bendWord.test(token.text) || /^(sweeps|bending|elbows|curves|swings|rolls)$/.test(token.text))
+    )
+      return true;
+  }
+  return false;
+}
 
 /** So far after the word for it, in tokens, a bend's angle may stand. */
 const BEND_TOKENS = 8;

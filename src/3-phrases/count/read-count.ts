@@ -1,7 +1,7 @@
 /** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
 
 import { isEndOfClause, readRelative } from '../distance/read-feet.ts';
-import { isTravelled } from '../distance/travel.ts';
+import { isCleanFor, isTravelled } from '../distance/travel.ts';
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
@@ -23,7 +23,10 @@ export function readLength(tokens: readonly Token[], number: NumberPhrase): Phra
     return { family: 'length', feet: number.value, from: number.from, to: after.to, rule: '<number> feet long' };
   const unit = phraseAfter(tokens, number.to, feetUnit);
   const isLed =
-    unit !== null && !isTravelled(tokens, number.from) && phraseBefore(tokens, number.from, lengthLead) !== null;
+    unit !== null &&
+    !isTravelled(tokens, number.from) &&
+    !isCleanFor(tokens, number.from, unit.to) &&
+    phraseBefore(tokens, number.from, lengthLead) !== null;
   if (isBareLength(tokens, number))
     return { family: 'length', feet: number.value, from: number.from, to: number.to, rule: 'goes on for <number>' };
   const runs = unit !== null && phraseBefore(tokens, number.from, lengthVerb) !== null;

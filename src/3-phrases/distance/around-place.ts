@@ -27,6 +27,42 @@ export function isSizeStep(tokens: readonly Token[], { from, value }: NumberPhra
   return before !== null && before.to === from - 2 && before.value > value && before.value <= LARGEST_INCHES;
 }
 
+const otherUnit = /^(years?|dollars|bucks|minutes|hours|%|percent|degrees|inch|inches|gallons|pounds)$/;
+const amends = /^(well|or|maybe|no|like|say|rather|than)$/;
+
+/** "A hundred years of rust, well, fifty": what was counted before the comma is counted still. */
+export function isOtherAmount(tokens: readonly Token[], number: NumberPhrase): boolean {
+  if (!amends.test(tokens[number.from - 1]?.text ?? '') || !isEndOfClause(tokens, number.to)) return false;
+  for (let at = number.from - 2; at >= Math.max(0, number.from - DEPTH_TOKENS); at -= 1) {
+    if (/^(stop|question)$/.test(tokens[at]!.breakAfter)) return false;
+    if (otherUnit.test(tokens[at]!.text)) return true;
+    if (/^(feet|foot|ft|at)$/.test(tokens[at]!.text)) return false;
+  }
+  return false;
+}
+
+/** "Three by four", "from six down to four": sizes, where neither is more than a drain is wide. */
+export function isSizePair(tokens: readonly Token[], number: NumberPhrase): boolean {
+  const isSize = (value: number): boolean => value >= 1.5 && value <= LARGEST_INCHES;
+  if (!isSize(number.value) || (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none') return false;
+  const by = tokens[number.to]?.text === 'by' ? readNumber(tokens, number.to + 1) : null;
+  if (by && isSize(by.value)) return true;
+  const down = textOf(tokens, number.to, number.to + 2) === 'down to' ? readNumber(tokens, number.to + 2) : null;
+  return down !== null && isSize(down.value) && down.value < number.value && reduces.test(sentenceOf(tokens, number));
+}
+
+const reduces =
+  /\b(reduc\w*|bushing|increaser|necks?|necked|size|sizes|pipe|takes it|taking it|goes from|going from|drops from|steps?)\b/;
+/** How far before a number, in tokens, what is spoken of is looked for. */
+const SUBJECT_TOKENS = 14;
+
+function sentenceOf(tokens: readonly Token[], number: NumberPhrase): string {
+  let from = number.from;
+  while (from > 0 && number.from - from < SUBJECT_TOKENS && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter))
+    from -= 1;
+  return textOf(tokens, from, number.from);
+}
+
 /** "37, I'm out of it": the ending is told after its number. */
 const outAfter =
   /^(feet |foot )?(and |then |and then )?(i 'm|we 're|it 's|i come|we come|i 've come|we 've come) (back )?(out( of (it|that|there|the \w+))?|clear( of it)?|through it|gone|over|past it)( |$)/;

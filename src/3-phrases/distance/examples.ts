@@ -30,6 +30,14 @@ export const examples = {
         '18. 5 feet',
       ],
     },
+    {
+      value: { feet: 0, toFeet: 8 },
+      ways: [
+        'crusty for the first eight feet',
+        'scale right from the start out to about eight',
+        'sand from the word go, up to the eight foot mark',
+      ],
+    },
     { value: { feet: 10.5 }, ways: ['ten feet six inches'] },
     { value: { feet: 32 }, ways: ['they cut it out at thirty two', 'this run ends at 32'] },
     {

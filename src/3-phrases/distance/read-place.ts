@@ -6,7 +6,7 @@ import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
-import { endsAfter, isDepth, isPulledBack, isSizeStep, readInside } from './around-place.ts';
+import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
@@ -92,7 +92,7 @@ const goesOnToSay = /^(about|maybe|roughly|approximately|almost|nearly|probably|
 export function readPlace(context: PlaceContext, number: NumberPhrase): Place | null {
   const { tokens } = context;
   if (number.value > LONGEST_RUN_FEET || number.isFourFigure) return null;
-  if (isDepth(tokens, number) || isSizeStep(tokens, number)) return null;
+  if (isDepth(tokens, number) || isSizeStep(tokens, number) || isSizePair(tokens, number)) return null;
   const respelling = number.respelled ? { respelled: number.respelled } : {};
   const isEnd =
     !isOtherEnd(tokens, number.from) &&
@@ -172,7 +172,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
       ...respelling,
     };
   }
-  if (number.isFraction || number.isVague) return null;
+  if (number.isFraction || number.isVague || isOtherAmount(tokens, number)) return null;
   const stepTo = bareStepTo(tokens, number);
   if (stepTo !== null)
     return {
