@@ -139,7 +139,15 @@ function isRuledOut(heading: PhraseOf<'heading'>, sentence: Sentence, tokens: re
 /** The signs in a stretch of a sentence: all of it, or what follows the word that the camera is pulled back. */
 function signsIn(sentence: Sentence, from: number, text: string, tokens: readonly Token[]): Signals {
   const phrases = sentence.phrases.filter((phrase) => phrase.from >= from);
-  const cues = new Set(phrasesOf(phrases, 'camera').map((phrase) => phrase.cue));
+  // "Heavy scale from zero to six": where a stretch begins, and nothing of the counter.
+  const stretches = phrasesOf(phrases, 'distance').filter(({ distance }) => distance.toFeet !== null);
+  const isOfStretch = (cue: { from: number; to: number }): boolean =>
+    stretches.some((stretch) => stretch.from < cue.to && stretch.to > cue.from);
+  const cues = new Set(
+    phrasesOf(phrases, 'camera')
+      .filter((phrase) => phrase.cue !== 'zero' || !isOfStretch(phrase))
+      .map((phrase) => phrase.cue),
+  );
   const headings = phrasesOf(phrases, 'heading').filter((heading) => !isRuledOut(heading, sentence, tokens));
   const isWished = wished.test(text);
   const heading = isWished ? null : chooseHeading(headings, tokens, text);
@@ -171,6 +179,9 @@ function signsIn(sentence: Sentence, from: number, text: string, tokens: readonl
 export function readSignals(sentence: Sentence, tokens: readonly Token[]): Signals {
   const whole = signsIn(sentence, sentence.from, sentence.text, tokens);
   if (!whole.isPullBack) return whole;
+  // "Then the other way, counter at zero, heading back to the house": back is only where that way leads.
+  if (whole.isZero && (whole.isNext || whole.isTurnedAbout) && whole.direction !== null)
+    return { ...whole, isPullBack: false };
   // "Pulling back, and now the other way, zeroed": what comes after may begin a run all the same.
   const last = phrasesOf(sentence.phrases, 'camera').findLast((phrase) => phrase.cue === 'pull-back');
   if (!last) return whole;

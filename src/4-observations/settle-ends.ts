@@ -41,12 +41,22 @@ function furthestBeside(reading: Reading, run: RunState, end: Item, items: reado
   const isRepeated = (point: Point): boolean =>
     point.sentence > end.sentence &&
     reading.items.some((item) => item !== end && item.sentence < point.sentence && item.at === point.feet);
+  // "Two feet, ninety. Roots at thirty three.": the camera was never there.
+  const isFallenFrom = (point: Point): boolean =>
+    run.track.some(
+      (later) =>
+        later.isOut &&
+        later.token > point.token &&
+        later.sentence <= end.sentence &&
+        later.feet < point.feet - PAST_FEET,
+    );
   const near = run.track.filter(
     (point) =>
       point.isOut &&
       point.sentence - end.sentence >= -BEFORE_SENTENCES &&
       point.sentence - end.sentence <= AFTER_SENTENCES &&
-      !isRepeated(point),
+      !isRepeated(point) &&
+      !isFallenFrom(point),
   );
   const furthest = near.reduce<Point | null>(
     (best, point) => (point.feet <= known + LEAP_FEET && point.feet > (best?.feet ?? 0) ? point : best),
@@ -80,7 +90,7 @@ export function placeAtEnd(reading: Reading, run: RunState): void {
   const at = run.end?.at ?? null;
   if (at === null) return;
   for (const item of liveItems(reading, run.n)) {
-    if (!lastPlaceKinds.has(item.kind) || item.basis === 'spoken' || item.basis === 'relative') continue;
+    if (!lastPlaceKinds.has(item.kind) || item.basis === 'spoken') continue;
     item.at = at;
     item.basis = 'nearby';
     item.evidence.placeRule = 'where its run ends';

@@ -21,6 +21,10 @@ export const mainConnection = {
   signs: [
     ...spoken`
     where|here|there i|we|you|it|she|your_line|the_line|the_lateral|your_lateral meet|meets|join|joins|hit|hits|enter|enters|tie_into|ties_into|tie_in_to|run_into|runs_into|become|becomes the city|public|street|town|municipal|main? city|sewer|main|pipe|line|system|network; city 's|main|sewer|side|part|pipe begins|starts|takes_over|picks_up;
+    that|there|here|this|it 's|is the|our city 's|town 's|district 's|council 's $; council|borough|village|authority|water_company|utility main|sewer|line;
+    i|we|and|it|she|camera|lateral|line reach|reaches|make|makes|find|finds the|your|our city|street|public? main|sewer at|here|there;
+    tie|ties|tied|tying in|into|on|in_to to? the? city|street|public|town|county|district|municipal sewer|main|line|system?; county|district|town|council|borough|village 's sewer|main|line|pipe;
+    line|lateral|pipe|it 's|is|runs # feet|foot to the main|city|sewer; total|total_of # feet|foot to the main|city|sewer;
     round|big|large|dark hole|opening|pipe|void 's|is|there_is|ahead_is|up_ahead_is the|your city|public|street|main? city|main|sewer;
     big|large|open pipe|sewer|line from|of|for|is the city|town|street|county|village; this|that|it is|'s the big pipe|one|sewer from|in|of|under the city|street|road;
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
@@ -43,6 +47,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     mainline; main line;
   `,
   notWords: spoken`
+    city|street|public|town|county|district 's? stub|stub_out|side|half|end|cleanout|riser|portion|section|inspector|crew|guys|people|permit|water|lateral;
     about|beyond|behind|past|of|where|whether|if|than|until|unless|without|see|find|seeing the|your main|city_main|public_sewer|sewer_main; get|gets|got|make_it|made_it|push|pushed|reach|seen|see in_to|into|to|as_far_as the main;
     hear|hearing|heard|smell the main; main|sewer 's past|beyond|further|farther|not|another|still;
     main 's|is|was about|around|roughly|what|like|maybe|probably|another|somewhere|supposed|deep|in_the|under|over|out|just|only|still|further|farther|ahead|past|beyond|on_the_other|across;

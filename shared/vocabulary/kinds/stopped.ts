@@ -25,7 +25,7 @@ export const stopped = {
     hitting|hit|up_against|against|there_'s|met|meeting something hard|solid|stiff; won't|not_going_to|not_gonna|don't_want_to|i_'d_rather_not force it|her|past|through|by; stopped , and|so|not|main|didn't|never|haven't|i; stopped and i|we 've|haven't|didn't|never;
     isn't|is_not|ain't|not|won't|'s_not|'m_not going|go|getting|get|moving|move|budging|budge one|another|a single? more? inch|foot|step|hair;
     ^ nope|no|nah? not|isn't|ain't going|getting|moving|budging|passing|happening through|past|by|around|on|further|farther|anywhere|any_further|any_farther|for_me? $;
-    ^ won't|wouldn't|will_not|can't|cannot|not_gonna go|move|budge|pass|fit|turn|advance|take_it $; , won't|wouldn't|can't|cannot go|move|budge|pass|fit|turn|advance $;
+    ^ won't|wouldn't|will_not|can't|cannot|not_gonna go|move|budge|pass|fit|turn|advance|take_it $; # , won't|wouldn't|can't|cannot|not go|going|move|moving|budge|budging|pass|fit|turn|advance $;
     furthest|farthest|most|deepest i|we|it|she|this|the_camera|that|he|you can|could|will|'ll|'d|am_able_to|was_able_to? get|got|go|goes|went|gets|reach|reached|made_it|make_it|push|pushed; # and? i_'m|we_'re|that_'s? done $;
     any|no further|farther than #; no further|farther than #; not|isn't|ain't|won't|wouldn't|can't|cannot|couldn't * further|farther|past|beyond #; i|we 've? push|pushed|pushing as_hard|all_i|until|till; # is|'s my|our|the limit; hit|reached|at|is|'s|that_'s my|our limit;
     can't|cannot|won't|not_going_to|not_gonna force|muscle|bully it|her|him|the_camera|this|that; that 's|is a|it_,_a no go; no go at|here|there|past|beyond; end|ends|ended|finish|finished|wind|wound|winds up? stuck|jammed|wedged;
@@ -33,6 +33,12 @@ export const stopped = {
     where|here|there it|she|he|this|the_camera|camera|me|i|we|head gives_up|gave_up|quits|quit|jams|jammed|hangs_up|hung_up|stops_dead|stalls|stalled|parks|runs_out;
     camera|head|she|it|i|we 's|am|'m|are|'re|is? stalled|stalls|beat|beaten|defeated|done_for|licked;
     i|we|so|it|camera pull|pulled|pulls|draw|drew up|short at #; i|we|so pull|pulled up short|there|here|at; not|isn't|won't|wouldn't|refuse_to|don't_want_to|i_'d_rather_not|daren't stick|sticking|put|putting|run|running|take|taking|send|sending|risk|risking|push|pushing|shove|shoving the|my? camera|head|it under|through|into|past|beyond|in that|it|there|this|them;
+    # , stuck|jammed|wedged|blocked_up|stopped $; ^ stuck|jammed|wedged $;
+    camera|head|she|it|i|we|he|thing|this 's|is|'m|are|'re|just? not|isn't|ain't|won't|wouldn't|can't|cannot|couldn't move|moving|budge|budging|advance|advancing|gain|gaining $;
+    not|ain't|isn't|no|can't|couldn't|won't|wouldn't make|making|get|getting|come|coming|fit|fitting|squeeze|squeezing it|her|me|this_thing|the_camera through|past|by|around|round|over|further|farther|anywhere $;
+    quit|quits|stopped|stops moving|going|advancing|feeding on me|us?; lost|lose|losing my|the|all? push; can't|cannot|couldn't|won't get|pull|bring|steer it|her|the_head|the_camera out the other|far side; keeps diving|dropping|digging|nosing in|into|down;
+    that 's|about|just all i|we can get|do|reach|see|push; # and? that 's|is all|it $; blocked|prevented|kept|barred|stopped from going|getting|continuing|pushing;
+    as far as i|we|it|she can|could|will|'ll|'d take|run|feed|send|drive|work|force it|her|the_camera|this?;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;

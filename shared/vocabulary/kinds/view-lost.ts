@@ -29,7 +29,7 @@ export const viewLost = {
     can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way;
     can't really see|see_anything; can't make out|anything;
     lens|glass|screen|picture|camera|head 's|is|all|has|got? full_of|plastered|packed|smothered|blocked|caked|coated with? muck|mud|grease|dirt|water|paper|gunk|crud|soap|slime|sludge|goo; grease|mud|muck|gunk|paper|dirt|water|slime|soap|crud|film all_over|on|over|across the|my glass|lens|screen|camera;
-    , i? can't|cannot|couldn't see $; ^ i? can't|cannot|couldn't see $; lens|glass dirty|fogged|covered|caked|smeared|submerged|coated;
+    ^ i? can't|cannot|couldn't see $; lens|glass dirty|fogged|covered|caked|smeared|submerged|coated;
     lens|camera is|'s|all fogged|dirty|covered|under|underwater|submerged|smeared|coated|caked|muddy|greasy;
     lens * fogged|covered|smeared|coated|caked|submerged; fogged up; fogging up; fogged over; fogged out;
     steam on the lens; steamed up; steam ,; steamy; all fog;

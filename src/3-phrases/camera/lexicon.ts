@@ -111,7 +111,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
   {
     cue: 'same-access',
     words: spoken`
-      same cleanout; same access; same opening; same hole; same cap; same riser; same spot going; from the same;
+      access|opening|cleanout|hole one|two|a|b|1|2? again; same cleanout; same access; same opening; same hole; same cap; same riser; same spot going; from the same;
       same entry; same plug; same place going; same point; same stack; same port; same fitting going;
     `,
   },
