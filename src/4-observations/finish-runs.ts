@@ -121,7 +121,7 @@ function decideDirection(run: RunState, before: RunState | null): void {
     run.isDirectionAssumed = before.isDirectionAssumed;
     return;
   }
-  if (reached === 'end-of-line') run.direction = 'upstream';
+  if (reached === 'end-of-line' && !(isOwnAccess && leadsDown(run.access ?? ''))) run.direction = 'upstream';
   else {
     run.direction = 'downstream';
     // From a toilet or a vent there is no other way.

@@ -2,8 +2,10 @@
  * Decides what one claim comes to: a new item, more of a known one, something denied or asked, or talk of other matters.
  * The order of the questions is the method; each gives way to the next only when it has nothing to say.
  */
+
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
+import { isAfterEnd } from './after-end.ts';
 import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
@@ -193,6 +195,7 @@ export function readClaim(
   const isParked = reading.pending !== null && sentence.index - reading.pending.sentence <= 4;
   if (run.way === 'back' && claim.place === null && !assertion.isPointedAt && !isParked && !isReckoned)
     return consider('named on the way back, nothing new');
+  if (isAfterEnd(reading, sentence, claim, assertion)) return consider('named after the run had ended');
   const reached = endsAtReached(reading, sentence, claim, placing.at);
   if (reached) {
     mentionAgain(reading, reached, sentence.from, sentence.to);

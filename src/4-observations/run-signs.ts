@@ -124,7 +124,7 @@ function chooseHeading(
 }
 
 const refused =
-  /\b(not|can't|cannot|couldn't|won't|wouldn't|didn't|never|no way to|instead of|rather than)( [\w']+){0,3}$/;
+  /\b(not|can't|cannot|couldn't|won't|wouldn't|didn't|never|no way to|instead of|rather than)( [\w']+){0,3}$|\b(that 's|that was|there 's|so much for|(done|finished|good|happy) (with|on)|enough of|that does it for|that covers|covers|covered)( the| all of the)?$/;
 const shut =
   /^(one |part |access |end |side |half |leg |run |pass |survey |section |line |direction )*('s |is |was |are |got |has been |been |already )*(all )?(blocked|plugged|buried|paved|locked|stuck|seized|capped|closed|inaccessible|no good|out of|not |can't|couldn't|won't|isn't|done|finished|complete|completed|over|later|after that|afterwards|afterward|another day|can wait)\b/;
 

@@ -222,7 +222,7 @@ const below =
 const above =
   'house|building|home|kitchen|bath|bathroom|bathrooms|stack|foundation|addition|garage|unit|residence|dwelling|shop|store|slab|laundry|cottage|barn|apartment|apartments|structure|restaurant|church|clubhouse';
 const going = 'go|going|goes|head|heading|headed|push|pushing|run|running|work|working|send|sending|shoot|shooting';
-const looking = 'looking|look|facing|face|faced|pointing|point|pointed|aiming|aim|aimed|turned|turn';
+const looking = 'looking|look|facing|face|faces|faced|pointing|point|pointed|aiming|aim|aimed|turned|turn';
 const sides = 'side|half|direction|end|leg|section|portion|ward|way';
 
 /** Stretches that hold a way and say nothing of where the camera goes. */
