@@ -230,9 +230,11 @@ const isDeniedBefore = (cue: Cue, cues: readonly Cue[]): boolean =>
 
 /** "A line at 31, which I'd bet is the neighbor's": whose it is, not where. */
 const isOwner = (cue: Cue, claim: Claim, tokens: readonly Token[]): boolean =>
-  cue.from >= claim.to &&
-  kindTakes(claim.kind, 'serves') &&
-  /\b(is|'s|be|for|from|serves|to|goes)( the| his| her| a)?$/.test(textOf(tokens, claim.to, cue.from));
+  // "The neighbor's tap is sticking in at 24".
+  (cue.to <= claim.from && tokens[cue.to]?.text === "'s" && claim.from - cue.to <= 3) ||
+  (cue.from >= claim.to &&
+    kindTakes(claim.kind, 'serves') &&
+    /\b(is|'s|be|for|from|serves|to|goes)( the| his| her| a)?$/.test(textOf(tokens, claim.to, cue.from)));
 
 /** A cue for the whole statement reaches this far, in tokens, where no stop was printed. */
 const STATEMENT_TOKENS = 14;

@@ -12,7 +12,7 @@ import type { Sentence } from './sentence.ts';
 /** Sentences between the two breaths. */
 const NEAR_SENTENCES = 1;
 const pointsBack =
-  /^((and|so|oh|yeah|yep|okay|um|uh|i think|i guess|probably|looks like) )*(that|this|it|which|there) ('s|is|was|would be|'d be|'ll be|must be|has to be|will be|'ll|would)\b/;
+  /^((and|so|oh|yeah|yep|okay|um|uh|i think|i guess|i bet|i 'd bet|i 'd guess|i expect|probably|likely|most likely|maybe|must be|looks like) )*((that|this|it|which|there|that one|this one) (just )?('s|is|was|would be|'d be|'ll be|must be|has to be|will be|'ll|would|picks|serves|goes|takes|drains|feeds|handles|carries|belongs)\b|where (the|your|their|our|my)\b)/;
 const pointsThere =
   /\b(there|here|into (it|that|this|there)|on (it|that|there|this one|that one)|to (it|that|there)|in there|through (there|it|that))$/;
 const namesAlone =

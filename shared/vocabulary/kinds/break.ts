@@ -25,6 +25,7 @@ export const breakKind = {
     cracked off; sheared off; sheared; blown out; snapped off; broke off;
     lost * of the|its wall|crown|top|pipe|bell;
     ${parts}|bit|part|half|corner|most|much of the|this|its|that|our pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|spigot|collar|joint ${is}? missing|gone|out|absent; ${parts}|bit|part|half|corner of the|this|its pipe|wall|bell|hub|crown|top|side|bottom|roof|rim|socket|collar ${is}? fallen|dropped|knocked|broken|come off|out|away|in; ${parts}|bit|corner|slab|lump out|gone|missing|broken|knocked|bitten|chipped of|from|out_of|off the|it|this|that|one|its; ${parts}|slab|bit of it|pipe|clay|the_pipe|iron missing|gone|out|absent; ${parts} absent; bell|hub|rim|lip|edge|spigot|collar|socket|shoulder|end|corner ${is} * knocked|broken|snapped|sheared|busted|chipped|smashed|cracked|blown|torn off|away; wall|side|top|crown|roof isn't|is_not|ain't|not there|here anymore|any_more?; missing half|most|part of; out of the bell|hub|crown|wall|top|side|roof|rim is|'s a|an ${parts};
+    no top|roof|crown|side|wall on|to|over|there this|the|that|it? pipe?; triangle|strip|square|half_moon|v|shard|bit|flake|piece|chunk of the? clay|pipe|iron|wall|bell|hub|concrete|it ${is}? gone|missing|out|off|away; lip|edge|rim|shoulder|end of the|this|its bell|hub|pipe|socket|spigot|joint ${is}? broken|knocked|chipped|snapped|gone|busted|cracked off|out|away?;
   `,
   weakWords: spoken`
     chipped; chip out of; jagged;
@@ -44,6 +45,7 @@ export const breakKind = {
     cap is broken; break loose; breaks loose; broke loose; brake on; broken the; break out of; broke through;
     break through; water break; pieces|piece * gone and; jagged crack|hole|edge; joint|joints|seam * gone; no pieces missing in;
     ${parts} of it gone and; in pieces of; end|corner 's broken; part of it * missing from; fallen to pieces over;
+    that|it|they|which 's|is|takes|has|have about|nearly|almost|maybe? half|most|third|quarter of? the|a pipe|bore|line gone|taken|lost;
   `,
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {

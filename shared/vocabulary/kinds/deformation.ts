@@ -25,6 +25,7 @@ export const deformation = {
     sides|side|haunches ${is} come|coming|came|moved|closing in; wall|walls|side|sides ${is} squeezing|pinching|bowing|pressing in; gone flat; flat on top; flat from the top; went oval; goes oval;
     d shaped; pear shaped; kidney shaped; heart shaped; blistering; blisters; bubbled up; been squeezed;
     lost|loses|losing|lose its|it_'s|the|all? round|roundness|shape; like somebody|someone|you|they|something stepped|stood|sat|drove|parked|leaned|ran|step|sit|stand on|over|against; bottom|floor|invert ${is} pushed|heaved|humped|bowed|bulged|lifted|bent up|upward|upwards; not|isn't|ain't|no_longer|hardly|more a|the|of_a|much_of_a? circle|circular anymore|any_more?; not|isn't|no_longer true anymore|any_more; more of an|a|than oval|egg|d|football|than_a_circle; height|diameter|bore 's|is|has|has_been been? reduced|squeezed|squashed|lost|down by; dent|dents in the|it|this; wall|walls|side|sides bulge|bulges|bulging|bow|bows|bent in|out|inward; lost about|maybe? # %|percent of its height|round|shape|diameter; pushed|squeezed|squashed|pressed|bent|mashed out of round|shape|circle;
+    more of a|an oval|egg|smile|d|football|lemon|teardrop|triangle|square|slot|kidney|mouth? than a circle|pipe|round;
   `,
   doubtfulWords: spoken`
     flat spot; flat spotted; flat spots; flat on one side;
@@ -34,6 +35,7 @@ export const deformation = {
     dent in my; feeling squeezed; squeeze by; egg on; egg carton; squashed flat; flat out; collect eggs;
     buckled up; warped sense; my pinched; liner bulge; dented my; bacon and eggs; seat belt buckled;
     wax|mortar|grout|rubber|gasket|seal|ring|mud|grease|sleeve|boot|putty * squeezed|squished|bulging|bulged|bulge; frost heaved; heaved a; not round the|here|there|yet|to; wood is warped; squeezed by|past|through|out_of|into; compressed air;
+    glue|primer|cement|solder|caulk|silicone|putty * squeezed|squished|bulging|bulge;
   `,
   misheard: [
     { heard: 'out_a_round|outer_round|auto_round|out_the_round', said: 'out of round', needs: 'nothing' },

@@ -38,6 +38,7 @@ export const linerStart = {
     liner|lining|sleeve starting|beginning|commencing;
     liner|lining|sleeve has_been|was|is|'s installed|put_in|pulled_in; this is where they lined|relined;
     where the lining|liner|sleeve starts|begins|kicks_in; shiny|cut edge of the liner|lining;
+    lined|relined it|this|that|the_pipe|the_line|the_whole_thing from|starting|beginning;
   `,
   weakWords: spoken`
     it|this|pipe|line|section|that|she|bit|part|stretch|next|rest|here 's|is|was|has|'s_all|has_been|'s_been been? lined|relined|sleeved;

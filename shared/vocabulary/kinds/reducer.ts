@@ -13,7 +13,8 @@ export const reducer = {
     # by # reducer|increaser|bushing; # to # reducer|increaser|bushing; # inch to # inch reducer|increaser;
     reducer fitting; eccentric reducer; taper; taper piece; tapered fitting; step down fitting; upsizer;
     reducer|increaser , # to #; reducer|increaser from? # to #; opens|opening|necks|steps|reduces|increases up|down? from # to #;
-    necks|necked|chokes|reduces|reduced|squeezes|narrows|narrowed|tapers down|in|out? to a|an? 2|3|4|5|6|8; size reduction; opens|opening|widens|increases up|out? to a|an? 3|4|5|6|8 inch|inches|incher?; drops|goes|steps|comes|changes|reduces|necks|increases in size; adapter|fitting , # by #; # by # fitting|adapter|coupling|bushing;
+    necks|necked|chokes|reduces|reduced|squeezes|narrows|narrowed|tapers down|in|out? to a|an? 2|3|4|5|6|8|10|12|two|three|four|five|six|eight|ten|twelve; size reduction; opens|opening|widens|increases up|out? to a|an? 3|4|5|6|8 inch|inches|incher?; drops|goes|steps|comes|changes|reduces|necks|increases in size; adapter|fitting , # by #; # by # fitting|adapter|coupling|bushing;
+    goes|go|drops|steps|comes|necks|reduces|changes|increases|going|stepping from a|an? # inch|inches down|up|out? to a|an? #;
   `,
   signs: spoken`
     drops|drop|steps|goes|comes|chokes off|down|up to|into a|an? # inch; increases|increase|reduces|decreases|goes from # to # inch;

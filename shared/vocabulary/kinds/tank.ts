@@ -13,6 +13,7 @@ export const tank = {
     septic tank; septic; tank; the tank; pump tank; holding tank; tank inlet; inlet of the tank;
     inlet of the septic tank;
     septic tank inlet; tank baffle; inlet baffle; septic chamber;
+    inlet to|of|into|side_of the? septic? tank;
   `,
   notWords: spoken`
     tank side|end|half|guy|man|truck|alarm|level; tank 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|empty|full|old|new|fine|good;

@@ -42,6 +42,7 @@ export const viewLost = {
     soap on the lens; lens is blind; picture 's|is all; no image; can't tell what i'm looking at; murky;
     too murky; too cloudy; too dirty to see; lost my picture; lost my view; lens is in the water; went under;
     head's under; head 's under; head under; can not see nothing; can't see nothing;
+    lens|camera|head|glass 's|is|got|gets|all|is_all|'s_all gunked|fogged|smeared|caked|dirty|muddy|slimed|filthy|coated|fouled|mucked|steamed|misted up|over|out?; can't|couldn't|cannot call|tell|say|make_out|read|log anything|what in|through|from|for|there|here that|this|there|it|#?;
   `,
   notWords: spoken`
     drop|drip|bead|droplet|speck|bit|spot|smear|splash of water|mud|grease|dirt|soap on|across|over the|my lens|glass|camera;
@@ -57,6 +58,7 @@ export const viewLost = {
     camera got a; lens just; camera all; camera went in; camera goes in; camera goes up; camera goes down;
     camera goes out; glass all; camera gets; camera dirty; window is; window all; glass just; glass is; glasses;
     window just;
+    lens|camera 's|is half|halfway|half_way|partly|a_third|a_quarter|mostly covered|under|submerged|in;
   `,
   examples: {
     says: [

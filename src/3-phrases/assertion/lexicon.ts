@@ -117,7 +117,7 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('general', 'sentence'),
     words: spoken`
-      i|we|you|they 'd only; sometimes; usually; typically; often; generally; normally; as a rule; every time; always; you 'll see;
+      i|we|you|they 'd only; a lot|lots|most|many|plenty|half|all of these|those|your|the_old old|older? lines|pipes|houses|joints|sewers|laterals|clay|iron; sometimes; usually; typically; often; generally; normally; as a rule; every time; always; you 'll see;
       you 'd see; you 'll find; you see a lot; you get; you often; wants to; want to go; you 'd think;
       you would think; you know by; shows up as; say you; sooner or later; an offset is; a belly is;
       in this part of town; in a yard like this; somebody else left; people ask; people think; people say;
@@ -188,7 +188,9 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('elsewhere', 'sentence'),
     words: spoken`
-      next door; the neighbor; neighbor paid; neighbors had; the neighbour; the neighbours; the neighbors;
+      in|on|by|behind|through|across the|that|his|her|their|my|your hedge|hedges|tire|tires|truck|shed|attic|van|mower|bushes|grass|lawn|gutters|eave|hallway|bedroom|tile_shop;
+      fence|gate|hedge|garage_door|back_door|front_door|screen_door|railing|road|sidewalk|carpet|wallpaper|ceiling_fan|listing 's|is|was|has|had|bends|turns|curves|needs|slopes;
+      hand|pass|grab|bring|toss me|us that|the|a|my|your; next door; the neighbor; neighbor paid; neighbors had; the neighbour; the neighbours; the neighbors;
       across the street; down the street; up the street; the next street; another house; other house;
       last house; different house; the house i; the place i; last job; the last one; other job; another job;
       my house; my place; my own line; my own house; my line; at my; in my yard; on my lens; my lens;

@@ -19,12 +19,12 @@ export interface LexiconMatch<Value> {
   readonly to: number;
   readonly pattern: string;
   readonly value: Value;
-  /** How the words of the pattern stand apart: 'small' where adverbs part them, 'place' where a place or side does. */
-  readonly parted?: 'small' | 'place';
+  /** How many tokens stand between the words of the pattern that are no part of it. */
+  readonly parted?: number;
 }
 
-/** Tells how many tokens may be passed over at one token, and what they are. */
-export type AsideReader = (index: number) => readonly { readonly length: number; readonly sort: 'small' | 'place' }[];
+/** Tells how many tokens may be passed over at one token. */
+export type AsideReader = (index: number) => readonly number[];
 
 /** A place in a pattern: the words that lead on from it, and the entries that end here. */
 interface Node<Value> {
@@ -178,7 +178,7 @@ export function matchAt<Value>(
   const start = isEdge(tokens[from - 1]) ? step(lexicon, '^') : null;
   const opens = (places: Places<Value>) => step(places, opening) ?? step(places, '#') ?? step(places, '*');
   if (!opens(lexicon) && !(start && opens(start))) return matches;
-  let parted: 'small' | 'place' | null = null;
+  let parted = 0;
   const found = (entry: LexiconEntry<Value>, to: number): LexiconMatch<Value> => ({
     from,
     to,
@@ -213,14 +213,14 @@ export function matchAt<Value>(
   };
   // "The joint at fourteen is open", "it's just sitting": once in a match, words may stand between that say something else.
   const walkPast = (places: Places<Value>, index: number): void => {
-    if (parted) return;
-    for (const { length, sort } of asidesAt?.(index) ?? []) {
+    if (parted > 0) return;
+    for (const length of asidesAt?.(index) ?? []) {
       if (tokens.slice(index, index + length).some((token) => token.breakAfter !== 'none')) continue;
       const child = step(places, tokens[index + length]?.text ?? '');
       if (!child) continue;
-      parted = sort;
+      parted = length;
       walk(child, index + length + 1, false);
-      parted = null;
+      parted = 0;
     }
   };
   const walkGap = (places: Places<Value>, index: number): void => {

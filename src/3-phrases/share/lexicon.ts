@@ -8,7 +8,7 @@ export const shareAfter: readonly string[] = spoken`
   the pipe; the bore; the height; the line; the diameter; the opening; the flow; of it; of that; gone; blocked;
   closed; plugged; filled; the way up; of the lens; the lens; up the lens; up the pipe; up the wall; of this;
   closed off; choked; choked off; a pipe; a pipe of; of a pipe; of this pipe; of my pipe; my pipe; of the hole;
-  of the channel; under water; full of; the hole; the capacity; shut; occluded; of our pipe; our pipe; of her;
+  of the channel; under water; full of; covered; of the lens covered; the hole; the capacity; shut; occluded; of our pipe; our pipe; of her;
   deep in the pipe; the cross section; the area; of the tube; the depth of the pipe; of the depth;
   of the inside; full of them; pipe; bore; depth; of the barrel; the barrel; of the conduit; capacity;
   of the profile; lost; submerged; of the channel; flattened; of the circle; obstructed; of its shape;

@@ -6,23 +6,21 @@ import type { AsideReader } from '../lexicon/pattern.ts';
 import { buildLexicon, matchAt } from '../lexicon/pattern.ts';
 import type { Token } from '../token/token.ts';
 
-type Sort = 'small' | 'place';
-
 const small =
   "just|really|actually|basically|kinda|sorta|kind_of|sort_of|now|still|also|even|definitely|clearly|obviously|certainly|pretty_much|pretty_well|maybe|probably|badly|slightly|a_little|a_little_bit|a_bit|here|there|right_here|right_there|down_here|up_here|in_here|down_there|up_there|in_there|through_here|along_here|um|uh|er|you_know|i_think|i_guess|i_'d_say|since|somehow|simply|slowly|quite|fairly";
 const sides = 'left|right|top|bottom|side|crown|invert|roof|floor|left_side|right_side|left_hand_side|right_hand_side';
 
-const lexicon = buildLexicon<Sort>([
-  { pattern: small, value: 'small' },
-  { pattern: 'at|by|around|about # feet|foot?', value: 'place' },
-  { pattern: `on|at|along|down|up|from|to|over|near the|your|this ${sides}`, value: 'place' },
-  { pattern: 'up|down top|high|low', value: 'place' },
-  { pattern: 'of|in|inside|along the|this|that|our|your pipe|line', value: 'place' },
-  { pattern: 'at|in|on this|that|the joint|bell|hub|spot|point', value: 'place' },
+const lexicon = buildLexicon<null>([
+  { pattern: small, value: null },
+  { pattern: 'at|by|around|about # feet|foot?', value: null },
+  { pattern: `on|at|along|down|up|from|to|over|near the|your|this ${sides}`, value: null },
+  { pattern: 'up|down top|high|low', value: null },
+  { pattern: 'of|in|inside|along the|this|that|our|your pipe|line', value: null },
+  { pattern: 'at|in|on this|that|the joint|bell|hub|spot|point', value: null },
 ]);
 
 /** Reads what may be passed over at each token of a talk. */
 export const asideReader =
   (tokens: readonly Token[], numberLengthAt: (index: number) => number): AsideReader =>
   (index) =>
-    matchAt(lexicon, tokens, index, numberLengthAt).map(({ from, to, value }) => ({ length: to - from, sort: value }));
+    matchAt(lexicon, tokens, index, numberLengthAt).map(({ from, to }) => to - from);

@@ -174,7 +174,8 @@ export function findThings(
     );
   });
   const isNot = (match: (typeof candidates)[number]): number => (match.value.sort === 'not' ? 0 : 1);
-  candidates.sort((a, b) => b.to - b.from - (a.to - a.from) || isNot(a) - isNot(b) || a.from - b.from);
+  const lengthOf = ({ from, to, parted }: (typeof candidates)[number]): number => to - from - (parted ?? 0);
+  candidates.sort((a, b) => lengthOf(b) - lengthOf(a) || isNot(a) - isNot(b) || a.from - b.from);
   const isTaken = new Array<boolean>(tokens.length).fill(false);
   const hiddenFrom = new Map<string, Set<number>>();
   const found: Thing[] = [];
