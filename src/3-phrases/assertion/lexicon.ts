@@ -188,8 +188,8 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('elsewhere', 'sentence'),
     words: spoken`
-      in|on|by|behind|through|across the|that|his|her|their|my|your hedge|hedges|tire|tires|truck|shed|attic|van|mower|bushes|grass|lawn|gutters|eave|hallway|bedroom|tile_shop;
-      fence|gate|hedge|garage_door|back_door|front_door|screen_door|railing|road|sidewalk|carpet|wallpaper|ceiling_fan|listing 's|is|was|has|had|bends|turns|curves|needs|slopes;
+      in|on the|that|his|her|their|my|your hedge|hedges|tire|tires|truck|shed|van|mower|bushes|hallway|bedroom;
+      fence|hedge|garage_door|back_door|front_door|screen_door|railing|carpet|wallpaper|ceiling_fan|listing 's|is|was|has|had|needs; road|street bends|turns|curves|slopes;
       hand|pass|grab|bring|toss me|us that|the|a|my|your; next door; the neighbor; neighbor paid; neighbors had; the neighbour; the neighbours; the neighbors;
       across the street; down the street; up the street; the next street; another house; other house;
       last house; different house; the house i; the place i; last job; the last one; other job; another job;
