@@ -11,6 +11,8 @@ const BEFORE_SENTENCES = 3;
 const AFTER_SENTENCES = 2;
 type Point = RunState['track'][number];
 
+/** How what was named without a place was placed. */
+const BORROWED = 'same place as the thing before';
 const SAME_FEET = 0.3;
 /** Further on than this, in feet, the camera went on. */
 const PAST_FEET = 2;
@@ -20,7 +22,9 @@ const LEAP_FEET = 60;
 export function settleEnds(reading: Reading): void {
   for (const run of reading.runs) {
     const items = liveItems(reading, run.n).filter((item) => !item.evidence.isOnWayBack);
-    const end = items.findLast((item) => endKinds[item.kind] !== undefined && item.status === 'present');
+    const ends = items.filter((item) => endKinds[item.kind] !== undefined && item.status === 'present');
+    for (const item of ends) doubtPassed(item, items);
+    const end = ends.findLast((item) => !item.isWithdrawn);
     if (!end) continue;
     // "As far as I get, and I never saw the house": the line goes on, so it did not end there.
     const shortOf = items.some((item) => lastPlaceKinds.has(item.kind) && item.status === 'present');
@@ -29,7 +33,6 @@ export function settleEnds(reading: Reading): void {
     const beside = furthestBeside(reading, run, end, items);
     if (beside !== null) moveEnd(end, beside, items);
     else doubtBorrowed(end);
-    doubtPassed(run, end, items);
   }
 }
 
@@ -77,12 +80,14 @@ function moveEnd(end: Item, place: Point, items: readonly Item[]): void {
 }
 
 /** "You never forget to say where it stopped", with twenty feet of findings after it: nothing ended there. */
-function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
+function doubtPassed(end: Item, items: readonly Item[]): void {
   const past = items.find(
     (item) => item.sentence > end.sentence && item.at !== null && end.at !== null && item.at > end.at + PAST_FEET,
   );
-  if (past && run.n === end.run)
-    end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
+  if (!past) return;
+  // "There's a manhole on the corner": spoken of on the way, and not even given a place.
+  if (openingKinds.has(end.kind) && isPlaceGuessed(end) && end.evidence.placeRule === BORROWED) end.isWithdrawn = true;
+  else end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
 }
 
 /** "I never saw the main": what lies at the end of its run is there, however long after it is told. */
@@ -105,6 +110,6 @@ export function placeAtEnd(reading: Reading, run: RunState): void {
 /** "The main is across the road": named without a number and without pointing at it, it may well not be where the last thing was. */
 function doubtBorrowed(end: Item): void {
   if (!openingKinds.has(end.kind) || end.evidence.hasExistential || end.basis !== 'nearby') return;
-  if (isPlaceGuessed(end) && end.evidence.placeRule === 'same place as the thing before')
+  if (isPlaceGuessed(end) && end.evidence.placeRule === BORROWED)
     end.flags.push({ reason: 'distance-unsure', about: 'at', detail: 'no distance was said with it' });
 }

@@ -135,6 +135,7 @@ export const assertionCues: readonly CueList[] = [
       if there 's|is|are; what 's a|an; what is an; in this trade; in this business; in # years; in a few years; years from now; give it # years;
       some day; one good freeze; one more winter; and you 've got a; means no; mean no; you can|can't line|fix|cut|jet|snake|dig|repair|reline|save|seal|patch;
       a liner doesn't|won't|can't|follows; liners don't|won't|can't; lining doesn't|won't; that tree means; bound to be; bound to have;
+      some|folks|people|plumbers|inspectors|they|others call|calls|say that|it|this|these|those|anything; hear me|us|people|him|them say|call|talk; we|i|they|you 'd call anything|something|one|those; that 's when a|the|one|you|two|your; you|they|we can|could|might|may get|have|end_up_with|wind_up_with|run_into a|an|some|one; houses|lines|pipes|yards|jobs like this|these|that; where you|people|they live|work;
       loves; textbook says; is basically; hate; love;
     `,
   },
@@ -160,6 +161,7 @@ export const assertionCues: readonly CueList[] = [
       the other guy|fellow|plumber; the first plumber|guy; somebody|someone wrote; had told; in my day; back in the day; in my time; when i started; in oh #;
       plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
       i|we can|could hear|smell; report|disclosure|listing|paperwork|inspection_report mentions|mention|mentioned|notes|noted|lists|listed|calls|called|shows|showed|has|had; they|people|folks|everybody|neighbors 're|are saying|telling; it says here; says here; back in oh|nineteen|two_thousand|the_day|the_sixties|the_seventies|the_eighties|the_nineties; in every house; i|we hear|smell;
+      inspector|guy|fellow|company|crew|plumber|outfit|man|lady|outfit before me|us|him|this; permit|permits|bill|invoice|record|records|receipt|work_order says|say|shows|show|said|has|calls; city|county|town|utility|somebody|they replaced|relined|relaid|moved|jetted|flushed the|that|their|this * main|sewer|manhole|lateral|tank;
       according to my|your|his|her|their|that|this|a; going by the plan|plans|drawing|drawings|map|sketch; on the plan|plans|drawing|drawings|map;
     `,
   },
@@ -181,7 +183,7 @@ export const assertionCues: readonly CueList[] = [
       i 'd expect; would expect; i expect; surprised if; surprised to; worried about;
       get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
       dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
-      pump the; flush it;
+      we|i|you should|ought_to|oughta|expect_to|hope_to|hoping_to|hopefully hit|see|find|reach|meet|be_at|come_to|get_to|run_into|be_hitting|be_seeing|be_coming; pump the; flush it;
       pull the;
     `,
   },
