@@ -183,7 +183,7 @@ export const assertionCues: readonly CueList[] = [
       i 'd expect; would expect; i expect; surprised if; surprised to; worried about;
       get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
       dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
-      we|i|you should|ought_to|oughta|expect_to|hope_to|hoping_to|hopefully hit|see|find|reach|meet|be_at|come_to|get_to|run_into|be_hitting|be_seeing|be_coming; pump the; flush it;
+      we should|ought_to|oughta; we|i|you should|ought_to|oughta|expect_to|hope_to|hoping_to|hopefully hit|see|find|reach|meet|be_at|come_to|get_to|run_into|be_hitting|be_seeing|be_coming; pump the; flush it;
       pull the;
     `,
   },
@@ -217,6 +217,7 @@ export const assertionCues: readonly CueList[] = [
 
 /** Stretches that hold a cue and are none. They switch off every cue inside them. */
 export const pseudoCues: readonly string[] = spoken`
+  we should note|mention|mark|log|write|say|call|record|point_out;
   no great|real|big|major|serious|huge drama|issue|issues|deal|trouble|concern|concerns|problem|problems|worry|worries|harm|surprise|shock|hurry|mystery; no drama|trouble|concern|concerns|harm|fuss|bother|biggie|complaints|mystery|harm_done; bet my truck|house|boots|hat|life|lunch|shirt|pension|paycheck|license;
   first|only|worst|biggest|best|finest|deepest|last|longest|nicest|second * i|we 've|have seen; i|we 've|have seen here|so_far|in_this|on_this|in_here|all_day|today;
   down|up|across|on the street side|end|half|direction|way|cleanout|opening|leg; if you|we|they want to call; if you 'd|could|can call it|that; you|folks|some|they might|could|may call it|that|this;
