@@ -11,6 +11,7 @@ const costs = {
   sentence: 0.17,
   breath: 1.7,
   breathLater: 0.2,
+  lead: 0.4,
   breathShared: 0.4,
   toldNext: 0.4,
   fits: 0.4,
@@ -70,14 +71,17 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases, brea
   const found: Stretch[] = [];
   let current: Stretch = { anchors: [], gaps: [[]] };
   let lastKinds: readonly KindName[] = [];
+  let seen = new Set<KindName>();
   for (const sentence of sentences) {
     if (isBoundary(sentences, sentence)) {
       found.push(current);
       current = { anchors: [], gaps: [[]] };
+      seen = new Set();
       continue;
     }
     const named = phrasesOf(sentence.phrases, 'thing').map((phrase) => phrase.kind);
-    const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0, breaths);
+    const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0, breaths, seen);
+    for (const kind of named) seen.add(kind);
     // "Is that grease? That's grease.": asked, and then found.
     if (mark?.sort !== 'thing' && named.length > 0 && !sentence.isQuestion) lastKinds = named;
     if (mark === null) continue;
@@ -114,7 +118,7 @@ export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], 
     for (const [isUsed, choice] of best.entries()) {
       if (choice === null) continue;
       for (let split = 0; split <= things.length; split += 1) {
-        if (split < things.length && after?.sort !== 'place' && before !== undefined) continue;
+        if (split < things.length && before !== undefined && !canTake(things.slice(split), after)) continue;
         const ofAfter = onCost(things.slice(split), after, habit, breaths);
         const column = split < things.length && after?.sort === 'place' ? 1 : 0;
         for (let left = 0; left <= (before?.sort === 'place' ? Math.min(split, MOST_LEFT) : 0); left += 1) {
@@ -139,6 +143,14 @@ export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], 
   return best.filter((choice) => choice !== null).reduce((a, b) => (b.cost < a.cost ? b : a));
 }
 
+/** Whether things may have the place said after them. */
+const canTake = (things: Things, after: Anchor | undefined): boolean =>
+  after?.sort === 'place' ||
+  (after?.lead != null && after.sentence.index - things[0]!.sentence.index <= LEAD_SENTENCES);
+
+/** "The liner stops. 38 feet, and we're back in the clay.": so near before it what else a place is of stands, in sentences. */
+const LEAD_SENTENCES = 2;
+
 /** What it costs to give a thing no place: little where the next sentence names it again with one. */
 const leftCost = (thing: Mark & { sort: 'thing' }): number => (thing.isToldNext ? costs.toldNext : costs.unplaced);
 
@@ -158,9 +170,12 @@ const fitCost = (things: Things, { place }: Mark & { sort: 'place' }): number =>
 type Things = readonly (Mark & { sort: 'thing' })[];
 type Anchor = Stretch['anchors'][number];
 
-/** How many times the speaker stops for breath between two sentences. */
+/** How many times the speaker stops for breath between two sentences, less where every sentence is a breath of its own. */
 const between = (breaths: readonly number[], one: Sentence, two: Sentence): number =>
-  Math.abs((breaths[two.index] ?? 0) - (breaths[one.index] ?? 0));
+  Math.abs((breaths[two.index] ?? 0) - (breaths[one.index] ?? 0)) * tellingOf(breaths);
+
+const tellingOf = (breaths: readonly number[]): number =>
+  Math.min(1, 2 * (1 - (breaths.at(-1) ?? 0) / Math.max(1, breaths.length - 1)));
 
 /** What it costs to give things the place said before them. */
 function backCost(things: Things, anchor: Anchor | undefined, habit: Habit, breaths: readonly number[]): number {
@@ -191,8 +206,17 @@ function onCost(things: Things, anchor: Anchor | undefined, habit: Habit, breath
   if (things.length === 0) return 0;
   const last = things.at(-1)!;
   const spreadOver = last.sentence.index - things[0]!.sentence.index;
-  if (anchor?.sort !== 'place') return things.filter((thing) => thing.isWanting).length * costs.unplaced;
+  const isLed = anchor?.sort === 'whole' && canTake(things, anchor);
+  if (anchor === undefined || (anchor.sort === 'whole' && !isLed))
+    return things.filter((thing) => thing.isWanting).length * costs.unplaced;
   const apart = Math.max(0, anchor.sentence.index - last.sentence.index - 1);
+  if (anchor.sort === 'whole')
+    return (
+      things.reduce((sum, thing) => sum + between(breaths, thing.sentence, anchor.sentence), 0) * costs.breath +
+      apart * costs.sentence +
+      habit.after +
+      costs.lead
+    );
   if (apart >= REACH_SENTENCES) return things.length * costs.unplaced + costs.unusedPlace;
   const stops = between(breaths, last.sentence, anchor.sentence);
   return (

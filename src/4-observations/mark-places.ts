@@ -5,7 +5,7 @@ import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { assertClaim } from './assert-claim.ts';
 import { kindTakes } from './claim.ts';
-import { endKinds, placelessKinds } from './kind-roles.ts';
+import { endKinds, fittingKinds, placelessKinds } from './kind-roles.ts';
 import { spread } from './place-claim.ts';
 import { readClaims } from './read-claims.ts';
 import { openingCorrection } from './read-corrections.ts';
@@ -38,7 +38,12 @@ export type Mark =
       readonly isBesideUnread: boolean;
     }
   /** Names a thing with its place, or ends a stretch. */
-  | { readonly sort: 'whole'; readonly sentence: Sentence };
+  | {
+      readonly sort: 'whole';
+      readonly sentence: Sentence;
+      /** The place it opens with or holds alone, which may be of what was named in the same breath before it. */
+      readonly lead: PhraseOf<'distance'> | null;
+    };
 
 /** "That's at sixteen", "it starts at nine", "the counter says forty", "nine, for the record": about what was just named. */
 const leadsBack =
@@ -97,7 +102,8 @@ export function markOf(
   sentence: Sentence,
   phrases: Phrases,
   isFirst: boolean,
-  breaths: readonly number[] = [],
+  breaths: readonly number[],
+  seen: ReadonlySet<KindName>,
 ): Mark | null {
   const { tokens } = phrases;
   const places = phrasesOf(sentence.phrases, 'distance');
@@ -109,8 +115,9 @@ export function markOf(
     if (isAnotherAlone(sentence.text))
       return { sort: 'thing', sentence, isWanting: true, kinds: [], isToldNext: false };
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
-    if (places.length === 0) return goesOn ? { sort: 'whole', sentence } : null;
-    const isTalk = places.length > 1 && sentence.to - sentence.from > SHORT_TOKENS;
+    if (places.length === 0) return goesOn ? { sort: 'whole', sentence, lead: null } : null;
+    const stretch = places.find((place) => place.distance.toFeet !== null);
+    const isTalk = places.length > 1 && stretch === undefined && sentence.to - sentence.from > SHORT_TOKENS;
     // "Fifteen. Make it fifteen and a half.": one place said twice. "Six. Tee. Make that seven.": it may be the tee's.
     const isAnew = !isFirst && correctsPlace(sentences, sentence, phrases);
     const before = sentences[sentence.index - 1];
@@ -120,8 +127,9 @@ export function markOf(
     )
       return null;
     const end = endTold(sentences, sentence);
-    if (isTalk || end === 'plain') return { sort: 'whole', sentence };
-    const place = places.at(-1)!;
+    if (isTalk || (end === 'plain' && !(stretch && opensWith(sentence, stretch))))
+      return { sort: 'whole', sentence, lead: null };
+    const place = stretch ?? places.at(-1)!;
     return {
       sort: 'place',
       sentence,
@@ -132,7 +140,11 @@ export function markOf(
       isBesideUnread: isBesideUnread(sentences, sentence, breaths),
     };
   }
-  if (places.length > 0) return { sort: 'whole', sentence };
+  if (places.length > 0) {
+    const isOfOthers = sentence.phrases.some(({ family }) => family === 'thing');
+    const isLead = breaths[sentence.index] === breaths[sentence.index - 1] && opensWith(sentence, places[0]!);
+    return { sort: 'whole', sentence, lead: isLead && !isOfOthers ? places[0]! : null };
+  }
   const { claims } = readClaims(sentence, tokens);
   const open = claims.filter((claim) => {
     if (placelessKinds.has(claim.kind) || claim.relative !== null) return false;
@@ -141,6 +153,7 @@ export function markOf(
     const lead = textOf(tokens, Math.max(sentence.from, claim.from - 3), claim.from);
     const isKnown =
       assertion.isDefinite &&
+      (seen.has(claim.kind) || !fittingKinds.has(claim.kind)) &&
       !isMetHere(sentence, claim.kind) &&
       (!isPredicate.test(lead) || /\bthere\b/.test(sentence.text));
     return !assertion.isDenied && assertion.aside === null && !isKnown;
@@ -161,6 +174,11 @@ export function markOf(
   const isWanting = open.some((claim) => claim.source === 'word' || kindTakes(claim.kind, 'degree'));
   return { sort: 'thing', sentence, isWanting, kinds, isToldNext: isToldNext(sentences, sentence, breaths) };
 }
+
+/** So many small words may stand before the place a sentence opens with. */
+const OPENING_TOKENS = 2;
+const opensWith = (sentence: Sentence, place: PhraseOf<'distance'>): boolean =>
+  place.from - sentence.from <= OPENING_TOKENS;
 
 /** "There's a sock in it. A child's sock, at five feet." */
 function isToldNext(sentences: readonly Sentence[], sentence: Sentence, breaths: readonly number[]): boolean {

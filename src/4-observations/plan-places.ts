@@ -98,7 +98,8 @@ function placesOf({ anchors, gaps }: Stretch, { splits, left }: Choice): Map<num
     things.forEach((thing, at) => {
       if (at < (left[index] ?? 0)) return;
       const anchor = at < split ? anchors[index - 1] : anchors[index];
-      if (anchor?.sort === 'place') places.set(thing.sentence.index, anchor.place.distance.feet);
+      const place = anchor?.sort === 'place' ? anchor.place : at >= split ? anchor?.lead : null;
+      if (place) places.set(thing.sentence.index, place.distance.feet);
     });
   });
   return places;
@@ -114,6 +115,9 @@ function laidOut(parts: readonly Stretch[], choices: readonly Choice[]): Pick<Pl
       const place = anchors[index];
       if (before?.sort === 'place' && split > (choices[part]!.left[index] ?? 0))
         lone.set(before.sentence.index, lone.has(before.sentence.index) ? 'both' : 'next');
+      if (place?.sort === 'whole' && place.lead !== null)
+        for (const thing of things.slice(split))
+          after.set(thing.sentence.index, { place: place.lead, sentence: place.sentence.index });
       if (place?.sort !== 'place') return;
       const taken = things
         .slice(split)
