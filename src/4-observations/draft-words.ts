@@ -10,6 +10,7 @@ import { checkTrack } from './check-track.ts';
 import { weighDoubts } from './doubts.ts';
 import { finishRuns } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
+import { guessPlaces } from './guess-places.ts';
 import { readSite } from './read-site.ts';
 import type { Item, Reading, RunState } from './reading.ts';
 import { settlePlaces } from './settle-places.ts';
@@ -19,6 +20,7 @@ export function readWords(words: Words): Reading {
   const reading = gatherObservations(findPhrases(words.words));
   checkTrack(reading);
   finishRuns(reading);
+  guessPlaces(reading);
   settlePlaces(reading);
   weighDoubts(reading, words);
   return reading;

@@ -6,7 +6,7 @@ import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
-import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
+import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState, SAME_PLACE } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Placing {
@@ -36,6 +36,10 @@ const nowhere = (rule: string): Placing => ({
 export const spread =
   /\b(whole way(?! a?round)|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|(?<!(left|right|top|bottom|upper|lower|crown|invert|side|o'clock) )somewhere|missed the footage|didn t get a number|didn't get|can't tell you where)\b/;
 
+/** Words for where the camera went in. */
+const atStart =
+  /\b(right|straight) (off|away|under the (flange|toilet|floor|plug|cap)|inside|at the (very )?(start|beginning|cleanout|opening|mouth|flange|entrance|plug|cap)|where (i|we) (go|went|come|came|start|started|drop|dropped) in)\b|\b(first thing|off the bat|from zero|at zero|just inside|(at|from) the (very )?(start|beginning|outset|mouth|word go|get go))\b/;
+
 const travelling =
   /\b(moving on|moving along|keep going|further on|farther on|next joint|a little past|little past|past that|beyond that|rolling again|going on|further along|further down|up ahead)\b/;
 
@@ -56,6 +60,10 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
   }
   if (spread.test(sentence.text)) return nowhere('spread over the line');
   const planned = reading.plan.after.get(sentence.index);
+  // "Scale right off, up to nine": at the start of a run these words are a place.
+  const isAtStart = run.furthest === 0 && run.way === 'out' && atStart.test(sentence.text);
+  if (isAtStart && planned?.sentence !== sentence.index + 1)
+    return { at: 0, to: null, basis: 'relative', rule: 'where the run begins', sentencesBack: 0, isGuess: true };
   if (planned) {
     const { feet, toFeet } = planned.place.distance;
     const apart = planned.sentence - sentence.index;
@@ -89,7 +97,7 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
       at: isMoving ? null : last.at,
       to: null,
       basis: isMoving ? null : 'nearby',
-      rule: isMoving ? 'moved on since the last place' : 'same place as the thing before',
+      rule: isMoving ? 'moved on since the last place' : SAME_PLACE,
       sentencesBack: sentence.index - reading.focusSentence,
       isGuess: true,
     };
@@ -99,7 +107,7 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
       at: last.at,
       to: null,
       basis: 'nearby',
-      rule: 'same place as the thing before',
+      rule: SAME_PLACE,
       sentencesBack: sentence.index - reading.focusSentence,
       isGuess: true,
     };
