@@ -89,6 +89,12 @@ export function doubtOf(features: DoubtFeatures): number {
 function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: number | null): void {
   if (item.at === null && !placelessKinds.has(item.kind))
     addFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
+  if (item.evidence.placeRule === RUN_START)
+    addFlag(item, {
+      reason: 'distance-unsure',
+      about: 'at',
+      detail: 'said to be where the run begins, without a number',
+    });
   if (hearing !== null && hearing < UNSURE_WORD)
     addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
   if (item.evidence.notes.includes(DOUBTFUL_WORD))

@@ -61,8 +61,13 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
   if (spread.test(sentence.text)) return nowhere('spread over the line');
   const planned = reading.plan.after.get(sentence.index);
   // "Scale right off, up to nine": at the start of a run these words are a place.
-  const isAtStart = run.furthest === 0 && run.way === 'out' && atStart.test(sentence.text);
-  if (isAtStart && planned?.sentence !== sentence.index + 1)
+  const next = reading.sentences[sentence.index + 1];
+  const isAtStart =
+    run.furthest === 0 &&
+    run.way === 'out' &&
+    atStart.test(sentence.text) &&
+    !(next?.phrases.some(({ family }) => family === 'distance') && planned?.sentence === next.index);
+  if (isAtStart && claim.kind !== 'material-change')
     return { at: 0, to: null, basis: 'relative', rule: 'where the run begins', sentencesBack: 0, isGuess: true };
   if (planned) {
     const { feet, toFeet } = planned.place.distance;
