@@ -9,7 +9,7 @@ import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-featu
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
-import { DOUBTFUL_WORD, type Item, type Reading } from './reading.ts';
+import { DOUBTFUL_WORD, type Item, type Reading, RUN_START } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */

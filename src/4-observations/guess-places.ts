@@ -4,7 +4,7 @@
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
-import { placelessKinds } from './kind-roles.ts';
+import { neverAtStart, placelessKinds } from './kind-roles.ts';
 import { type Item, isPlaceGuessed, liveItems, NO_PLACE, PLACE_GUESSED, type Reading, SAME_PLACE } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -31,7 +31,7 @@ export function guessPlaces(reading: Reading): void {
       const most = Math.min((after?.at ?? Number.POSITIVE_INFINITY) + SLACK_FEET, least + AHEAD_FEET);
       const said = saidNear(reading, item, isBorrowed ? [0] : NEAR, least, most);
       const feet = said ?? (isMissing ? whereCameraWas(reading, item, before) : null);
-      if (feet === null || feet === item.at || (feet === 0 && item.kind === 'material-change')) return;
+      if (feet === null || feet === item.at || (feet === 0 && neverAtStart.has(item.kind))) return;
       item.at = feet;
       item.basis = said === null ? 'track' : 'nearby';
       if (item.fields.to !== null && (item.fields.to <= feet || !kindTakes(item.kind, 'to'))) item.fields.to = null;

@@ -6,7 +6,16 @@ import type { DistanceBasis } from '../../shared/vocabulary/attributes.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
-import { currentRun, type Item, liveItems, PLACE_AFTER, type Reading, type RunState, SAME_PLACE } from './reading.ts';
+import {
+  currentRun,
+  type Item,
+  liveItems,
+  PLACE_AFTER,
+  type Reading,
+  RUN_START,
+  type RunState,
+  SAME_PLACE,
+} from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 export interface Placing {
@@ -68,7 +77,7 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
     atStart.test(sentence.text) &&
     !(next?.phrases.some(({ family }) => family === 'distance') && planned?.sentence === next.index);
   if (isAtStart && claim.kind !== 'material-change')
-    return { at: 0, to: null, basis: 'relative', rule: 'where the run begins', sentencesBack: 0, isGuess: true };
+    return { at: 0, to: null, basis: 'relative', rule: RUN_START, sentencesBack: 0, isGuess: true };
   if (planned) {
     const { feet, toFeet } = planned.place.distance;
     const apart = planned.sentence - sentence.index;
