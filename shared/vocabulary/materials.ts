@@ -157,7 +157,16 @@ export const materials = [
   {
     name: 'hdpe',
     title: 'HDPE',
-    words: ['hdpe', 'poly pipe', 'polyethylene', 'high density polyethylene', 'fused poly'],
+    words: [
+      'hdpe',
+      'poly pipe',
+      'black poly',
+      'black poly pipe',
+      'black polyethylene',
+      'polyethylene',
+      'high density polyethylene',
+      'fused poly',
+    ],
     glossary: 'HDPE: flexible black plastic pipe with fused joints, often from a pipe-bursting job.',
   },
   {

@@ -74,5 +74,7 @@ export function isWeakBelieved(reading: Reading, sentence: Sentence, claim: Clai
     const { fields, place } = claim;
     return (fields.percent ?? fields.inches ?? place?.distance.toFeet ?? null) !== null || fields.to !== undefined;
   }
-  return claim.place !== null ? !assertion.isDefinite : assertion.isPointedAt;
+  const { degree, percent, inches, position, clock } = claim.fields;
+  const isDescribed = (degree ?? percent ?? inches ?? position ?? clock ?? null) !== null;
+  return claim.place !== null ? !assertion.isDefinite : assertion.isPointedAt || isDescribed;
 }

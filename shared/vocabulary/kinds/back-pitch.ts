@@ -40,6 +40,7 @@ export const backPitch = {
     goes|going|heads|heading|go|went|climbing uphill; going|goes up instead of down; climbing; climbs from;
     climbs at;
     rises|climbs|goes|runs|slopes|rising|climbing|going|runs_up up? instead of|not falling|down|dropping|falling_away|fall|downhill; it|water 's|is actually|just|even|all? coming|running|flowing|rolling|heading back at|toward|towards us|me|the_camera|the_house|the_cleanout; flow_line|flowline|invert|floor|bottom|pipe rises|rising|climbs|climbing|is_rising|is_climbing|'s_rising|'s_climbing; tipped|tips|tilted|pitched|sloped|graded|angled|leans toward|towards the house|me|us|building|back;
+    slope|fall|grade|pitch|it|pipe|line|section 's|has|have gone|going|laid|pitched|been_set|been_laid|set the? wrong|opposite way|direction|way_round;
   `,
   weakWords: spoken`
     uphill;

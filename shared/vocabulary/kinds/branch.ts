@@ -43,6 +43,7 @@ export const branch = {
     reinstated at; has been reinstated; been reinstated; cut back open; opened back up; opened up on the left|right|top;
     here|there|this|that 's|is where the|your|their|our|my|a? <service> joins|join|ties|comes|enters|drops|drains|hooks|connects|empties|feeds|dumps|goes|picks_up|is; opening|hole|window|stub|inlet|pipe|line|connection|one|hub|port|cut|cutout * is|'s|that_'s|'d_be|must_be|would_be where|for|from|off|of the|your|their|our|a? <service>; opening|hole|window|stub|inlet|pipe|line|connection|one|hub|port|cut|cutout on|to|at|from|off|up the? left|right|top|side|overhead|high|above side? is|'s|that_'s|'d_be|must_be|would_be where|for|from|off|of the|your|their|our|a? <service>; that|this|it 's|is|'d_be|must_be|would_be for the|your? <service>; opening|window|hole they|he|she|you|somebody cut|left|made for the|a? <service>|connection|lateral|service|branch; window|opening|hole for the? <service> is|'s|at|on|here|there; drain|line|pipe|waste|outlet|arm for|from|off the|your|their? <service> joins|join|comes|enters|ties|drops|hooks|connects|empties|is|'s us|in|into|on|at|here|there; <service> drain|line|arm|waste|pipe|branch|outlet , from|on|off|at the? left|right|top|side; <service> on the left|right at|here|there; <service> , on|from|off the? left|right at; connection|junction|inlet|opening|tap|branch at|on # o'clock; twin|double|two connection|connections|inlets|junctions|branches; somebody|someone|they|neighbor|neighbour|he|next_door 's|has|have|'ve|had? tapped|hooked|broken|broke|plumbed|knocked|spliced|teed in|into|onto; pipe|line|drain|one|connection|branch from next_door|the_neighbor|the_neighbour|the_neighbors|the_garage|the_addition|upstairs|the_kitchen_side; open pipe|hub|fitting|end|inlet on|at|to the|our|your? left|right|top|side; something joins|enters|drops|drains|empties us|in|into|on|from|at; joins|join|meets us|me|ours|the_line|our_line on|from|at|off the? left|right|top|side; picks up the|your|a? <service>; there 's|is the|your <service> coming|joining|dropping|tying in|on|from;
     hooked|tied|plumbed|piped|teed|connected|run|running|spliced into this|here|us|it|ours|our_line|the_line|this_line|the_sewer;
+    drop|line|pipe|drain|something|one in|coming|coming_in|comes|comes_in|dropping|dropping_in from above|overhead|upstairs|up_top|the_top|the_crown|the_roof;
   `,
   weakWords: spoken` side line;
   `,
@@ -64,6 +65,7 @@ export const branch = {
   `,
   examples: {
     says: [
+      { text: "Eleven feet, there's a drop in from above.", gives: { at: 11, position: 'top' } },
       { text: "Here's where the shower joins, sixteen.", gives: { at: 16, serves: 'shower' } },
       {
         text: 'Nine feet, that opening on the right is for the dishwasher.',

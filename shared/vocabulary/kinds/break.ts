@@ -46,6 +46,8 @@ export const breakKind = {
     break through; water break; pieces|piece * gone and; jagged crack|hole|edge; joint|joints|seam * gone; no pieces missing in;
     ${parts} of it gone and; in pieces of; end|corner 's broken; part of it * missing from; fallen to pieces over;
     that|it|they|which 's|is|takes|has|have about|nearly|almost|maybe? half|most|third|quarter of? the|a pipe|bore|line gone|taken|lost;
+    snake|auger|cable|rod|cutter|bit|tip * broken|snapped|busted|broke off;
+    let_'s|let_us|we_'ll|gonna break here|for|there|now;
   `,
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {

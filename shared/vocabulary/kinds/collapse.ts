@@ -28,6 +28,7 @@ export const collapse = {
     crushed gravel; fell in love; falling in love; crushed it; crushed ice; collapse in my; i almost collapsed;
     fell in the;
     liner|lining|sleeve|belly|roof_of_the_house|ceiling_in 's|is|are|has|have gone|come|fallen|dropped down|in|off; pipe gone down|in|out|up the|to|into|that|a; pipe|line is|'s down by|about|here|there|to|at|in_the|low|under|deep;
+    like|of|in a cave in;
   `,
   misheard: [
     { heard: 'co_laps|co_lapsed|co_lapse|call_apse', said: 'collapse', needs: 'nothing' },

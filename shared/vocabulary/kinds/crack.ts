@@ -32,6 +32,7 @@ export const crack = {
     cracked my; cracks jokes; lickety split; split second; split entry; cracked cap; cracked lid;
     cracked sidewalk; crack in the sidewalk; cracks in the driveway; cracked driveway; first crack at;
     split bill; tail crack; crack in the foundation; cracked the window; crack a window; crack in my;
+    cracked tile|a_joke|a_smile|ribs|egg|eggs|phone; he|she|they|i cracked the|a|his|her bathroom|kitchen|tile|window|phone|screen|ribs;
   `,
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {

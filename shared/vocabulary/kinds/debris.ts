@@ -86,6 +86,7 @@ export const debris = {
     leaves out|behind|around|alone|from|for|here|there|a|to|with|us|no|only|one|my|your|his|her;
     candle|ear|car|ski wax; wax ring|paper|on|off|museum; hair like; insulation on|in|around|over the|that pipe|wall|attic|ceiling; corn field|hole|cob; rice a; lime stone|green|tree|juice; fines for;
     look|looking|looks|staring|peering|see|seeing|into out? at|into|through|to the? dirt|soil|mud|earth|ground|gravel|sand|rock; see|seeing|touching the? dirt|soil|earth|ground|bedding|gravel behind|beyond|through|between|outside|past|above|around|back; see|seeing the? dirt|soil|earth $; where the? dirt|soil|ground|sand|mud used|should|was|has|ought|'s; straight|right|through|open|exposed to the? dirt|soil|mud|sand;
+    crusty|greasy|rusty|scaly|fatty|slimy stuff in|on|along the? bottom|invert|floor|flow_line|pipe|line;
   `,
   misheard: [
     { heard: 'the_brie|debri|the_breeze|debrief|de_brie|the_bris', said: 'debris', needs: 'distance' },

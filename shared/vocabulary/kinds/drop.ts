@@ -24,6 +24,7 @@ export const drop = {
     goes|go|falls|fall|comes|drops straight down|away; down a drop; drop of about? # feet|foot; takes|makes a drop;
     drops about? # feet|foot; drops about|maybe|like # feet|foot; goes|turns|drops|pipe|line vertical; # foot drop; drop to the basement|slab|lower;
     falls|fall|pitches|tips|dives|plunges|drops|goes|heads|dips|turns|disappears straight|right|away|steeply down|away|vertical|straight_down; pitches|tips over|straight_down|down; straight drop|fall|plunge; falls|drops|goes down|away|off the stack|riser|shaft|well|hole; falls|drops away; turns|drops into the stack;
+    and|then|whoop|whoa|it_'s|she_'s , straight|right down $; and|then|it_'s|goes straight|right down $;
   `,
   notWords: spoken`
     a drop of; drop of water; it drops off the; drops down at the joint; drops off on the downstream; drop the;

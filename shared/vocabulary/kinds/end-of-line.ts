@@ -47,6 +47,7 @@ export const endOfLine = {
     'clay|iron|cast|pvc|plastic|concrete|transite|liner|lining|orangeburg|abs|copper|lead|steel|tile|scale|water|belly|grease ends|stops|quits|finishes|terminates',
     "end of a|an|some|another|my|our|somebody_'s|old|copper|steel|iron|plastic copper|steel|iron|plastic|old|tap|pipe|line|screw|tool|rod|cable|bolt|conduit|tube|tubing|hose|stake|tail",
     'end of the line item',
+    'end of this|that one',
     'at the end of the day',
     'end of the line was',
     'not the end of the line',

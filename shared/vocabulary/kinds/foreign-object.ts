@@ -25,6 +25,7 @@ export const foreignObject = {
     ping pong ball; baseball; softball; plastic fork; plastic spoon; hair tie; hair clip; scrub brush; light bulb;
     plastic cup; paint stick; paint stirrer; pipe wrench lying; wooden block; board; plank; soda bottle;
     water bottle; dog bone; tile spacer; hole saw plug; birthday candle; eyeglasses; dentures;
+    snake|auger|cable|rod|cutter_head|drain_snake|drain_auger|jetter_nozzle|drill_bit|tip broken|snapped|busted|broke|left off|in;
   `,
   weakWords: spoken`
     ball; bottle; bag; knife; brush; bone; magnet; rope; plastic lid; jar; cloth; trowel; sponge; bracelet;
@@ -55,6 +56,7 @@ export const foreignObject = {
   misheard: [{ heard: 'two_before|2_before|two_by_for', said: 'two by four', needs: 'nothing' }],
   examples: {
     says: [
+      { text: "There's a drain snake broken off in here at twenty seven.", gives: { at: 27 } },
       { text: 'A teaspoon at sixteen.', gives: { at: 16 } },
       { text: "Eleven feet down there's a golf ball sitting in it.", gives: { at: 11 } },
       { text: 'Fifteen feet down, a toothbrush.', gives: { at: 15 } },

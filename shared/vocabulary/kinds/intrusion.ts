@@ -32,6 +32,7 @@ export const intrusion = {
     bored|drilled|punched right|straight|clean? through|across the|our|this pipe|line|sewer|lateral|drain; seal|gasket|ring * out_of_its|come_out|dropped|loose|displaced;
     seal|ring ${is}? hanging|drooping|dangling|dropped|sticking|pushed down|out|in|into|through|from;
     rubber|gasket|seal|o_ring|ring|grommet|boot 's|is|has|'s_been been? squeezed|squished|bunched|pushed|rolled|folded|looping|looped|flopped|slipped|dropped|bulging|dangling|drooping out|down|into|in|up|over|off|through|loose of|from|into? the? joint|pipe|bore|seat|groove?; pokes|poking|sticks|sticking|juts|jutting|hangs|comes|protrudes|pushes|pushed|stuck|shoved|extends in|into|out|through too far|the_pipe|the_bore|past_the_wall|a_ways; drilled|bored|driven|punched|rammed|gone|went right|straight|clean|slap|smack? through us|it|the_pipe|our_pipe|the_sewer|the_line|the_lateral|the_drain|this; jammed|wedged|stuck|lying|running|sitting across the? pipe|bore|line; into our|the|this bore|pipe from|through the? left|right|top|side|bottom|wall|crown|roof; bunched|squeezed|rolled|pushed up|out|down some|and|into and|it * poking|sticking|hanging|pushed into; steel|metal|star|fence|wooden|iron picket|post|rod|bar|spike|pin through|sticking|in_the|right|driven;
+    something|somebody_'s_pipe|someone_'s_pipe 's|has|is|that_'s come|comes|coming|came|stuck|sticks|poking|pokes|punched|gone|driven through|out_of|in_through the? wall|side|top|bottom|crown|roof|pipe|joint;
   `,
   notWords: spoken`
     root intrusion; screw up; screwed up; screw it; screw the; screw cap; screwdriver; screw that;
@@ -52,6 +53,7 @@ export const intrusion = {
   ],
   examples: {
     says: [
+      { text: "Something's come through the wall at nineteen.", gives: { at: 19 } },
       { text: 'The rubber has squeezed out of the joint and into the pipe at sixteen.', gives: { at: 16 } },
       { text: 'A screw at ten feet. I can squeeze by on the left.', gives: { at: 10 } },
       { text: "There's a screw through the top at twenty nine feet.", gives: { at: 29, position: 'top' } },

@@ -33,6 +33,7 @@ export const linerDefect = {
     lifted|lifting|lifts|peeled|peeling|come|came|curling|bunched|puckered|pulled away|off|up from|off|at the wall|pipe|host;
     edge|end 's|is|has|of_it * lifted|lifting|peeled|peeling|curled|curling|loose|frayed;
     liner|lining|sleeve 's|is|has ballooned|ballooning|inflated|drooped|drooping|dropped|slumped|pulling|shrunk|twisted|stretched|crushed|squashed|pushed|caved in|down|up|out|off|away?; liner|lining|sleeve * hanging|drooping|dangling|flapping|across; flap|tongue|strip|piece of the? liner|lining left|sticking|hanging|across|remaining; cut|opened only|just? halfway|half_way|partway|partly|half|part_way; not|never|isn't|wasn't fully|all_the_way|properly cut|reinstated|opened out|up|open?; edge|lip of it|the_liner|liner * proud|up|loose|sticking;
+    bit|piece|edge|corner|flap|strip of the? liner|lining|sleeve 's|is|has? come|came|coming|hanging|pulled|peeled|lifted|let away|loose|off|down|go|back|up;
   `,
   weakWords: spoken`
     wrinkle; wrinkled; wrinkling; fold; crease; pucker; blister;

@@ -82,6 +82,7 @@ export const noAccess = {
     camera|head|cable|it|car|truck 's|is|was not moving|budging; nearly|almost|half|just_about|close_to|darn_near|practically|about rusted|scaled|closed shut|solid|over|closed; not moving , it|the water|mind|much|any; water|flow|mind|pieces|nothing * not|isn't moving|shifting; i_'m not|i_am_not taking|pulling it any|further|anything; no go zone; one|it|plug|stoppage is|'s|was under|behind|below|beneath the slab|driveway|house|porch|patio|deck and|at|so_that|now|here;
     car|truck|van|skip|he|she|they|dog won't|wouldn't|isn't|not move|moving|shift|budge;
     gate|door|shed|window|garage|fence|back_door|front_door|latch|hood|trunk * rusted|painted|locked|stuck|nailed|seized shut|solid|tight|up?; gate|door|shed|window|garage|latch 's|is|was rusted|painted|locked|stuck|seized shut|solid|tight|up?; in the shed|house|garage|gate * locked; cap|plug|lid 's|is|was * rusted|stuck|tight|seized on but|and|though; was rusted|stuck|tight on but|and|though; rusted on but|and|though;
+    connection|branch|wye|tee|inlet|lateral|line|stub * capped|bricked|plugged|sealed|cemented up|off|over|shut;
   `,
   examples: {
     says: [

@@ -45,6 +45,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     pipe i did not see; didn't reach it; did not reach it; never reached it; haven't reached it;
     couldn't reach it; not reached the; main unreached; main|house|tank|city i|we never reached|saw;
     never reached at all; main * i|we never reached; i|we never reached the main|house|tank|city;
+    main|city|street|house|tank|connection|sewer|manhole 's not been? reached|seen|located|found|inspected|viewed;
   `,
   notWords: spoken`
     they|it|liner|lining|lining_crew|installers|somebody|someone|repair|patch|water|sewage|belly|roots stop|stops|stopped|quit|quits|end|ends|ended * short of the;

@@ -26,6 +26,7 @@ export const patch = {
     somebody repaired; somebody did a repair; patched with; patched in;
     somebody|someone|they|they_'ve|somebody_'s cut_out the bad; patched over|up;
     somebody|someone|they|they_'ve|crew|plumber|builder 's|has|have|'ve|had? dug|opened|been|cut|put|let|set|laid|dropped|stuck|fitted|spliced down|up|it|in|this|here|out? here|and|a|an|new|the put|length|new|piece|section|stick|let; length|stick|piece|bit of new|newer|replacement|different pipe|plastic|clay|pvc|clay|iron; new|newer|replacement sleeve|collar|length|piece|section|pipe in|from|at|after|here|let;
+    # 's|has|have been replaced|renewed|redone|repaired|relaid;
   `,
   weakWords: spoken`
     repaired;

@@ -26,6 +26,7 @@ export const tank = {
     between the house and the tank; have the tank; end of the tank; side of the tank; out of the tank;
     inlet side of the tank; short of the tank; it has a septic; with a septic; septic out; no septic;
     the tank was; septic people; in the septic line;
+    tank of gas|water|fish|propane|oil;
   `,
   examples: {
     says: [

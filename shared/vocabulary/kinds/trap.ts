@@ -15,6 +15,7 @@ export const trap = {
     grease interceptor; oil interceptor;
     trap door; speed trap; mouse trap; grease trap; trap arm; mousetrap; trap removed; the trap sucked;
     traps don t; traps don't; pulled the trap; unscrewed the trap; trap primer; bear trap; tourist trap;
+    it 's a trap , ; a trap , that;
   `,
   examples: {
     says: [

@@ -43,6 +43,7 @@ export const viewLost = {
     too murky; too cloudy; too dirty to see; lost my picture; lost my view; lens is in the water; went under;
     head's under; head 's under; head under; can not see nothing; can't see nothing;
     lens|camera|head|glass 's|is|got|gets|all|is_all|'s_all gunked|fogged|smeared|caked|dirty|muddy|slimed|filthy|coated|fouled|mucked|steamed|misted up|over|out?; can't|couldn't|cannot call|tell|say|make_out|read|log anything|what in|through|from|for|there|here that|this|there|it|#?;
+    can't|couldn't|cannot see for|through|past|over the|all_the|all? suds|steam|mud|foam|soap|fog|muck|murk|water;
   `,
   notWords: spoken`
     drop|drip|bead|droplet|speck|bit|spot|smear|splash of water|mud|grease|dirt|soap on|across|over the|my lens|glass|camera;
@@ -62,6 +63,7 @@ export const viewLost = {
   `,
   examples: {
     says: [
+      { text: "I can't see for suds at fifteen.", gives: { at: 15 } },
       { text: 'I see nothing from thirty two to thirty four.', gives: { at: 32, to: 34 } },
       { text: 'Suds take the view at thirty one and it is regained at thirty three.', gives: { at: 31, to: 33 } },
       { text: 'We lose the picture at twenty eight.', gives: { at: 28 } },

@@ -31,6 +31,7 @@ export const voidKind = {
     empty house; empty lot; empty bucket; house is empty; tank is empty; in the hollow;
     down in the hollow; air pocket in the line;
     sinkhole in|on the street|yard|road|news; dark space in the attic; space behind the|my house|garage|truck|wall_unit; hollow space in the wall; nothing behind me|us|that_door;
+    hollow sound|ring|noise|when;
   `,
   misheard: [
     { heard: "a_avoid|a_boyd|devoid|a_voyage|a_void's", said: 'void', needs: 'nothing' },

@@ -200,7 +200,7 @@ export const assertionCues: readonly CueList[] = [
       the truck; the trailer; my boot; my boots; my glove; my gloves; my ladder; my reel; my coffee; house down;
       a client; a customer; one house; one guy; a guy; some guy; this lady; a lady; other people; other jobs;
       brother in law; mother in law; father in law; your neighbor|neighbour|neighbors|neighbours; neighbor|neighbour|neighbors has|have|had|'s;
-      watch your step|head|footing; by|near|beside|on the steps|stairs|stoop|fence|truck|curb; driveway|sidewalk|yard|lawn|patio|roof has|'s_got|got a; in the sidewalk|lawn|ceiling|drywall|fence; other unit; next unit; upstairs unit; unit next door; the tree 's; tree 's roots; all over the yard|lawn|driveway; in the lawn; basement window; cellar window;
+      watch your step|head|footing; by|near|beside|on the steps|stairs|stoop|fence|truck|curb; driveway|sidewalk|yard|lawn|patio|roof has|'s_got|got a; in the sidewalk|lawn|ceiling|drywall|fence; other unit; next unit; upstairs unit; unit next door; the tree 's a|the|been|over|on|in_the|not|gonna|going|out; tree 's roots; all over the yard|lawn|driveway; in the lawn; basement window; cellar window;
       the cable 's; the cable is; this cable; my cable; the reel 's; the reel is; this reel; on my hands; my hands; my windshield; the sidewalk over; my sleeve; my jacket;
     `,
   },

@@ -6,7 +6,7 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
   light: spoken`
     light; lightly; minor; miner; slight; slightly; a little; little bit; a little bit; little bit of; a bit of; a bit of a; bit of; little bit of a; a bit;
-    a touch of; mild; small amount; very little; precious little; just a few; a few little; a tad; a smidge; a smidgen;
+    a touch of; mild; small amount; very little; precious little; just|only a few; only a little; just one or two; nothing much|big; barely any; a wisp of|here; a wisp; a few little; a tad; a smidge; a smidgen;
     nothing heavy|serious|severe|major|terrible; nothing too heavy|bad|serious|terrible; faint; not much; a dusting; a skim; trace; just a trace; wee bit; a skosh; thin layer;
   `,
   moderate: spoken`

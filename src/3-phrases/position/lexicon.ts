@@ -5,7 +5,7 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 
 export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   top: spoken`
-    top; crown; overhead; up top; on top; roof of the pipe; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper|top wall|side|half|part of_the_pipe|of_it?; the? upper side|half|part;
+    top; crown; overhead; up top; on top; roof of the pipe; roof of it|this; in|along|from|through the roof of_the_pipe|of_it?; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper|top wall|side|half|part of_the_pipe|of_it?; the? upper side|half|part;
     topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high; facing up; pointing up; looking up; opening up top; goes straight up;
   `,
   bottom: spoken`
