@@ -5,11 +5,12 @@
 import type { Flag, ReviewReason } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { breathsOf } from './breaths.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
-import { DOUBTFUL_WORD, type Item, type Reading, RUN_START } from './reading.ts';
+import { DOUBTFUL_WORD, type Item, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
@@ -45,6 +46,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
     punctuated: tokens.filter((token) => token.breakAfter !== 'none').length / Math.max(1, tokens.length),
   };
   const doubtedRuns = doubtedFrom(reading);
+  const breaths = breathsOf(reading.sentences, tokens);
   for (const item of reading.items) {
     if (item.isWithdrawn) continue;
     const features = doubtFeatures(reading, item, facts);
@@ -55,6 +57,12 @@ export function weighDoubts(reading: Reading, words: Words): void {
     const alike = soundsAlike(reading, item, words);
     if (alike) addFlag(item, alike);
     addFlags(item, features, doubt, hearing);
+    if (isPlacedAcross(item, breaths))
+      addFlag(item, {
+        reason: 'distance-unsure',
+        about: 'at',
+        detail: 'the distance was not said in one breath with it',
+      });
     if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
     const weakest = weakestOf(reading, item);
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
@@ -67,6 +75,15 @@ export function weighDoubts(reading: Reading, words: Words): void {
         detail: 'the number stands beside a cut in the recording',
       });
   }
+}
+
+/** Whether an item has a place that was said for something else, or in another breath. */
+function isPlacedAcross({ basis, evidence, sentence }: Item, breaths: readonly number[]): boolean {
+  if (basis !== 'nearby') return false;
+  if (evidence.placeRule === SAME_PLACE) return true;
+  if (!/^place said (before|after)/.test(evidence.placeRule)) return false;
+  const step = evidence.placeRule.startsWith('place said after') ? evidence.placeSentences : -evidence.placeSentences;
+  return breaths[sentence] !== breaths[sentence + step];
 }
 
 const runDoubt: Reason = { reason: 'run-unsure', about: 'run', detail: 'it is not sure that a new run begins here' };
