@@ -1,7 +1,7 @@
 /** Where a stretch that was begun earlier comes to its end: "… and it lets go at fifty one." */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
-import { spotKinds } from './kind-roles.ts';
+import { limitKinds, spotKinds } from './kind-roles.ts';
 import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { endingWords, endTold, tellsEnd } from './tell-ends.ts';
@@ -22,6 +22,9 @@ export function endOpenStretch(
   const says = isEnd === true || (end !== null && toFeet === null && !isForNext);
   if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
   open.fields.to = feet;
+  // "Belly at twenty. I'm under. We come up at twenty five.": out of the water is out of what held it.
+  const outer = limitKinds.has(open.kind) && surfaces.test(sentence.text) ? outerStretch(reading, open) : null;
+  if (outer) outer.fields.to = feet;
   reading.lastValue = { item: open, field: 'to', sentence: sentence.index };
   reading.focus = [open];
   reading.focusSentence = sentence.index;
@@ -71,6 +74,27 @@ export function endTentative(
   ownFor(reading, sentence, tentative.item);
   return true;
 }
+
+const surfaces =
+  /\b(come|comes|coming|came|comin|pop|popped) (back )?up\b|\b(out of (it|the water)|air|surfac\w*|dry)\b/;
+
+/** What was begun before a stretch that lies in it, and has no end yet. */
+const outerStretch = (reading: Reading, inner: Item): Item | undefined =>
+  reading.items.findLast(
+    (item) =>
+      item !== inner &&
+      item.run === inner.run &&
+      !item.isWithdrawn &&
+      !limitKinds.has(item.kind) &&
+      kindTakes(item.kind, 'to') &&
+      item.kind !== 'pipe' &&
+      !spotKinds.has(item.kind) &&
+      item.fields.to === null &&
+      item.at !== null &&
+      inner.at !== null &&
+      item.at <= inner.at &&
+      inner.sentence - item.sentence <= NESTED,
+  );
 
 /** So many sentences after the beginning of the one stretch another may lie in it. */
 const NESTED = 8;

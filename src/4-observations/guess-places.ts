@@ -4,7 +4,7 @@
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
-import { neverAtStart, placelessKinds } from './kind-roles.ts';
+import { limitKinds, neverAtStart, placelessKinds } from './kind-roles.ts';
 import { type Item, isPlaceGuessed, liveItems, NO_PLACE, PLACE_GUESSED, type Reading, SAME_PLACE } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -29,7 +29,9 @@ export function guessPlaces(reading: Reading): void {
       const after = items.slice(index + 1).find((other) => other.at !== null && !isPlaceGuessed(other));
       const least = Math.max(LEAST_FEET, (before?.fields.to ?? before?.at ?? 0) - SLACK_FEET);
       const most = Math.min((after?.at ?? Number.POSITIVE_INFINITY) + SLACK_FEET, least + AHEAD_FEET);
-      const said = saidNear(reading, item, isBorrowed ? [0] : NEAR, least, most);
+      const under = isMissing && kindTakes(item.kind, 'to') ? lostIn(items, index) : undefined;
+      if (under) item.fields.to = under.fields.to;
+      const said = under?.at ?? saidNear(reading, item, isBorrowed ? [0] : NEAR, least, most);
       const feet = said ?? (isMissing ? whereCameraWas(reading, item, before) : null);
       if (feet === null || feet === item.at || (feet === 0 && neverAtStart.has(item.kind))) return;
       item.at = feet;
@@ -47,6 +49,21 @@ export function guessPlaces(reading: Reading): void {
     });
   }
 }
+
+/** So soon after a stretch, in sentences, the camera is lost in it. */
+const LOST_SENTENCES = 2;
+
+/** "There's a sag. I go under at thirty three and I'm out at thirty eight.": the stretch in which nothing was seen is the sag's. */
+const lostIn = (items: readonly Item[], index: number): Item | undefined =>
+  items
+    .slice(index + 1)
+    .find(
+      (other) =>
+        other.sentence - items[index]!.sentence <= LOST_SENTENCES &&
+        limitKinds.has(other.kind) &&
+        other.at !== null &&
+        other.fields.to !== null,
+    );
 
 /** A number near an item that may be a counter reading and that nothing was read from. */
 function saidNear(reading: Reading, item: Item, near: readonly number[], least: number, most: number): number | null {

@@ -45,6 +45,8 @@ const nowhere = (rule: string): Placing => ({
 export const spread =
   /\b(whole way(?! a?round)|all the way through this|all through|throughout|all along|everywhere|whole line|whole run|whole length|in places|here and there|all over|most of the way|end to end|the entire line|the entire run|the entire length|(?<!(left|right|top|bottom|upper|lower|crown|invert|side|o'clock) )somewhere|missed the footage|didn t get a number|didn't get|can't tell you where)\b/;
 
+const fromHere = /\bfrom (here|there|this|that|now|this point|that point|then)\b/;
+
 /** Words for where the camera went in. */
 const atStart =
   /\b(right|straight) (off|away|under the (flange|toilet|floor|plug|cap)|inside|at the (very )?(start|beginning|cleanout|opening|mouth|flange|entrance|plug|cap)|where (i|we) (go|went|come|came|start|started|drop|dropped) in)\b|\b(first thing|off the bat|from zero|at zero|just inside|(at|from) the (very )?(start|beginning|outset|mouth|word go|get go))\b/;
@@ -67,6 +69,11 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
     const relative = resolveRelative(reading, run, claim.relative, claim);
     if (relative) return relative;
   }
+  // "Can't see a thing from here to about thirty one": it begins at the place at hand.
+  const isFromHere =
+    claim.fields.to != null && fromHere.test(sentence.text) && run.here > 0 && run.here < claim.fields.to;
+  if (isFromHere)
+    return { at: run.here, to: null, basis: 'nearby', rule: 'from here on', sentencesBack: 0, isGuess: true };
   if (spread.test(sentence.text)) return nowhere('spread over the line');
   const planned = reading.plan.after.get(sentence.index);
   // "Scale right off, up to nine": at the start of a run these words are a place.
