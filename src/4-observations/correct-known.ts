@@ -4,7 +4,7 @@ import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { fillFields, mentionAgain, noteConflicts, SAME_FEET } from './items.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { goesBack } from './read-corrections.ts';
 import { answersYes } from './read-questions.ts';
 import { currentRun, type Item, isPlaceGuessed, liveItems, type Reading } from './reading.ts';

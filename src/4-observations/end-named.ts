@@ -3,7 +3,7 @@ import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { mentionAgain } from './items.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, type Item, liveItems, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

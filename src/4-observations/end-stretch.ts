@@ -22,6 +22,15 @@ export function endOpenStretch(
   const says = isEnd === true || (end !== null && toFeet === null && !isForNext);
   if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
   open.fields.to = feet;
+  const isBegun = begins.test(reading.sentences[open.sentence]?.text ?? '');
+  const isLate = reading.items.some((item) => item !== open && item.run === run.n && item.sentence > open.sentence + 1);
+  if (!isBegun && isLate && sentence.index - open.sentence > LATE_SENTENCES)
+    open.flags.push({
+      reason: 'distance-unsure',
+      about: 'to',
+      detail: 'where it ends was said much later, after other things',
+      offers: [{ value: feet, label: `${feet} ft` }],
+    });
   // "Belly at twenty. I'm under. We come up at twenty five.": out of the water is out of what held it.
   const outer = limitKinds.has(open.kind) && surfaces.test(sentence.text) ? outerStretch(reading, open) : null;
   if (outer) outer.fields.to = feet;
@@ -74,6 +83,9 @@ export function endTentative(
   ownFor(reading, sentence, tentative.item);
   return true;
 }
+
+/** An end told later than this, in sentences, with other things between may be of something else. */
+const LATE_SENTENCES = 3;
 
 const surfaces =
   /\b(come|comes|coming|came|comin|pop|popped) (back )?up\b|\b(out of (it|the water)|air|surfac\w*|dry)\b/;

@@ -3,7 +3,7 @@ import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { weakNeeds } from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, type Item, type Reading, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

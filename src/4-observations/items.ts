@@ -4,7 +4,7 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, type Evidence, emptyFields, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

@@ -4,7 +4,7 @@ import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, DOUBTFUL_WORD, type Item, PLACE_GUESSED, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

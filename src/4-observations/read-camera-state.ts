@@ -1,8 +1,8 @@
 /** Where the camera is while the talk is read: pushed on again, parked, or past what can be. */
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
-import { resolveRelative } from './place-claim.ts';
 import { currentRun, type Reading } from './reading.ts';
+import { resolveRelative } from './resolve-relative.ts';
 import type { Sentence } from './sentence.ts';
 
 /** A reading beyond everything reached so far means that the camera is being pushed on again. */

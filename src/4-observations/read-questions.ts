@@ -4,7 +4,7 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { endRun, makeItem } from './make-item.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, isPlaceGuessed, own, PLACE_AFTER, PLACE_GUESSED, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

@@ -4,7 +4,7 @@ import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { mentionAgain } from './items.ts';
 import { makeItem } from './make-item.ts';
-import type { Placing } from './place-claim.ts';
+import type { Placing } from './placing.ts';
 import { currentRun, type Ending, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

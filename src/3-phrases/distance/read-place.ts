@@ -290,31 +290,3 @@ function isOpening(context: PlaceContext, at: number): boolean {
   const before = context.tokens[at - 1]?.text ?? '';
   return context.endsPhraseAt(at) || !countLeads.test(before);
 }
-
-/** "a foot past it", "a foot and a half on": no number stands before the unit. */
-export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | null {
-  if (tokens[at]?.text !== 'foot') return null;
-  const before = tokens[at - 1];
-  const hasArticle = before !== undefined && before.breakAfter === 'none' && /^(a|one)$/.test(before.text);
-  const opens = before === undefined || before.breakAfter !== 'none';
-  const fraction =
-    tokens[at]?.breakAfter === 'none' && tokens[at + 1]?.text === 'and' ? readNumber(tokens, at + 2) : null;
-  if (!hasArticle && !(opens && fraction?.isFraction)) return null;
-  const from = hasArticle ? at - 1 : at;
-  const isHalf = hasArticle && tokens[from - 1]?.text === 'half';
-  const feet = isHalf ? 0.5 : fraction?.isFraction ? 1 + fraction.value : 1;
-  const to = fraction?.isFraction ? fraction.to : at + 1;
-  const relative = readRelative(tokens, from, to);
-  if (relative)
-    return {
-      from,
-      to: relative.to,
-      feet,
-      frame: 'unit',
-      sign: relative.sign,
-      needsAnchor: relative.needsAnchor,
-      isEnd: false,
-    };
-  const isPlace = tokens[to]?.text === 'in' || (fraction?.isFraction === true && isEndOfClause(tokens, to));
-  return isPlace ? { from, to, feet, frame: 'unit', sign: null, needsAnchor: false, isEnd: false } : null;
-}

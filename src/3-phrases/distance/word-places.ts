@@ -10,7 +10,7 @@ export const samePlace: readonly string[] = spoken`
   right next to it; right with it; right behind it; behind it; at the same; that same spot; that same joint;
   the very same; at that joint; at that spot; in that same; right on it; right on top of it; next to it;
   same mark; right at it; same reading; same position; the same joint; in the same joint; just there;
-  same exact spot;
+  same exact spot; same stretch; same section; same length; same few feet; the whole length of it|that|them; all through it|that; all along it|that;
 `;
 
 /** The middle of a stretch, or half way between two things. */
