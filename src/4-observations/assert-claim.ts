@@ -54,6 +54,9 @@ const wonders =
 /** "The main ought to be around sixty": looked for, not met. */
 const expected =
   /^('s |is |are )?(ought to|oughta|should|supposed to|meant to|gonna|going to|'ll|will|would|'d|expected to|has got to|gotta|might) (be|come|show|turn|lie|sit)( up| in)? (at|about|around|near|somewhere|roughly|another|close|right|like|maybe|in|by|past)\b/;
+/** "At forty feet we should hit the main." */
+const hoped =
+  /\b(should|ought to|oughta|expect to|hope to|hoping to) (be (at|hitting|seeing|coming|getting)|hit|see|find|reach|meet|come|get|run into)\b/;
 /** Said of what is to be put in, before it is named. */
 const wanted =
   /^(you 'll (want|need)|you 're going to want|i 'd|i would|should (get|have)|needs? a|ought to|want to|recommend|recommendation|have (somebody|someone|them)|get a|get (that|it|them|those))/;
@@ -168,7 +171,8 @@ export function assertClaim(
       Math.min(Math.abs(claim.from - general.to), Math.abs(general.from - claim.to)) <= REACH_TOKENS;
     // "The disclosure says there was a collapse at thirty": told by others, however it is pointed at.
     const isTold = past !== undefined && past.to <= claim.from && reported.test(past.rule) && !isSeenNow.test(clause);
-    if (expected.test(textOf(tokens, claim.to, Math.min(sentence.to, claim.to + 8)))) aside = 'plan';
+    const isHoped = hoped.test(clause) && !isSeenNow.test(clause);
+    if (isHoped || expected.test(textOf(tokens, claim.to, Math.min(sentence.to, claim.to + 8)))) aside = 'plan';
     else if (isSupposedHere && !isSeenNow.test(clause)) aside = 'teaching';
     else if (isGeneralNear && !isPointedAt) aside = 'teaching';
     else if (isTold) aside = 'history';
