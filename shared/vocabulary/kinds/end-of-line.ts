@@ -34,6 +34,7 @@ export const endOfLine = {
   signsUpstream: spoken`
     goes|turns|heads|rises|shoots|climbs straight|right up; goes|turns|heads|rises|runs vertical|vertically; up it goes; up she goes; where|and it|she|the_pipe|this|pipe|line goes|turns|heads|climbs|rises|stands up $; where|and it|she|the_pipe|this|pipe|line goes|turns|heads|climbs|rises|stands up to|into|through|the|inside|under|behind|between;
     stubs|stubbed|stub out|up|off at|here|there|under|in|with|and|, ; top|tops|topped|topping out $; top|tops|topped out at|here|there; rises|goes|climbs|heads up at|here|there , too|and|that|so; tub|toilet|closet|stack|riser|vent goes|runs|heads up at|here|there; underside|bottom of the|a|your toilet|tub|shower|closet;
+    that 's|is all the|of_the pipe|line|run there is|was; comes up in|through|behind|under|into|inside the|a|your|their;
     ran|run|runs|running out of pipe|line|drain|lateral; capped|plugged|blanked|stopped|glued? off at|here|there|under; dead|blind|glued|glued_on|end cap|blank|plug at|here|there; far|top|upper|house|other end $; far|top|upper|house end at|here|, #|at;
     bottom|base|foot|toe|heel of a|the|your|our|that|my? * stack|riser|soil_stack|stand; that 's|is all there is|was; end of pipe|lateral|drain|building_drain|house_drain; pipe|line|drain|run|she|it just? quits|stops|ends|finishes|dies|terminates|peters_out at|under|there|here|behind|below|in;
     # is|'s where it|she|this|the_line|the_pipe|everything ends|stops|quits; # is|'s where it|she|the_line|the_pipe goes|turns|heads|climbs|rises up|vertical;
@@ -44,6 +45,7 @@ export const endOfLine = {
     run|ran|runs|running|'ve_run out of pipe|house|line|room|drain; goes|heads|runs|shoots|turns|rises|climbs straight|right? up the|a|into|to? stack|riser|wall|floor|toilet|closet|flange; up the|a|into|to? stack|riser|wall|floor and i|it can't|won't|can|don't|doesn't; goes|turns|heads|it_'s|rises vertical|vertically|straight_up; can't follow it up|there|that?; no more pipe|line|house; nowhere left to|else go|push;
   `,
   notWords: [
+    'turns|goes|heads|comes|runs up a little|bit|hair|touch|tad|foot',
     'clay|iron|cast|pvc|plastic|concrete|transite|liner|lining|orangeburg|abs|copper|lead|steel|tile|scale|water|belly|grease ends|stops|quits|finishes|terminates',
     "end of a|an|some|another|my|our|somebody_'s|old|copper|steel|iron|plastic copper|steel|iron|plastic|old|tap|pipe|line|screw|tool|rod|cable|bolt|conduit|tube|tubing|hose|stake|tail",
     'end of the line item',

@@ -25,6 +25,9 @@ export const mainConnection = {
     i|we|and|it|she|camera|lateral|line reach|reaches|make|makes|find|finds the|your|our city|street|public? main|sewer at|here|there;
     tie|ties|tied|tying in|into|on|in_to to? the? city|street|public|town|county|district|municipal sewer|main|line|system?; county|district|town|council|borough|village 's sewer|main|line|pipe;
     line|lateral|pipe|it 's|is|runs # feet|foot to the main|city|sewer; total|total_of # feet|foot to the main|city|sewer;
+    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city $; got|came|made_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , #;
+    to the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city at #; to the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , which|that|and is|'s|that_'s at? #; main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city 's|is at # $;
+    out? in|into|at the|your street|road|city|public|alley sewer|main;
     round|big|large|dark hole|opening|pipe|void 's|is|there_is|ahead_is|up_ahead_is the|your city|public|street|main? city|main|sewer;
     big|large|open pipe|sewer|line from|of|for|is the city|town|street|county|village; this|that|it is|'s the big pipe|one|sewer from|in|of|under the city|street|road;
 arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_are|dropped|drop|dumped|hanging|turned_up out? at|to|in|into|on the|our|your city|public|street|town? main|sewer|trunk;
@@ -75,6 +78,9 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
   ],
   examples: {
     says: [
+      { text: "Here's where you meet the city. Forty nine feet.", gives: { at: 49 } },
+      { text: "It's clean right to the main at fifty two.", gives: { at: 52 } },
+      { text: 'And out into the street sewer at thirty nine feet.', gives: { at: 39 } },
       { text: "Fifty four, here's where the line ties into the street.", gives: { at: 54 } },
       { text: 'And forty two feet is the big pipe from the city.', gives: { at: 42 } },
       { text: 'Fifty one, we pop out into the public main.', gives: { at: 51 } },
@@ -90,6 +96,8 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
       { text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'At sixty feet we should hit the main.',
+      'I can smell the main from here.',
       "That's the big pipe wrench I was missing.",
       'The main ought to be around sixty.',
       'The drawing shows the main at eighty.',

@@ -17,6 +17,10 @@ export const manhole = {
     'public manhole',
     'up|out at|in|into|through|under * manhole lid|cover|rungs',
   ],
+  signs: spoken`
+    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our manhole|city_manhole|chamber at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our manhole|city_manhole|chamber , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our manhole|city_manhole|chamber $; got|came|made_it|arrived to|into|at the|your|our manhole|city_manhole|chamber , #;
+    to the|your|our manhole|city_manhole|chamber at #; to the|your|our manhole|city_manhole|chamber , which|that|and is|'s|that_'s at? #; manhole|city_manhole|chamber 's|is at # $;
+  `,
   notWords: spoken`
     manhole 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|down; manhole lid|key|hook; popped|opened|open|opening|lifted the|a manhole; manhole over there;
     to the manhole; toward the manhole; towards the manhole; to a manhole; manhole cover; from the manhole;
@@ -26,11 +30,13 @@ export const manhole = {
   misheard: [{ heard: 'man who|man hall|mandhole|mainhole|manho', said: 'manhole', needs: 'distance' }],
   examples: {
     says: [
+      { text: "We've reached the end and come to the manhole at sixty one.", gives: { at: 61 } },
       { text: 'Manhole at ninety one feet.', gives: { at: 91 } },
       { text: 'We come out into the city manhole at eighty four.', gives: { at: 84 } },
       { text: "There's the manhole, seventy seven and a half.", gives: { at: 77.5 } },
     ],
     never: [
+      'The crew parked over the manhole.',
       'I had to park right on top of the manhole.',
       "We're going toward the manhole in the street.",
       "There's no manhole on this street.",

@@ -39,6 +39,8 @@ export const stopped = {
     quit|quits|stopped|stops moving|going|advancing|feeding on me|us?; lost|lose|losing my|the|all? push; can't|cannot|couldn't|won't get|pull|bring|steer it|her|the_head|the_camera out the other|far side; keeps diving|dropping|digging|nosing in|into|down;
     that 's|about|just all i|we can get|do|reach|see|push; # and? that 's|is all|it $; blocked|prevented|kept|barred|stopped from going|getting|continuing|pushing;
     as far as i|we|it|she can|could|will|'ll|'d take|run|feed|send|drive|work|force it|her|the_camera|this?;
+    that 's|is|was the? end of the? road|trail|push; going|gonna|have|had|got to have_to? stop|quit|halt at|here|there #; don't|do_not want to lose|hurt|break|damage|bend|kink|bury the|my|her|it|a camera|head|cable; i|we|camera|she|it 'm|'re|is|am|are|'s blocked|shut_out $;
+    camera|head|she|it|that|this 's|is|just? not|isn't|ain't going $; stopped|halted|blocked|held by that|this|it|those; stops|stopped me|us at|here|there|cold|dead; that 's|is all the farther|further i|we|it|she can|could|'ll|will;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
     can't|cannot|couldn't|won't|wouldn't|could_not|unable_to|not_able_to|not_gonna make|take|clear|negotiate|do|turn the|that|this|a|into turn|bend|corner|ninety|90|sweep|elbow|swing|it|tee|wye|that;
     end of my|our|her|the_camera's road|ride|trip|trail|journey|push; end of the road|trail for me|us|her|the_camera|this_camera;
@@ -108,6 +110,11 @@ export const stopped = {
   `,
   examples: {
     says: [
+      { text: 'No farther than thirty six.', gives: { at: 36 } },
+      { text: 'The furthest I could get was fifty four feet.', gives: { at: 54 } },
+      { text: "Forty three, won't go.", gives: { at: 43 } },
+      { text: "I'm stopped at twenty nine by a wad of something.", gives: { at: 29 } },
+      { text: 'Thirty two, stuck.', gives: { at: 32 } },
       { text: "I've twisted it and pushed it. Won't go. Twenty nine.", gives: { at: 29 } },
       { text: "My camera isn't going one more inch, fifteen feet.", gives: { at: 15 } },
       { text: "I can't make the turn at thirty one.", gives: { at: 31 } },
@@ -124,6 +131,8 @@ export const stopped = {
       { text: "I'm hung up at sixty two and a half.", gives: { at: 62.5 } },
     ],
     never: [
+      'You note where it stops and where it starts.',
+      "It won't pass inspection like this.",
       "Twenty two feet, all clear. That's all I've got.",
       'It nearly stopped me but I am through.',
       'I stopped for coffee on the way.',

@@ -15,6 +15,10 @@ export const tank = {
     septic tank inlet; tank baffle; inlet baffle; septic chamber;
     inlet to|of|into|side_of the? septic? tank;
   `,
+  signs: spoken`
+    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our tank|septic|septic_tank at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our tank|septic|septic_tank , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our tank|septic|septic_tank $; got|came|made_it|arrived to|into|at the|your|our tank|septic|septic_tank , #;
+    to the|your|our tank|septic|septic_tank at #; to the|your|our tank|septic|septic_tank , which|that|and is|'s|that_'s at? #; tank|septic|septic_tank 's|is at # $;
+  `,
   notWords: spoken`
     tank side|end|half|guy|man|truck|alarm|level; tank 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|empty|full|old|new|fine|good;
     to the tank; toward the tank; towards the tank; to the septic; toward the septic; on septic;
@@ -30,6 +34,8 @@ export const tank = {
   `,
   examples: {
     says: [
+      { text: 'We made it to the tank, forty seven.', gives: { at: 47 } },
+      { text: 'Fifty three feet, clean all the way to the tank at fifty three.', gives: { at: 53 } },
       { text: 'Septic tank at forty four feet.', gives: { at: 44 } },
       { text: "We're in the tank at fifty one.", gives: { at: 51 } },
       { text: "And there's the tank, thirty eight feet.", gives: { at: 38 } },
@@ -42,6 +48,7 @@ export const tank = {
       },
     ],
     never: [
+      'I never found the tank lid in the yard.',
       'They had the tank pumped in the spring.',
       'The fish tank in the hall is huge.',
       'No tank here, this is all on city sewer.',

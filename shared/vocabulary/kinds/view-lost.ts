@@ -64,6 +64,7 @@ export const viewLost = {
   examples: {
     says: [
       { text: "I can't see for suds at fifteen.", gives: { at: 15 } },
+      { text: 'Thirty feet, lens is full of muck.', gives: { at: 30 } },
       { text: 'I see nothing from thirty two to thirty four.', gives: { at: 32, to: 34 } },
       { text: 'Suds take the view at thirty one and it is regained at thirty three.', gives: { at: 31, to: 33 } },
       { text: 'We lose the picture at twenty eight.', gives: { at: 28 } },
@@ -77,6 +78,7 @@ export const viewLost = {
       { text: 'Nothing but suds from thirty to thirty four.', gives: { at: 30, to: 34 } },
     ],
     never: [
+      'There is a drop of water on the lens.',
       'I see nothing wrong from here to the street.',
       'The water is murky but the wall shows fine.',
       "I can't see the street from here.",

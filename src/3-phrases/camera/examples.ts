@@ -9,6 +9,11 @@ export const examples = {
       value: 'pull-back',
       ways: [
         'pulling back now',
+        'let me wind it back',
+        "let's head back",
+        'now in reverse',
+        'on the pull',
+        'okay, coming back to you',
         "okay I'm coming back",
         'on the way out we see it again',
         'reeling in',
@@ -96,6 +101,10 @@ export const examples = {
   ],
   never: [
     'she called me back',
+    'and coming out the far side of it',
+    "the tub 's backing up",
+    'pull back a foot',
+    'I did want to see that',
     'let me zero in on this crack',
     'there are zero defects in it',
     'roots on the house side of the joint',
