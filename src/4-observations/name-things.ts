@@ -171,7 +171,8 @@ function givesWay(claim: Claim, claims: readonly Claim[], sentence: Sentence, to
   // "There's a tee, and that's where the tub drops in": told of the tee.
   if (before && isPointedBack(textOf(tokens, before.to, claim.from))) return true;
   const isPronoun = /^(it|that|this)$/.test(tokens[claim.from]?.text ?? '');
-  if (before && isPronoun && claim.from - before.to <= 2) return true;
+  if (before && isPronoun && (claim.from - before.to <= 2 || isPointedBack(textOf(tokens, before.to, claim.from + 2))))
+    return true;
   return claims.some(
     (other) =>
       other !== claim &&

@@ -51,6 +51,7 @@ export const belly = {
     deep in water; inch|inches of water; wet all|the_whole the? way; bow in it|the; bow in the pipe|line;
     has|have|had|got|with water in it|the_bottom; water in it; water in here;
     lost|lose|losing|loses the|its|our|my|all? fall|grade|pitch|slope; it 's|is all? submerged;
+    i|we|it|she|pipe|line go|goes|went|dip|dips|dipped|duck|drop under|underwater|under_water at|about|around|by|from just? about|around? #; i|we|it|she|pipe|line go|goes|went|dip|dips|dipped|duck|drop under|below water|the_water|the_surface; i|we 'll? go|went under there|here|again; go|goes|going|went underwater;
   `,
   weakWords: spoken`
     water; going under; goes under; dunks; dives under;

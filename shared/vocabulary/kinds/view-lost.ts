@@ -23,7 +23,7 @@ export const viewLost = {
     see|seeing|saw nothing from|between #; nothing can be seen; nothing to be seen; take|takes|took|steal|steals|swallows|hide|hides|block|blocks|spoils|kills the|my|our view|picture|image; view|picture|image goes|gone|'s_gone|is_gone at|from|between #;
     water|mud|suds|foam|soap|grease|paper|sludge|muck covers|covered|covering|all_over the? camera|lens|head;
     all|it_'s_all mud|grease|paper|suds|soap|foam|water|muck|sludge|fog|steam on|over the? lens|lends|camera|head; just|pure|nothing_but murk|soup|muck|brown_water|fog|steam;
-    camera|lens|head|i|we dip|dips|dipped|duck|goes|go|went|drops|'s_gone under|underwater|under_water|below_the_water|below_water;
+    camera|lens|head dip|dips|dipped|duck|goes|go|went|drops|'s_gone under|underwater|under_water|below_the_water|below_water;
     i|we|i_'ve|we_'ve|i_have|we_have|i_'m|we_'re lost|losing the|my|our? picture|view|image|visual|visibility; got|have|i_'ve|we_'ve|there_'s no|zero picture|view|visual|visibility|image;
     can't|cannot|couldn't see it all? mud|steam|suds|fog|murk|foam;
     can't|cannot|couldn't|can_not|can't_even see a_thing|anything|nothing|much|past_this|through_it|squat|beans|jack|diddly|past_it|zip|my_way;
@@ -40,7 +40,7 @@ export const viewLost = {
     all i see|can_see is; just brown; just black; just suds; lost sight; camera 's under; water over the lens;
     mud on the lens; grease on the lens; gunk on the lens; paper on the lens; suds on the lens;
     soap on the lens; lens is blind; picture 's|is all; no image; can't tell what i'm looking at; murky;
-    too murky; too cloudy; too dirty to see; lost my picture; lost my view; lens is in the water; went under;
+    too murky; too cloudy; too dirty to see; lost my picture; lost my view; lens is in the water;
     head's under; head 's under; head under; can not see nothing; can't see nothing;
     lens|camera|head|glass 's|is|got|gets|all|is_all|'s_all gunked|fogged|smeared|caked|dirty|muddy|slimed|filthy|coated|fouled|mucked|steamed|misted up|over|out?; can't|couldn't|cannot call|tell|say|make_out|read|log anything|what in|through|from|for|there|here that|this|there|it|#?;
     can't|couldn't|cannot see for|through|past|over the|all_the|all? suds|steam|mud|foam|soap|fog|muck|murk|water;
