@@ -3,7 +3,8 @@
  * "Goes to clay at 16" is a material change; "it's clay from here on" and "we're in clay now" say what the pipe is.
  */
 import { looseNames, type MaterialName } from '../../shared/vocabulary/materials.ts';
-import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
+import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { nominalInches } from '../3-phrases/size/lexicon.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, isPlaced, pipeClaim } from './add-pipe.ts';
 import { addPipeAfterLiner, addPipeAfterPatch } from './after-liner.ts';
@@ -11,7 +12,7 @@ import { assertClaim } from './assert-claim.ts';
 import { fromHere } from './change-words.ts';
 import { changePair, deniedMaterials, distinct, isStated, lastStated, NEAR_TOKENS } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
-import { currentRun, type Reading } from './reading.ts';
+import { currentRun, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { addDiameter, addPipe } from './state-pipe.ts';
 
@@ -24,7 +25,7 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
     .map((phrase) => (isLooselyNamed(phrase.rule, run.material) ? { ...phrase, material: run.material! } : phrase));
   // "It's PVC, and I'd have bet on clay": what was looked for is not what is there.
   const all = named.filter((phrase) => !expected.test(textOf(reading.phrases.tokens, named[0]!.to, phrase.from)));
-  const diameters = phrasesOf(sentence.phrases, 'diameter');
+  const diameters = sizesOfPipe(reading, sentence, run);
   if (all.length === 0 && diameters.length === 0) return false;
   const first = all[0] ?? diameters[0]!;
   const isFirst = run.material === null && run.furthest === 0;
@@ -53,6 +54,25 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   if (material) return addPipe(reading, sentence, run, material, diameters, found, isRunTalk);
   if (diameters.length > 0 && materials.length === 0) return addDiameter(reading, sentence, run, diameters, found);
   return false;
+}
+
+/** How many sentences after the pipe its size may be said. */
+const SIZE_SENTENCES = 2;
+
+const notAcross = /\b(deep|depth|high|tall|thick|long|water|flow|down|below|above)\b/;
+
+/** "It's clay. Six inches across.": right after the first pipe, with nothing else named, any size is the pipe's. */
+function sizesOfPipe(reading: Reading, sentence: Sentence, run: RunState): PhraseOf<'diameter'>[] {
+  const said = phrasesOf(sentence.phrases, 'diameter');
+  const last = reading.focus.at(-1);
+  const isFresh = last?.kind === 'pipe' && last.at === 0 && last.run === run.n && run.diameterIn === null;
+  if (said.length > 0 || !isFresh || sentence.index - reading.focusSentence > SIZE_SENTENCES) return said;
+  if (sentence.phrases.some(({ family }) => family === 'thing' || family === 'material' || family === 'distance'))
+    return [];
+  if (notAcross.test(sentence.text)) return [];
+  return phrasesOf(sentence.phrases, 'inches')
+    .filter((phrase) => nominalInches.has(phrase.inches))
+    .map((phrase) => ({ ...phrase, family: 'diameter' as const }));
 }
 
 /**

@@ -18,7 +18,7 @@ export const pipeBefore: readonly string[] = spoken`
   that 's a; diameter ,; size ,; and that 's a; size also; up to; down to; up to a; down to a; steps up to;
   steps down to; step up to; opens up to; necks down to; still; into; in; from; to a; goes to; becomes; dia;
   bumps up to; reduces to; increases to; all; now; about a; running; is a; measures; measuring; bore; bore of;
-  a; an; the;
+  a; an; the; starts as; starts as a; starts out; starts out as; looks like; looks like a; it 's the; starts at;
 `;
 
 /** After "N inches": it is the size of a thing, not of the pipe. */
