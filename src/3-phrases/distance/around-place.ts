@@ -44,7 +44,10 @@ export function isOtherAmount(tokens: readonly Token[], number: NumberPhrase): b
 /** "Three by four", "from six down to four": sizes, where neither is more than a drain is wide. */
 export function isSizePair(tokens: readonly Token[], number: NumberPhrase): boolean {
   const isSize = (value: number): boolean => value >= 1.5 && value <= LARGEST_INCHES;
-  if (!isSize(number.value) || (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none') return false;
+  if (!isSize(number.value)) return false;
+  const first = tokens[number.from - 1]?.text === 'by' ? readNumber(tokens, number.from - 2) : null;
+  if (first && first.to === number.from - 1 && isSize(first.value)) return true;
+  if ((tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none') return false;
   const by = tokens[number.to]?.text === 'by' ? readNumber(tokens, number.to + 1) : null;
   if (by && isSize(by.value)) return true;
   const down = textOf(tokens, number.to, number.to + 2) === 'down to' ? readNumber(tokens, number.to + 2) : null;
