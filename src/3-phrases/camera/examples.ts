@@ -102,7 +102,7 @@ export const examples = {
   never: [
     'she called me back',
     'and coming out the far side of it',
-    "the tub 's backing up",
+    "the tub's backing up",
     'pull back a foot',
     'I did want to see that',
     'let me zero in on this crack',
