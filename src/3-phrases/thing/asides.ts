@@ -19,8 +19,15 @@ const lexicon = buildLexicon<null>([
   { pattern: 'at|in|on this|that|the joint|bell|hub|spot|point', value: null },
 ]);
 
-/** Reads what may be passed over at each token of a talk. */
-export const asideReader =
-  (tokens: readonly Token[], numberLengthAt: (index: number) => number): AsideReader =>
-  (index) =>
-    matchAt(lexicon, tokens, index, numberLengthAt).map(({ from, to }) => to - from);
+/** Reads what may be passed over at each token of a talk. Many patterns ask at the same token, so the answers are kept. */
+export function asideReader(tokens: readonly Token[], numberLengthAt: (index: number) => number): AsideReader {
+  const known = new Map<number, readonly number[]>();
+  return (index) => {
+    let lengths = known.get(index);
+    if (!lengths) {
+      lengths = matchAt(lexicon, tokens, index, numberLengthAt).map(({ from, to }) => to - from);
+      known.set(index, lengths);
+    }
+    return lengths;
+  };
+}
