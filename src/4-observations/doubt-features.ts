@@ -68,9 +68,29 @@ export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): D
     'sentence:not-pointed': is(!evidence.hasExistential),
     'readers:differ': is(agreement === false),
     'readers:silent': is(agreement === null && !isStart),
+    ...taughtFeatures(reading, item),
     'run:unsure': is(run?.isDirectionAssumed ?? false),
     'kind:defect': is(groups.get(item.kind) === 'defect'),
     'kind:limit': is(groups.get(item.kind) === 'limit'),
     [`kind=${item.kind}`]: 1,
+  };
+}
+
+/** How likely a reader taught from examples finds the item's kind where it is spoken of, and another kind. */
+function taughtFeatures({ sentences, taught }: Reading, item: Item): DoubtFeatures {
+  const told = [item, ...item.again].map(({ from }) => sentences.find((one) => one.from <= from && from < one.to));
+  const chances = told.flatMap((sentence) => (sentence ? [taught.chances(sentence)] : []));
+  const own = Math.max(0, ...chances.map((named) => named.get(item.kind) ?? 0));
+  const other = Math.max(
+    0,
+    ...chances.flatMap((named) => [...named].map(([kind, chance]) => (kind === item.kind ? 0 : chance))),
+  );
+  const bounded = Math.min(0.999, Math.max(0.001, own));
+  return {
+    'taught:unlikely': -Math.log(bounded / (1 - bounded)) / 3,
+    'taught:low': is(own < 0.1),
+    'taught:middling': is(own >= 0.1 && own < 0.5),
+    'taught:sure': is(own > 0.95),
+    'taught:other': is(other > 0.5),
   };
 }

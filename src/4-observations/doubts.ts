@@ -4,6 +4,7 @@
  */
 import type { Flag, ReviewReason } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
+import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { breathsOf } from './breaths.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
@@ -35,6 +36,7 @@ const reasons: Readonly<Record<string, Reason>> = {
   correction: { reason: 'corrected', about: 'at', detail: 'corrected aloud, and it is not clear how' },
   readers: { reason: 'readers-disagree', about: 'at', detail: 'a plainer reading gives another distance' },
   attribute: { reason: 'value-odd', about: 'size', detail: 'a size or share was said apart from it' },
+  taught: { reason: 'readers-disagree', about: 'kind', detail: 'a reader taught from examples is not sure of this' },
   run: { reason: 'run-unsure', about: 'run', detail: 'the direction of this run was not said' },
 };
 const otherwise: Reason = { reason: 'word-unsure', about: 'kind', detail: 'this kind of talk is often misread' };
@@ -63,6 +65,8 @@ export function weighDoubts(reading: Reading, words: Words): void {
         about: 'at',
         detail: 'the distance was not said in one breath with it',
       });
+    const otherKind = readOtherwise(reading, item);
+    if (otherKind) addFlag(item, otherKind);
     if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
     const weakest = weakestOf(reading, item);
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
@@ -159,6 +163,33 @@ function addFlag(item: Item, flag: Flag): void {
   if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
 }
 
+/** A reader taught from examples gives a kind less than this chance where the rules name it. */
+const UNLIKELY_KIND = 0.1;
+/** It names another kind in the same words with more than this. */
+const LIKELY_KIND = 0.4;
+
+/** Where a reader taught from examples would not name what the rules name: that, with what it would name instead. */
+function readOtherwise(reading: Reading, item: Item): Flag | null {
+  const told = [item, ...item.again].map(({ from }) =>
+    reading.sentences.find((one) => one.from <= from && from < one.to),
+  );
+  const chances = told.flatMap((sentence) => (sentence ? [reading.taught.chances(sentence)] : []));
+  if (chances.some((named) => (named.get(item.kind) ?? 1) >= UNLIKELY_KIND)) return null;
+  const others = kinds.filter(
+    ({ name }) => name !== item.kind && chances.some((named) => named.get(name)! >= LIKELY_KIND),
+  );
+  return {
+    reason: 'readers-disagree',
+    about: 'kind',
+    detail: 'a reader taught from examples does not find this in these words',
+    ...(others.length > 0
+      ? {
+          offers: [item.kind, ...others.map(({ name }) => name)].map((value) => ({ value, label: titles.get(value)! })),
+        }
+      : {}),
+  };
+}
+
 /** The least word probability among the tokens that name the thing and its place. */
 function hearingOf(reading: Reading, item: Item): number | null {
   const { tokens } = reading.phrases;
@@ -206,4 +237,5 @@ function fieldCertainty(item: Item, features: DoubtFeatures): Record<string, num
   };
 }
 
+const titles = new Map<string, string>(kinds.map(({ name, title }) => [name, title]));
 const round = (value: number): number => Math.round(value * 100) / 100;

@@ -17,6 +17,7 @@ import type { DistanceFrame } from '../3-phrases/phrase.ts';
 import type { PlacePlan } from './plan-places.ts';
 import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
+import { readTaught, type TaughtReading } from './taught/read-taught.ts';
 
 export interface Fields {
   to: number | null;
@@ -137,6 +138,8 @@ export interface PendingPlace {
 export interface Reading {
   readonly phrases: Phrases;
   readonly sentences: readonly Sentence[];
+  /** What a reader taught from examples makes of each sentence. */
+  readonly taught: TaughtReading;
   /** Which lone place belongs to which thing. */
   readonly plan: PlacePlan;
   /** Where runs begin after the first; null until that has begun. */
@@ -205,6 +208,7 @@ export function startReading(
   return {
     phrases,
     sentences,
+    taught: readTaught(phrases),
     plan,
     runPlan: null,
     runs: [],

@@ -30,3 +30,9 @@ test('a word heard weakly at a place has to be looked at, the same word heard we
   expect(said(0.5)).toMatchObject([{ why: 'heard weakly, at a place' }]);
   expect(said(0.95)).toEqual([]);
 });
+
+test('what is told in words that no rule knows is looked at when it is like what was taught', () => {
+  const draft = draftSentence('Somebody has shoved a chunk of two by four down in here.');
+  const found = [...draft.unplaced.map(({ why }) => why), ...draft.observations.map(({ kind }) => kind)];
+  expect(found.some((one) => /foreign/.test(one))).toBe(true);
+});

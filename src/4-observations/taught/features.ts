@@ -1,0 +1,41 @@
+/**
+ * What the taught reader sees of a sentence: its words, each two that follow one another, and the pieces of its words, so
+ * that "cracked" is near "crack" and a word heard half wrong still counts. Every number is the same number.
+ */
+import type { Phrases } from '../../3-phrases/find-phrases.ts';
+
+const NUMBER = '#';
+const START = '^';
+const END = '$';
+/** Pieces of words, in letters. The edges of a word count as letters. */
+const SHORTEST_PIECE = 3;
+const LONGEST_PIECE = 5;
+
+/** The words of a stretch of tokens, with every number as one sign. */
+export function plainWords(
+  { tokens, numbers }: Pick<Phrases, 'tokens' | 'numbers'>,
+  from: number,
+  to: number,
+): string[] {
+  const words: string[] = [];
+  for (let token = from; token < to; token += 1) {
+    const number = numbers.find((one) => one.from <= token && token < one.to);
+    if (!number) words.push(tokens[token]?.text ?? '');
+    else if (token === Math.max(from, number.from)) words.push(NUMBER);
+  }
+  return words;
+}
+
+/** A word and its pieces. */
+export function featuresOfWord(word: string): string[] {
+  const features = [word];
+  const marked = `_${word}_`;
+  for (let size = SHORTEST_PIECE; size <= LONGEST_PIECE; size += 1) {
+    for (let at = 0; at + size <= marked.length; at += 1) features.push(`~${marked.slice(at, at + size)}`);
+  }
+  return features;
+}
+
+/** Each two words that follow one another, the edges of the sentence among them. */
+export const pairsOf = (words: readonly string[]): string[] =>
+  [...words, END].map((word, index) => `${index === 0 ? START : words[index - 1]} ${word}`);

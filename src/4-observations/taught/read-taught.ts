@@ -1,0 +1,94 @@
+/**
+ * A reader that was taught from examples instead of written down: for each sentence the chance that it finds a thing of
+ * each kind. It knows no places, runs or corrections, and it errs in other ways than the rules do: where the rules name
+ * what it would not, or make nothing of what it would name, the inspector is asked to look.
+ */
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { z } from 'zod';
+import { modelsFolder } from '../../2-words/model-files.ts';
+import type { Phrases } from '../../3-phrases/find-phrases.ts';
+import type { Sentence } from '../sentence.ts';
+import { featuresOfWord, pairsOf, plainWords } from './features.ts';
+import type { Taught } from './teach.ts';
+
+/** In `models/`, written by `npm run teach`. */
+export const TAUGHT_FILE = 'taught-reader.json';
+
+const taughtSchema = z.object({
+  kinds: z.array(z.string()),
+  bias: z.array(z.number()),
+  weights: z.record(z.string(), z.array(z.number())),
+});
+
+/** It was taught on sentences of about this length, in words; a longer one is read in windows. */
+const LONGEST_WINDOW = 24;
+const WINDOW_STEP = 8;
+
+export interface TaughtReader {
+  /** The chance, from 0 to 1, that `words` find a thing of each kind, by the kind's name. */
+  chances(words: readonly string[]): ReadonlyMap<string, number>;
+}
+
+/** Makes a reader of what was taught. What it worked out of a word is kept: most words come again and again. */
+export function makeReader({ kinds, bias, weights }: Taught): TaughtReader {
+  const known = new Map<string, { readonly sums: Float64Array; readonly count: number }>();
+  const weigh = (features: readonly string[]) => {
+    const sums = new Float64Array(kinds.length);
+    for (const feature of features) {
+      const pairs = Object.hasOwn(weights, feature) ? weights[feature]! : [];
+      for (let at = 0; at < pairs.length; at += 2) sums[pairs[at]!]! += pairs[at + 1]!;
+    }
+    return { sums, count: features.length };
+  };
+  const weighWord = (word: string) => {
+    const found = known.get(word) ?? weigh(featuresOfWord(word));
+    known.set(word, found);
+    return found;
+  };
+  return {
+    chances(words) {
+      const parts = [...words.map(weighWord), weigh(pairsOf(words))];
+      const length = Math.sqrt(parts.reduce((sum, { count }) => sum + count, 0));
+      return new Map(
+        kinds.map((kind, index) => {
+          const sum = parts.reduce((total, { sums }) => total + sums[index]!, 0);
+          return [kind, 1 / (1 + Math.exp(-(bias[index]! + sum / length)))];
+        }),
+      );
+    },
+  };
+}
+
+let shipped: TaughtReader | null = null;
+
+function shippedReader(): TaughtReader {
+  shipped ??= makeReader(taughtSchema.parse(JSON.parse(readFileSync(path.join(modelsFolder(), TAUGHT_FILE), 'utf8'))));
+  return shipped;
+}
+
+export interface TaughtReading {
+  /** The chance that the sentence finds a thing of each kind, by the kind's name. */
+  chances(sentence: Sentence): ReadonlyMap<string, number>;
+}
+
+/** Reads the sentences of a talk when they are asked for, each once. */
+export function readTaught(phrases: Phrases, reader: TaughtReader = shippedReader()): TaughtReading {
+  const known = new Map<number, ReadonlyMap<string, number>>();
+  const read = ({ from, to }: Sentence): ReadonlyMap<string, number> => {
+    const words = plainWords(phrases, from, to);
+    let most = reader.chances(words.slice(0, LONGEST_WINDOW));
+    for (let start = WINDOW_STEP; start + LONGEST_WINDOW - WINDOW_STEP < words.length; start += WINDOW_STEP) {
+      const here = reader.chances(words.slice(start, start + LONGEST_WINDOW));
+      most = new Map([...most].map(([kind, chance]) => [kind, Math.max(chance, here.get(kind)!)]));
+    }
+    return most;
+  };
+  return {
+    chances(sentence) {
+      const chances = known.get(sentence.from) ?? read(sentence);
+      known.set(sentence.from, chances);
+      return chances;
+    },
+  };
+}
