@@ -164,81 +164,103 @@ const isEdge = (token: MatchableToken | undefined): boolean =>
 
 const numberShape = /^\d+(\.\d+)?$/;
 
-/** Every match that starts at one token, longest first. `isNumberAt` tells how many tokens a number takes there (0: none). */
+/** Reads how many tokens a number takes at one token (0: none). */
+export type NumberLength = (index: number) => number;
+
+/** One search from one token on. */
+interface Search<Value> {
+  readonly tokens: readonly MatchableToken[];
+  readonly from: number;
+  readonly numberLengthAt: NumberLength | undefined;
+  readonly asidesAt: AsideReader | undefined;
+  readonly matches: LexiconMatch<Value>[];
+  /** How many tokens were passed over so far. */
+  parted: number;
+}
+
+const opens = <Value>(places: Places<Value>, word: string): boolean =>
+  (step(places, word) ?? step(places, '#') ?? step(places, '*')) !== null;
+
+/** Every match that starts at one token, longest first. Without `numberLengthAt` a number is one printed in figures. */
 export function matchAt<Value>(
   lexicon: Lexicon<Value>,
   tokens: readonly MatchableToken[],
   from: number,
-  numberLengthAt: (index: number) => number = (index) => (numberShape.test(tokens[index]?.text ?? '') ? 1 : 0),
+  numberLengthAt?: NumberLength,
   asidesAt?: AsideReader,
 ): LexiconMatch<Value>[] {
-  const matches: LexiconMatch<Value>[] = [];
   const opening = tokens[from]?.text ?? '';
-  // Nearly every token opens no pattern at all.
   const start = isEdge(tokens[from - 1]) ? step(lexicon, '^') : null;
-  const opens = (places: Places<Value>) => step(places, opening) ?? step(places, '#') ?? step(places, '*');
-  if (!opens(lexicon) && !(start && opens(start))) return matches;
-  let parted = 0;
-  const found = (entry: LexiconEntry<Value>, to: number): LexiconMatch<Value> => ({
-    from,
-    to,
-    pattern: entry.pattern,
-    value: entry.value,
-    ...(parted ? { parted } : {}),
-  });
-  const walk = (places: Places<Value>, index: number, isAfterBreak: boolean): void => {
-    if (index > from) for (const entry of places.entries) matches.push(found(entry, index));
-    if (index > from && (index === tokens.length || isEdge(tokens[index - 1])))
-      for (const entry of step(places, '$')?.entries ?? []) matches.push(found(entry, index));
-    const token = tokens[index];
-    const before = index > from ? tokens[index - 1]!.breakAfter : 'none';
-    if (token === undefined || before === 'stop' || before === 'question') return;
-    if (before === 'comma' && !isAfterBreak) {
-      const comma = step(places, ',');
-      if (comma) walk(comma, index, true);
-      return;
+  // Nearly every token opens no pattern at all.
+  if (!opens(lexicon, opening) && !(start && opens(start, opening))) return [];
+  const search: Search<Value> = { tokens, from, numberLengthAt, asidesAt, matches: [], parted: 0 };
+  walk(search, lexicon, from, false);
+  if (start) walk(search, start, from, false);
+  return search.matches.sort((a, b) => b.to - a.to);
+}
+
+function addMatches<Value>({ from, matches, parted }: Search<Value>, places: Places<Value> | null, to: number): void {
+  for (const { pattern, value } of places?.entries ?? [])
+    matches.push({ from, to, pattern, value, ...(parted ? { parted } : {}) });
+}
+
+function numberLength({ numberLengthAt, tokens }: Search<unknown>, index: number): number {
+  if (numberLengthAt) return numberLengthAt(index);
+  return numberShape.test(tokens[index]?.text ?? '') ? 1 : 0;
+}
+
+function walk<Value>(search: Search<Value>, places: Places<Value>, index: number, isAfterBreak: boolean): void {
+  const { tokens, from } = search;
+  if (index > from) addMatches(search, places, index);
+  if (index > from && (index === tokens.length || isEdge(tokens[index - 1])))
+    addMatches(search, step(places, '$'), index);
+  const token = tokens[index];
+  const before = index > from ? tokens[index - 1]!.breakAfter : 'none';
+  if (token === undefined || before === 'stop' || before === 'question') return;
+  if (before === 'comma' && !isAfterBreak) {
+    const comma = step(places, ',');
+    if (comma) walk(search, comma, index, true);
+    return;
+  }
+  const child = step(places, token.text);
+  if (child) walk(search, child, index + 1, false);
+  const number = step(places, '#');
+  const length = number ? numberLength(search, index) : 0;
+  if (number && length > 0) walk(search, number, index + length, false);
+  const gap = step(places, '*');
+  if (gap)
+    for (let skipped = 0; skipped <= GAP_WORDS; skipped += 1) {
+      if (skipped > 0 && (tokens[index + skipped - 1]?.breakAfter ?? 'stop') !== 'none') break;
+      walkGap(search, gap, index + skipped);
     }
-    const child = step(places, token.text);
-    if (child) walk(child, index + 1, false);
-    const number = step(places, '#');
-    const numberLength = number ? numberLengthAt(index) : 0;
-    if (number && numberLength > 0) walk(number, index + numberLength, false);
-    const gap = step(places, '*');
-    if (gap)
-      for (let skipped = 0; skipped <= GAP_WORDS; skipped += 1) {
-        if (skipped > 0 && (tokens[index + skipped - 1]?.breakAfter ?? 'stop') !== 'none') break;
-        walkGap(gap, index + skipped);
-      }
-    if (asidesAt && index > from) walkPast(places, index);
-  };
-  // "The joint at fourteen is open", "it's just sitting": once in a match, words may stand between that say something else.
-  const walkPast = (places: Places<Value>, index: number): void => {
-    if (parted > 0) return;
-    for (const length of asidesAt?.(index) ?? []) {
-      if (tokens.slice(index, index + length).some((token) => token.breakAfter !== 'none')) continue;
-      const child = step(places, tokens[index + length]?.text ?? '');
-      if (!child) continue;
-      parted = length;
-      walk(child, index + length + 1, false);
-      parted = 0;
-    }
-  };
-  const walkGap = (places: Places<Value>, index: number): void => {
-    const token = tokens[index];
-    if (token === undefined) return;
-    const child = step(places, token.text);
-    if (child) walk(child, index + 1, false);
-  };
-  walk(lexicon, from, false);
-  if (start) walk(start, from, false);
-  return matches.sort((a, b) => b.to - a.to);
+  if (index > from) walkPast(search, places, index);
+}
+
+/** "The joint at fourteen is open", "it's just sitting": once in a match, words may stand between that say something else. */
+function walkPast<Value>(search: Search<Value>, places: Places<Value>, index: number): void {
+  const { tokens, asidesAt } = search;
+  if (search.parted > 0 || !asidesAt) return;
+  for (const length of asidesAt(index)) {
+    if (tokens.slice(index, index + length).some((token) => token.breakAfter !== 'none')) continue;
+    const child = step(places, tokens[index + length]?.text ?? '');
+    if (!child) continue;
+    search.parted = length;
+    walk(search, child, index + length + 1, false);
+    search.parted = 0;
+  }
+}
+
+function walkGap<Value>(search: Search<Value>, places: Places<Value>, index: number): void {
+  const token = search.tokens[index];
+  const child = token && step(places, token.text);
+  if (child) walk(search, child, index + 1, false);
 }
 
 /** The longest match at each place, leftmost first, without overlaps. */
 export function matchAll<Value>(
   lexicon: Lexicon<Value>,
   tokens: readonly MatchableToken[],
-  numberLengthAt?: (index: number) => number,
+  numberLengthAt?: NumberLength,
 ): LexiconMatch<Value>[] {
   const found: LexiconMatch<Value>[] = [];
   for (let index = 0; index < tokens.length; ) {
