@@ -18,7 +18,7 @@ import { soundsAlike } from './sounds-alike.ts';
 const UNSURE_WORD = 0.5;
 /** How much a weakly heard word in the same sentence adds to the reading doubt, and the sum from which an item is flagged. */
 const WEAK_WORD_WEIGHT = 0.5;
-const HEARD_DOUBT_THRESHOLD = 0.3;
+const HEARD_DOUBT_THRESHOLD = 0.26;
 
 interface Reason {
   readonly reason: ReviewReason;
