@@ -4,6 +4,12 @@ import { effect, type ReadonlySignal, signal } from '@preact/signals';
 /** A page that is not shown gets no frames; then this long is waited. */
 const longestMs = 150;
 
+/** After the frame, and after what else waits for it, such as the start of the sound. */
+const whenIdle = (run: () => void): void => {
+  if ('requestIdleCallback' in window) requestIdleCallback(run, { timeout: longestMs });
+  else setTimeout(run);
+};
+
 /** Runs once the next frame has been painted. */
 export function onPainted(run: () => void): void {
   let isDone = false;
@@ -12,7 +18,7 @@ export function onPainted(run: () => void): void {
     isDone = true;
     run();
   };
-  requestAnimationFrame(() => setTimeout(once));
+  requestAnimationFrame(() => whenIdle(once));
   setTimeout(once, longestMs);
 }
 
