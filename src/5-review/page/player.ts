@@ -23,6 +23,7 @@ export const rates = [0.5, 0.75, 1, 1.25, 1.5, 2] as const;
 export const audio = new Audio();
 audio.preload = 'auto';
 audio.addEventListener('play', () => {
+  if (isOpening) return;
   isPlaying.value = true;
   watchEnd();
 });
@@ -134,14 +135,37 @@ function seek(seconds: number): void {
 
 function play(): void {
   if (soundState.value !== 'ready') return;
+  stopOpening();
   audio.play().then(
     () => {
       isWaitingForHand.value = false;
     },
     (error: DOMException) => {
-      if (error.name === 'NotAllowedError') isWaitingForHand.value = true;
+      if (error.name !== 'NotAllowedError') return;
+      isWaitingForHand.value = true;
+      void openDevice();
     },
   );
+}
+
+let isOpening = false;
+
+/** Opening the sound device takes a quarter of a second. A silenced element may do it before the first key, so that key finds it open. */
+async function openDevice(): Promise<void> {
+  const at = audio.currentTime;
+  isOpening = true;
+  audio.muted = true;
+  await audio.play().catch(() => {});
+  if (!isOpening) return;
+  audio.pause();
+  seek(at);
+  stopOpening();
+}
+
+function stopOpening(): void {
+  if (!isOpening) return;
+  isOpening = false;
+  audio.muted = false;
 }
 
 /** Whether the sound is, or has just come to the end of, the stretch at hand; without sound it always is. */
