@@ -82,7 +82,7 @@ export function stretches(sentences: readonly Sentence[], phrases: Phrases, brea
     const named = phrasesOf(sentence.phrases, 'thing').map((phrase) => phrase.kind);
     const mark = markOf(sentences, sentence, phrases, current.anchors.length === 0, breaths, seen);
     for (const kind of named) seen.add(kind);
-    // "Is that grease? That's grease.": asked, and then found.
+    // "Is it a wye? It's a wye.": asked, and then found.
     if (mark?.sort !== 'thing' && named.length > 0 && !sentence.isQuestion) lastKinds = named;
     if (mark === null) continue;
     if (mark.sort === 'thing') {
@@ -148,7 +148,7 @@ const canTake = (things: Things, after: Anchor | undefined): boolean =>
   after?.sort === 'place' ||
   (after?.lead != null && after.sentence.index - things[0]!.sentence.index <= LEAD_SENTENCES);
 
-/** "The liner stops. 38 feet, and we're back in the clay.": so near before it what else a place is of stands, in sentences. */
+/** "That's the patch done. Twenty six, and it's clay again.": so near before it what else a place is of stands, in sentences. */
 const LEAD_SENTENCES = 2;
 
 /** What it costs to give a thing no place: little where the next sentence names it again with one. */

@@ -42,7 +42,7 @@ export function endOpenStretch(
   return true;
 }
 
-/** "I'm coming out the far side eight feet later.": the end is told as a way on from where it began. */
+/** "Six feet on I come out the other side.": the end is told as a way on from where it began. */
 export function endByStep(reading: Reading, sentence: Sentence, run: RunState): boolean {
   const step = phrasesOf(sentence.phrases, 'relative').find(
     ({ relative }) => relative.shape === 'offset' && relative.anchor === null && (relative.feet ?? 0) > 0,

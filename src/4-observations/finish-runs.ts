@@ -4,7 +4,7 @@ import { leadsDown } from './access-words.ts';
 import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
 import { furthestOf, type Item, liveItems, type Reading, type RunState } from './reading.ts';
-import { placeAtEnd, settleEnds } from './settle-ends.ts';
+import { LEAP_FEET, placeAtEnd, settleEnds } from './settle-ends.ts';
 
 export function finishRuns(reading: Reading): void {
   const [first] = reading.sentences;
@@ -96,13 +96,10 @@ function reachedEnd(items: readonly Item[]): RunState['end'] {
   return placed.every((item) => furthestOf(item) <= (last.at ?? 0)) ? { at: last.at, reason } : null;
 }
 
-const LEAP_FEET = 60;
-
 /** Where nothing says how a run ended, the furthest thing seen is where it was left. */
 function leftOff(items: readonly Item[]): RunState['end'] {
   const places = items.filter((item) => !item.evidence.isOnWayBack).map(furthestOf);
   const sorted = places.sort((a, b) => a - b);
-  // A number far beyond all others is no reading of the counter.
   const at = sorted.findLast((feet, index) => feet <= (sorted[index - 1] ?? 0) + LEAP_FEET) ?? 0;
   return at > 0 ? { at, reason: 'other' } : null;
 }

@@ -208,7 +208,7 @@ function needsRun(reading: Reading, sentence: Sentence, claims: readonly Claim[]
   const { tokens } = reading.phrases;
   const isNow = (claim: Claim): boolean => {
     const assertion = assertClaim(claim, claims, sentence, tokens);
-    // "I put a four foot bar on it and it wouldn't budge": a hindrance is met on the way, or before there is one.
+    // "A two foot wrench won't turn it": a hindrance is met on the way, or before there is one.
     const isFound = claim.place !== null && claim.source !== 'weak' && !limitKinds.has(claim.kind);
     return isFound && assertion.aside === null && !assertion.isDenied;
   };

@@ -16,7 +16,7 @@ const SLACK_FEET = 0.6;
 /** Smaller bare numbers mostly count something. */
 const LEAST_FEET = 2;
 
-const claimsNumber = /^(clock|angle|share|inches|diameter|count|length|relative|distance|thing)$/;
+const otherAmounts = /^(clock|angle|share|inches|diameter|count|length|relative|distance|thing)$/;
 
 export function guessPlaces(reading: Reading): void {
   for (const run of reading.runs) {
@@ -53,7 +53,7 @@ export function guessPlaces(reading: Reading): void {
 /** So soon after a stretch, in sentences, the camera is lost in it. */
 const LOST_SENTENCES = 2;
 
-/** "There's a sag. I go under at thirty three and I'm out at thirty eight.": the stretch in which nothing was seen is the sag's. */
+/** "It sags here. Under at twenty one, out at twenty six.": the stretch in which nothing was seen is the sag's. */
 const lostIn = (items: readonly Item[], index: number): Item | undefined =>
   items
     .slice(index + 1)
@@ -85,7 +85,7 @@ const isOfAnother = (reading: Reading, sentence: Sentence, item: Item): boolean 
 function looseNumbers(reading: Reading, sentence: Sentence): number[] {
   const places = sentence.phrases.flatMap((phrase) => (phrase.family === 'distance' ? [phrase.distance.feet] : []));
   const covers = (phrase: Phrase, from: number, to: number): boolean =>
-    claimsNumber.test(phrase.family) && phrase.from <= from && phrase.to >= to;
+    otherAmounts.test(phrase.family) && phrase.from <= from && phrase.to >= to;
   const unread = reading.phrases.numbers
     .filter(
       (number) =>

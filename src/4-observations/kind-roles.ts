@@ -82,10 +82,7 @@ export const limitKinds: ReadonlySet<string> = new Set(
 export const remedyKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isRemedy).map((kind) => kind.name));
 
 /** What lies somewhere on the way and not where the count begins. */
-export const neverAtStart: ReadonlySet<string> = new Set([
-  'material-change',
-  ...all.filter((kind) => kind.group === 'limit').map((kind) => kind.name),
-]);
+export const neverAtStart: ReadonlySet<string> = new Set(['material-change', ...limitKinds]);
 
 /** What is found at the far end of a stretch of some kinds. */
 export const farEnds: ReadonlyMap<string, KindName> = new Map(

@@ -180,7 +180,7 @@ const OPENING_TOKENS = 2;
 const opensWith = (sentence: Sentence, place: PhraseOf<'distance'>): boolean =>
   place.from - sentence.from <= OPENING_TOKENS;
 
-/** "There's a sock in it. A child's sock, at five feet." */
+/** "Something's in here. A spoon, at twelve feet." */
 function isToldNext(sentences: readonly Sentence[], sentence: Sentence, breaths: readonly number[]): boolean {
   const next = sentences[sentence.index + 1];
   return (

@@ -54,7 +54,7 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
     const relative = resolveRelative(reading, run, claim.relative, claim);
     if (relative) return relative;
   }
-  // "Can't see a thing from here to about thirty one": it begins at the place at hand.
+  // "It's all murk from here to forty four": it begins at the place at hand.
   const isFromHere =
     claim.fields.to != null && fromHere.test(sentence.text) && run.here > 0 && run.here < claim.fields.to;
   if (isFromHere)

@@ -2,7 +2,6 @@
  * Decides what one claim comes to: a new item, more of a known one, something denied or asked, or talk of other matters.
  * The order of the questions is the method; each gives way to the next only when it has nothing to say.
  */
-
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { isAfterEnd } from './after-end.ts';

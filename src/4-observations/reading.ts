@@ -234,13 +234,13 @@ export function startReading(
 
 export const currentRun = (reading: Reading): RunState | null => reading.runs.at(-1) ?? null;
 
-/** The note of an item whose place was taken from what stood near, not said for it. */
 /** The place of what was found last, for want of another. */
 export const SAME_PLACE = 'same place as the thing before';
 /** "Right off", "just inside": words for where the count begins. */
 export const RUN_START = 'where the run begins';
 /** Rules that gave no place where one is to be expected. */
 export const NO_PLACE = /^(no place said|nothing but the start was placed yet|moved on since the last place)$/;
+/** The note of an item whose place was taken from what stood near, not said for it. */
 export const PLACE_GUESSED = 'place guessed';
 /** A note of an item that only a doubtful word names. */
 export const DOUBTFUL_WORD = 'a doubtful word';

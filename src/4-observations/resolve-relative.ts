@@ -1,4 +1,4 @@
-/** Turns a way from something named before ("four feet past the wye", "same spot", "halfway between them") into feet. */
+/** Turns a way from something named before ("three feet past the tee", "same spot", "halfway between them") into feet. */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
@@ -68,7 +68,7 @@ export function resolveRelative(
     return make((feet ?? 0) + (relative.feet ?? 0), feet === undefined);
   }
   const anchor = anchors[0];
-  // "Nine feet from the manhole": the opening the camera went in by is where the counter begins.
+  // "Six feet from the cleanout": the opening the camera went in by is where the counter begins.
   const isFromAccess =
     anchor === undefined && relative.feet !== null && relative.feet > 0 && isAccess(run, anchorWords);
   if (isFromAccess) return make(relative.feet ?? 0, false);
@@ -144,9 +144,7 @@ function anchorPlaces(
     if (phrase.family !== 'thing' || (claim && phrase.from === claim.from)) continue;
     const words = tokens.slice(Math.max(anchor.from, phrase.from - 2), phrase.from).map((token) => token.text);
     const item = chooseItem(
-      items.filter(
-        (candidate) => candidate.kind === phrase.kind || (phrase.kind === 'coupling' && candidate.kind === 'coupling'),
-      ),
+      items.filter((candidate) => candidate.kind === phrase.kind),
       words,
     );
     if (item && item.at !== null) found.push({ feet: item.at, toFeet: item.fields.to, token: phrase.from });

@@ -56,7 +56,7 @@ export const noSignals: Signals = {
 const notDone =
   /\b(wanted to|would have|would 've|'d have|meant to|hoped to|was going to|could have|tried to|planned to|i tried|couldn't|could not|wasn't|wouldn't|another day|if you want|if you 'd like|after this|when i 'm done|later on|next time|should|you 'd have to|i 'd come|won't let|the plan is|plan is|next door|next house|next job|next stop|tomorrow|another time)\b/;
 
-/** "I did want to go up the other way": an opening and a way that were not taken, where nothing else follows. */
+/** "I was hoping to go on toward the street": an opening and a way that were not taken, where nothing else follows. */
 const wished =
   /\b(wanted to|did want to|would have (liked|gone|used|preferred)|would 've|'d have|meant to|hoped to|was hoping to|was going to|tried to|planned to|i tried)\b(?!.*\b(but|so|instead)\b.*\b(i 'm|we 're|i am|we are|i 'll|we 'll|going|heading|using|from|zero)\b)/;
 

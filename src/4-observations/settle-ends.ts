@@ -3,27 +3,33 @@
  * one."), and is held against the furthest place read on the way out: near it in the talk it lies there; where the camera was
  * read well past it afterwards it ended nothing, and is doubted.
  */
+import { SAME_FEET } from './items.ts';
 import { downstreamNames, endKinds, lastPlaceKinds, openingKinds } from './kind-roles.ts';
-import { type Item, isPlaceGuessed, liveItems, PLACE_GUESSED, type Reading, type RunState } from './reading.ts';
+import {
+  type Item,
+  isPlaceGuessed,
+  liveItems,
+  PLACE_GUESSED,
+  type Reading,
+  type RunState,
+  SAME_PLACE,
+} from './reading.ts';
 
 /** A place said so many sentences before or after what ends the run may be its place. */
 const BEFORE_SENTENCES = 3;
 const AFTER_SENTENCES = 2;
 type Point = RunState['track'][number];
 
-/** How what was named without a place was placed. */
-const BORROWED = 'same place as the thing before';
-const SAME_FEET = 0.3;
 /** Further on than this, in feet, the camera went on. */
 const PAST_FEET = 2;
-/** A place this much beyond all others is no reading of the counter. */
-const LEAP_FEET = 60;
+/** A place this much beyond all others, in feet, is no reading of the counter. */
+export const LEAP_FEET = 60;
 
 export function settleEnds(reading: Reading): void {
   for (const run of reading.runs) {
     const items = liveItems(reading, run.n).filter((item) => !item.evidence.isOnWayBack);
     const ends = items.filter((item) => endKinds[item.kind] !== undefined && item.status === 'present');
-    for (const item of ends) doubtPassed(item, items);
+    for (const one of ends) doubtPassed(run, one, items);
     const end = ends.findLast((item) => !item.isWithdrawn);
     if (!end) continue;
     // "As far as I get, and I never saw the house": the line goes on, so it did not end there.
@@ -44,7 +50,7 @@ function furthestBeside(reading: Reading, run: RunState, end: Item, items: reado
   const isRepeated = (point: Point): boolean =>
     point.sentence > end.sentence &&
     reading.items.some((item) => item !== end && item.sentence < point.sentence && item.at === point.feet);
-  // "Two feet, ninety. Roots at thirty three.": the camera was never there.
+  // "Ninety. No, thirty. Roots at thirty three.": the camera was never there.
   const isFallenFrom = (point: Point): boolean =>
     run.track.some(
       (later) =>
@@ -80,14 +86,17 @@ function moveEnd(end: Item, place: Point, items: readonly Item[]): void {
 }
 
 /** "You never forget to say where it stopped", with twenty feet of findings after it: nothing ended there. */
-function doubtPassed(end: Item, items: readonly Item[]): void {
+function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
   const past = items.find(
     (item) => item.sentence > end.sentence && item.at !== null && end.at !== null && item.at > end.at + PAST_FEET,
   );
   if (!past) return;
   // "There's a manhole on the corner": spoken of on the way, and not even given a place.
-  if (openingKinds.has(end.kind) && isPlaceGuessed(end) && end.evidence.placeRule === BORROWED) end.isWithdrawn = true;
-  else end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
+  if (openingKinds.has(end.kind) && isPlaceGuessed(end) && end.evidence.placeRule === SAME_PLACE) {
+    end.isWithdrawn = true;
+    if (run.end?.reason === endKinds[end.kind]) run.end = null;
+  } else
+    end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
 }
 
 /** "I never saw the main": what lies at the end of its run is there, however long after it is told. */
@@ -110,6 +119,6 @@ export function placeAtEnd(reading: Reading, run: RunState): void {
 /** "The main is across the road": named without a number and without pointing at it, it may well not be where the last thing was. */
 function doubtBorrowed(end: Item): void {
   if (!openingKinds.has(end.kind) || end.evidence.hasExistential || end.basis !== 'nearby') return;
-  if (isPlaceGuessed(end) && end.evidence.placeRule === BORROWED)
+  if (isPlaceGuessed(end) && end.evidence.placeRule === SAME_PLACE)
     end.flags.push({ reason: 'distance-unsure', about: 'at', detail: 'no distance was said with it' });
 }

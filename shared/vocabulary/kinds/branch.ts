@@ -45,8 +45,6 @@ export const branch = {
     hooked|tied|plumbed|piped|teed|connected|run|running|spliced into this|here|us|it|ours|our_line|the_line|this_line|the_sewer;
     drop|line|pipe|drain|something|one in|coming|coming_in|comes|comes_in|dropping|dropping_in from above|overhead|upstairs|up_top|the_top|the_crown|the_roof;
   `,
-  weakWords: spoken` side line;
-  `,
   doubtfulWords: spoken`
     connection; opening on the left|right|side|top; side line; offshoot; arm off;
   `,

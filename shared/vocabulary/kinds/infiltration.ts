@@ -31,17 +31,7 @@ export const infiltration = {
     it 's|is|'s_just|'s_really pouring|streaming|gushing|dripping|leaking|weeping|seeping|trickling|spraying|dribbling|squirting in|through; dirt|soil|mud|sand|silt|earth 's|is|has|have come|came|fallen|washed|sifted|pushed|poured|spilled|run|sloughed|slid|dropped in|through|inside|into with_it|the_pipe|here?; water tracking|finding|making its|a? way? in|through; clear water coming|running|entering|dripping|dribbling;
     water|groundwater|ground_water 's|is? ${flowing} in|through on|from|at|through|around the? left|right|top|side|bottom|crown|joint|hub|roof|wall side?;
   `,
-  weakWords: [
-    'drip',
-    'trickle',
-    'leak',
-    'leaking',
-    'dripping',
-    'steady drip',
-    'active leak',
-    ...spoken`
-  `,
-  ],
+  weakWords: ['drip', 'trickle', 'leak', 'leaking', 'dripping', 'steady drip', 'active leak'],
   doubtfulWords: spoken`
     groundwater; ground water; water stain|stains; wet streak|spot|patch|mark; rust stain down;
   `,

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { arrivalsAt } from '../word-groups.ts';
 
 export const mainConnection = {
   name: 'main-connection',
@@ -25,8 +26,7 @@ export const mainConnection = {
     i|we|and|it|she|camera|lateral|line reach|reaches|make|makes|find|finds the|your|our city|street|public? main|sewer at|here|there;
     tie|ties|tied|tying in|into|on|in_to to? the? city|street|public|town|county|district|municipal sewer|main|line|system?; county|district|town|council|borough|village 's sewer|main|line|pipe;
     line|lateral|pipe|it 's|is|runs # feet|foot to the main|city|sewer; total|total_of # feet|foot to the main|city|sewer;
-    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city $; got|came|made_it|arrived to|into|at the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , #;
-    to the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city at #; to the|your|our main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city , which|that|and is|'s|that_'s at? #; main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city 's|is at # $;
+    ${arrivalsAt('main|mane|city_main|city_sewer|public_sewer|public_main|sewer_main|street_main|city')}
     out? in|into|at the|your street|road|city|public|alley sewer|main;
     round|big|large|dark hole|opening|pipe|void 's|is|there_is|ahead_is|up_ahead_is the|your city|public|street|main? city|main|sewer;
     big|large|open pipe|sewer|line from|of|for|is the city|town|street|county|village; this|that|it is|'s the big pipe|one|sewer from|in|of|under the city|street|road;
@@ -44,8 +44,6 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     where it|we|the_line|the_lateral|this|you|yours|that|everything 's|is|just? ties|tie|taps|goes|dumps|comes|hits|meets|meet|connects|joins|join|drops|enters|empties|discharges in|into|out|to|with? the? city|street|main|sewer|public|town|county|council|municipal|authority; hit|hitting|into|in|at|reach|reached|join|joining|joins|see|there_'s|it_'s|that_'s|this_is the big pipe|sewer; big pipe , that|it|the; ^ the? big pipe $; tap|tie_in|saddle|hub at|on|into|for the main|city|street|sewer; council|authority|municipal|public|city|town|county main|sewer|pipe|line|connection;
   `,
   ],
-  weakWords: spoken`;
-  `,
   doubtfulWords: spoken`
     mainline; main line;
   `,

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { arrivalsAt } from '../word-groups.ts';
 
 export const manhole = {
   name: 'manhole',
@@ -18,8 +19,7 @@ export const manhole = {
     'up|out at|in|into|through|under * manhole lid|cover|rungs',
   ],
   signs: spoken`
-    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our manhole|city_manhole|chamber at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our manhole|city_manhole|chamber , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our manhole|city_manhole|chamber $; got|came|made_it|arrived to|into|at the|your|our manhole|city_manhole|chamber , #;
-    to the|your|our manhole|city_manhole|chamber at #; to the|your|our manhole|city_manhole|chamber , which|that|and is|'s|that_'s at? #; manhole|city_manhole|chamber 's|is at # $;
+    ${arrivalsAt('manhole|city_manhole|chamber')}
   `,
   notWords: spoken`
     manhole 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|down; manhole lid|key|hook; popped|opened|open|opening|lifted the|a manhole; manhole over there;

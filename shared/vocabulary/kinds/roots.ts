@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { plants } from '../word-groups.ts';
 
 export const roots = {
   name: 'roots',
@@ -18,7 +19,7 @@ export const roots = {
     stringy stuff; tree hair; little hairs; root coming; tendrils; fox tail; foxtail; hairs coming in;
     hair coming in; hair in the joint; hairs in the joint; rooted up|over|in; all rooted;
     tree 's|has|have found|got|gotten|grown|worked|pushed * in|into|through|way|pipe;
-    tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|has|have|is|are just? found|got|gotten|grown|worked|pushed|sent|reached|made|put|broken|come|coming|growing * in|into|through|way|pipe|joint|inside; tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|has|have found it|us|this|that|the; tree|trees|maple|oak|willow|elm|sycamore|poplar|cottonwood|birch|pine|fig|ficus|magnolia|hedge|shrub|bush|ivy|wisteria|bamboo|eucalyptus|conifer|ash_tree|palm 's|is|are in|inside the? pipe|line|joint|here|there; tree living|growing|sitting in; hairs|threads|whiskers|fibers|fibres|feelers|strands|tentacles|fingers coming|growing|hanging|poking|reaching|creeping|dangling in|through|down|from|out|off; sent some|a|its? hair|hairs|feelers|fingers through|into|in;
+    ${plants} 's|has|have|is|are just? found|got|gotten|grown|worked|pushed|sent|reached|made|put|broken|come|coming|growing * in|into|through|way|pipe|joint|inside; ${plants} 's|has|have found it|us|this|that|the; ${plants} 's|is|are in|inside the? pipe|line|joint|here|there; tree living|growing|sitting in; hairs|threads|whiskers|fibers|fibres|feelers|strands|tentacles|fingers coming|growing|hanging|poking|reaching|creeping|dangling in|through|down|from|out|off; sent some|a|its? hair|hairs|feelers|fingers through|into|in;
   `,
   weakWords: spoken`
     whiskers; horse tail; horsetail; hairy; beard; fuzz; fuzzy; spiderweb of; tendril;

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
+import { arrivalsAt } from '../word-groups.ts';
 
 export const tank = {
   name: 'tank',
@@ -16,8 +17,7 @@ export const tank = {
     inlet to|of|into|side_of the? septic? tank;
   `,
   signs: spoken`
-    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our tank|septic|septic_tank at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our tank|septic|septic_tank , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our tank|septic|septic_tank $; got|came|made_it|arrived to|into|at the|your|our tank|septic|septic_tank , #;
-    to the|your|our tank|septic|septic_tank at #; to the|your|our tank|septic|septic_tank , which|that|and is|'s|that_'s at? #; tank|septic|septic_tank 's|is at # $;
+    ${arrivalsAt('tank|septic|septic_tank')}
   `,
   notWords: spoken`
     tank side|end|half|guy|man|truck|alarm|level; tank 's|is|was about|around|what|somewhere|supposed|probably|out|over|behind|under|in_the|past|beyond|empty|full|old|new|fine|good;

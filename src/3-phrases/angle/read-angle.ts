@@ -211,7 +211,7 @@ const opensTurn = (tokens: readonly Token[], { value, from, to }: NumberPhrase):
   // "Forty five, to the left there's a tee".
   /^(comma|stop|question)$/.test(tokens[to + 2]?.breakAfter ?? 'stop');
 
-/** "At two feet it sweeps over. Ninety.": alone in its sentence, and the bend before it has its place. */
+/** "The pipe sweeps at five. Ninety.": alone in its sentence, and the bend before it has its place. */
 function isLoneAfterBend(tokens: readonly Token[], { value, from, to }: NumberPhrase): boolean {
   const isStop = (at: number): boolean => /^(stop|question)$/.test(tokens[at]?.breakAfter ?? 'stop');
   if (!/^(22\.5|45|90)$/.test(String(value)) || !isStop(from - 1) || !isStop(to - 1) || from === 0) return false;

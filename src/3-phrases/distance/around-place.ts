@@ -30,7 +30,7 @@ export function isSizeStep(tokens: readonly Token[], { from, value }: NumberPhra
 const otherUnit = /^(years?|dollars|bucks|minutes|hours|%|percent|degrees|inch|inches|gallons|pounds)$/;
 const amends = /^(well|or|maybe|no|like|say|rather|than)$/;
 
-/** "A hundred years of rust, well, fifty": what was counted before the comma is counted still. */
+/** "Two hundred gallons, or maybe ninety": what was counted before the comma is counted still. */
 export function isOtherAmount(tokens: readonly Token[], number: NumberPhrase): boolean {
   if (!amends.test(tokens[number.from - 1]?.text ?? '') || !isEndOfClause(tokens, number.to)) return false;
   for (let at = number.from - 2; at >= Math.max(0, number.from - DEPTH_TOKENS); at -= 1) {
@@ -41,7 +41,7 @@ export function isOtherAmount(tokens: readonly Token[], number: NumberPhrase): b
   return false;
 }
 
-/** "Three by four", "from six down to four": sizes, where neither is more than a drain is wide. */
+/** "Four by six", "a bushing from five down to three": sizes, where neither is more than a drain is wide. */
 export function isSizePair(tokens: readonly Token[], number: NumberPhrase): boolean {
   const isSize = (value: number): boolean => value >= 1.5 && value <= LARGEST_INCHES;
   if (!isSize(number.value)) return false;

@@ -12,7 +12,7 @@ const soft =
 const stays =
   /\b(still|same)( \S+){0,2}( like| this| that| there| here| way| in it| under| going| bad| heavy| wet)* (at|around|by)( about| around)?$/;
 const loses =
-  /\b(i|we) (lose|lost|lose sight of|drop|leave|left) (it|them|that|the \w+)( again)? (at|around|by|about|near){1,2}$/;
+  /\b(i|we) (lose|lost|lose sight of|drop|leave|left) (it|them|that|the \w+)( again)?( (at|around|by|about|near)){1,2}$/;
 const upToWhere =
   /\b(up|down|out|on|along|clear|all the way|right|back|from (here|there)) (to|till|until) (about )?(where|as far as|the (edge|point))( \S+){1,7}$/;
 const until = /\b(until|till|til)( \S+){0,6}$/;

@@ -1,4 +1,4 @@
-/** Stretches that begin where the run does: "from the word go up to six feet", "for the first five feet", "right off the bat to nine". */
+/** Stretches that begin where the run does: "from the word go up to six feet", "for the first eleven feet", "right off the bat to nine". */
 import { readNumber } from '../number/read-number.ts';
 import { type Token, textOf } from '../token/token.ts';
 

@@ -232,7 +232,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   // "All plastic since forty five."
   const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
   if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
-  // "Stopped at eight by the same stuff": whatever is said next, unless it is measured in something else.
+  // "Held at twelve by more of it": whatever is said next, unless it is measured in something else.
   if (tokens[number.from - 1]?.text === 'at' && !otherMeasure.test(tokens[to]?.text ?? '')) return made('at');
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
