@@ -61,8 +61,8 @@ describe('what ends a run', () => {
   });
 
   it('is where what was not reached is put', () => {
-    const talk = 'Roots at nine. Stopped at thirty. We never made it to the main.';
-    expect(placesIn(talk)).toEqual(['roots 9', 'stopped 30', 'not-reached 30']);
+    const talk = 'We never made it to the main. Roots at nine. Stopped at thirty.';
+    expect(placesIn(talk)).toEqual(['not-reached 30', 'roots 9', 'stopped 30']);
   });
 });
 
