@@ -95,8 +95,13 @@ interface Piece {
   readonly post: string;
 }
 
+/** Letters alone, with a mark behind them at most: nothing in it is to be cut. */
+const plainWord = /^([A-Za-z]+)([.,?]?)$/;
+
 /** Cuts one printed word. A dash that stands alone gives no text, only what comes after the word before it. */
 function cutWord(text: string): Piece[] {
+  const plain = plainWord.exec(text);
+  if (plain) return [{ text: plain[1] ?? '', post: `${plain[2]} ` }];
   const terms = nlp.tokenize(`${text} `).document.flat();
   const pieces = terms.map((term) => ({ text: term.text.trim(), post: term.post }));
   return pieces.some((piece) => /[^-–—\s]/.test(piece.text)) ? pieces : [{ text: '', post: ` ${text} ` }];
