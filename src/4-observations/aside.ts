@@ -49,7 +49,7 @@ function likelyIn(taught: TaughtReading, sentence: Sentence): string | null {
 export function leftOver(reading: Reading, sentence: Sentence): Exclude<Owner, null> {
   const why = reasonAside(reading, sentence);
   const likely = isPlain.has(why) ? likelyIn(reading.taught, sentence) : null;
-  if (likely) return { sort: 'unplaced', why: `may be ${titles.get(likely)}, in words not known` };
+  if (likely) return { sort: 'unplaced', why: `may be ${titles.get(likely)}, by its likeness to other talk` };
   const isAtPlace = why === 'counter' && !goodWords.test(sentence.text);
   if (!isAtPlace) return { sort: 'aside', why };
   const isOfThing = sentence.phrases.some(({ family }) => ofThings.has(family)) || presents.test(sentence.text);
