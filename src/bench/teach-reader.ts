@@ -11,7 +11,7 @@ import type { Kind } from '../../shared/vocabulary/kind.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { modelsFolder } from '../2-words/model-files.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
-import { plainWords } from '../4-observations/taught/features.ts';
+import { plainWords, wordsBetween } from '../4-observations/taught/features.ts';
 import { TAUGHT_FILE } from '../4-observations/taught/read-taught.ts';
 import { type Lesson, teach } from '../4-observations/taught/teach.ts';
 
@@ -26,7 +26,7 @@ const wordsOf = (said: string): string[] => {
       probability: null,
     })),
   );
-  return plainWords(phrases, 0, phrases.tokens.length);
+  return wordsBetween(plainWords(phrases), 0, phrases.tokens.length);
 };
 
 /** "roots; open-joint | at nine there's hair in a gap", or "- | nothing here". */

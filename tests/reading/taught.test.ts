@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { modelsFolder } from '../../src/2-words/model-files.ts';
 import { readCues } from '../../src/2-words/read-transcript.ts';
 import { findPhrases } from '../../src/3-phrases/find-phrases.ts';
-import { plainWords } from '../../src/4-observations/taught/features.ts';
+import { plainWords, wordsBetween } from '../../src/4-observations/taught/features.ts';
 import { makeReader, TAUGHT_FILE } from '../../src/4-observations/taught/read-taught.ts';
 import { teach } from '../../src/4-observations/taught/teach.ts';
 import { goldSchema } from '../../src/score/gold.ts';
@@ -76,7 +76,7 @@ describe('the reader that is shipped', () => {
           .split(/\s+/)
           .map((one, at) => ({ text: one, startSeconds: at, endSeconds: at + 0.5, probability: null }));
         const phrases = findPhrases(words);
-        const chances = reader.chances(plainWords(phrases, 0, phrases.tokens.length));
+        const chances = reader.chances(wordsBetween(plainWords(phrases), 0, phrases.tokens.length));
         const gold = new Set<string>(
           observations.filter(({ heard }) => Math.abs(heard[0] - startSeconds) < 0.05).map(({ kind }) => kind),
         );

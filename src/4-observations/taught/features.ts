@@ -11,20 +11,16 @@ const END = '$';
 const SHORTEST_PIECE = 3;
 const LONGEST_PIECE = 5;
 
-/** The words of a stretch of tokens, with every number as one sign. */
-export function plainWords(
-  { tokens, numbers }: Pick<Phrases, 'tokens' | 'numbers'>,
-  from: number,
-  to: number,
-): string[] {
-  const words: string[] = [];
-  for (let token = from; token < to; token += 1) {
-    const number = numbers.find((one) => one.from <= token && token < one.to);
-    if (!number) words.push(tokens[token]?.text ?? '');
-    else if (token === Math.max(from, number.from)) words.push(NUMBER);
-  }
+/** For each token of a talk its word; a number is one sign where it begins, and null where it goes on. */
+export function plainWords({ tokens, numbers }: Pick<Phrases, 'tokens' | 'numbers'>): (string | null)[] {
+  const words: (string | null)[] = tokens.map(({ text }) => text);
+  for (const { from, to } of numbers) words.fill(null, from, to).fill(NUMBER, from, from + 1);
   return words;
 }
+
+/** The words of a stretch of tokens. */
+export const wordsBetween = (words: readonly (string | null)[], from: number, to: number): string[] =>
+  words.slice(from, to).filter((word) => word !== null);
 
 /** A word and its pieces. */
 export function featuresOfWord(word: string): string[] {

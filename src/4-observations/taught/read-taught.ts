@@ -9,7 +9,7 @@ import { z } from 'zod';
 import { modelsFolder } from '../../2-words/model-files.ts';
 import type { Phrases } from '../../3-phrases/find-phrases.ts';
 import type { Sentence } from '../sentence.ts';
-import { featuresOfWord, pairsOf, plainWords } from './features.ts';
+import { featuresOfWord, pairsOf, plainWords, wordsBetween } from './features.ts';
 import type { Taught } from './teach.ts';
 
 /** In `models/`, written by `npm run teach`. */
@@ -74,9 +74,10 @@ export interface TaughtReading {
 
 /** Reads the sentences of a talk when they are asked for, each once. */
 export function readTaught(phrases: Phrases, reader: TaughtReader = shippedReader()): TaughtReading {
+  const talk = plainWords(phrases);
   const known = new Map<number, ReadonlyMap<string, number>>();
   const read = ({ from, to }: Sentence): ReadonlyMap<string, number> => {
-    const words = plainWords(phrases, from, to);
+    const words = wordsBetween(talk, from, to);
     let most = reader.chances(words.slice(0, LONGEST_WINDOW));
     for (let start = WINDOW_STEP; start + LONGEST_WINDOW - WINDOW_STEP < words.length; start += WINDOW_STEP) {
       const here = reader.chances(words.slice(start, start + LONGEST_WINDOW));
