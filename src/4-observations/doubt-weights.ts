@@ -47,7 +47,7 @@ export const doubtWeights: Readonly<Record<string, number>> = {
   'taught:unlikely': 0.574,
   'things:same-sentence-same-kind': -0.215,
   'things:several': 0.385,
-  'word:respelled': -0.186,
+  'word:respelled': 1.1,
   'word:sign': -0.006,
   'word:weak': 0.571,
   'kind=back-pitch': 0.057,

@@ -145,9 +145,10 @@ function mainReason(item: Item, features: DoubtFeatures): Flag {
       best = reason;
     }
   }
-  const respelling = item.respelled[0];
-  if (best.reason === 'word-unsure' && respelling)
-    return { ...best, detail: `heard "${respelling.heard}", taken as ${respelling.taken}` };
+  if (best.reason === 'word-unsure' || best.reason === 'readers-disagree') {
+    const respelt = respelledFlag(item);
+    if (respelt) return respelt;
+  }
   const old = item.corrected.at(-1);
   const offers =
     best.about === 'at' && item.at !== null
@@ -157,6 +158,13 @@ function mainReason(item: Item, features: DoubtFeatures): Flag {
         ]
       : [];
   return offers.length > 1 ? { ...best, offers } : { ...best };
+}
+
+/** Where a word was taken for another, that says more than any other doubt about the kind. */
+function respelledFlag({ respelled: [first] }: Item): Flag | null {
+  return first
+    ? { reason: 'word-unsure', about: 'kind', detail: `heard "${first.heard}", taken as ${first.taken}` }
+    : null;
 }
 
 function addFlag(item: Item, flag: Flag): void {
@@ -175,6 +183,9 @@ function readOtherwise(reading: Reading, item: Item): Flag | null {
   );
   const chances = told.flatMap((sentence) => (sentence ? [reading.taught.chances(sentence)] : []));
   if (chances.some((named) => (named.get(item.kind) ?? 1) >= UNLIKELY_KIND)) return null;
+  // It reads the words as they were heard: of a word taken for another it can say nothing.
+  const respelt = respelledFlag(item);
+  if (respelt) return respelt;
   const others = kinds.filter(
     ({ name }) => name !== item.kind && chances.some((named) => named.get(name)! >= LIKELY_KIND),
   );

@@ -33,6 +33,7 @@ export const cleanout = {
       { text: 'Passing a cleanout at fifteen feet.', gives: { at: 15 } },
       { text: "Here's another clean out, 22.5, at twelve o'clock.", gives: { at: 22.5, clock: 12 } },
     ],
+    unsure: [{ text: "There's a clean up riser at thirty eight feet.", gives: { at: 38 }, flag: 'word-unsure' }],
     never: [
       "You'll want a cleanout put in at thirty.",
       'At forty I can see up the riser.',
@@ -42,7 +43,6 @@ export const cleanout = {
       'No cleanout on this side that I can see.',
       'Every house ought to have a cleanout you can find.',
     ],
-    notYet: [{ text: "There's a clean up riser at thirty eight feet.", gives: { at: 38 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'This is an opening through which the line can be cleaned and looked at again.',

@@ -49,16 +49,16 @@ export const collapse = {
       { text: 'The pipe has given way at 51.', gives: { at: 51 } },
       { text: "It's out of round at 29 and then it's squashed completely shut.", gives: { at: 29 } },
     ],
-    unsure: [{ text: 'Could be a collapse at 51.', gives: { at: 51, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a collab at forty feet.", gives: { at: 40 }, flag: 'word-unsure' },
+      { text: 'Could be a collapse at 51.', gives: { at: 51, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'Orangeburg always collapses in the end.',
       "It hasn't collapsed.",
       "If it caves in they'll be digging up the yard.",
     ],
-    notYet: [
-      { text: "There's a collab at forty feet.", gives: { at: 40 }, flag: 'word-unsure' },
-      { text: 'That whole market collapsed this year.', gives: [] },
-    ],
+    notYet: [{ text: 'That whole market collapsed this year.', gives: [] }],
   },
   report: {
     meaning: 'The pipe has lost its shape and no longer carries sewage as it should.',

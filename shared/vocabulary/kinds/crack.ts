@@ -62,6 +62,11 @@ export const crack = {
     ],
     unsure: [
       {
+        text: "There's a crap at twenty two feet on the left.",
+        gives: { at: 22, position: 'left' },
+        flag: 'word-unsure',
+      },
+      {
         text: 'Looks like maybe a crack at thirty, could be a shadow.',
         gives: { at: 30, status: 'suspected' },
         flag: 'suspected',
@@ -75,14 +80,7 @@ export const crack = {
       'No cracks in here at all.',
       "I thought that was a crack but it's just paper.",
     ],
-    notYet: [
-      {
-        text: "There's a crap at twenty two feet on the left.",
-        gives: { at: 22, position: 'left' },
-        flag: 'word-unsure',
-      },
-      { text: 'There is a crack in the driveway right above us.', gives: [] },
-    ],
+    notYet: [{ text: 'There is a crack in the driveway right above us.', gives: [] }],
   },
   report: {
     meaning: 'The wall is split but the pieces have not moved; water can pass out and roots can pass in.',

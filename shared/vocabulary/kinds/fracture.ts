@@ -36,14 +36,16 @@ export const fracture = {
       { text: "It's broken at 41 but everything is still in place.", gives: { at: 41 } },
       { text: "At fifty it's past a crack, that's a fracture.", gives: { at: 50 } },
     ],
-    unsure: [{ text: 'Might be a fracture at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a fracker at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
+      { text: 'Might be a fracture at 23.', gives: { at: 23, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       "I'd only call it a fracture if the pieces had moved.",
       'A fracture is worse than a crack.',
       'No fractures.',
       'My brother fractured his wrist on a ladder.',
     ],
-    notYet: [{ text: "There's a fracker at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The wall is split and the pieces have shifted, so the pipe has begun to lose its shape.',

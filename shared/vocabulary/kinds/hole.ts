@@ -49,7 +49,14 @@ export const hole = {
       { text: "It's rusted through at 9.", gives: { at: 9 } },
       { text: "There's a rip at nineteen, on the left.", gives: { at: 19, position: 'left' } },
     ],
-    unsure: [{ text: 'Maybe a hole at 27.', gives: { at: 27, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      {
+        text: "There's a hull in the top at thirty five feet.",
+        gives: { at: 35, position: 'top' },
+        flag: 'word-unsure',
+      },
+      { text: 'Maybe a hole at 27.', gives: { at: 27, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       "For a second I took that for a hole at fifteen, it's only a stain.",
       'They would have to dig a hole in the driveway.',
@@ -59,13 +66,6 @@ export const hole = {
       'Normal wear and tear at six feet.',
       'I went the whole way without seeing anything.',
       'Rust eats a hole in the bottom sooner or later.',
-    ],
-    notYet: [
-      {
-        text: "There's a hull in the top at thirty five feet.",
-        gives: { at: 35, position: 'top' },
-        flag: 'word-unsure',
-      },
     ],
   },
   report: {

@@ -53,12 +53,12 @@ export const linerEnd = {
         gives: [{ at: 48.5 }, { kind: 'pipe', at: 48.5, material: 'clay' }],
       },
     ],
+    unsure: [{ text: 'The linear ends at fifty feet.', gives: { at: 50 }, flag: 'word-unsure' }],
     never: [
       'The end of a liner is usually where it fails.',
       "I haven't found the end of the liner yet.",
       "I'd want the liner to end past the tree.",
     ],
-    notYet: [{ text: 'The linear ends at fifty feet.', gives: { at: 50 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The lining of the old pipe ends here; what lies beyond is the older pipe or another one.',

@@ -76,6 +76,7 @@ export const linerStart = {
       { text: 'Into the liner at fifteen and a half.', gives: { at: 15.5 } },
       { text: "Twenty two, here's the start of the liner.", gives: { at: 22 } },
     ],
+    unsure: [{ text: 'The linear starts at twelve feet.', gives: { at: 12 }, flag: 'word-unsure' }],
     never: [
       'You could put a liner in from ten to forty.',
       'Price a liner for them.',
@@ -84,7 +85,6 @@ export const linerStart = {
       'The neighbor had his lined last spring.',
       'Before a liner starts to cure you have about an hour.',
     ],
-    notYet: [{ text: 'The linear starts at twelve feet.', gives: { at: 12 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'From here on the old pipe has been lined on the inside.',

@@ -49,14 +49,16 @@ export const reducer = {
       { text: 'Thirty nine feet, it necks down on us, four inch to three.', gives: { at: 39 } },
       { text: 'Forty seven and a half, reducing fitting.', gives: { at: 47.5 } },
     ],
-    unsure: [{ text: 'Maybe a reducer at fifteen.', gives: { at: 15, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a red user at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
+      { text: 'Maybe a reducer at fifteen.', gives: { at: 15, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'Somebody always puts the reducer in upside down.',
       'No reducer that I can see.',
       'The water stands from two inches to four inches deep at twenty feet.',
       "I'd reduce the price if I were them.",
     ],
-    notYet: [{ text: "There's a red user at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The pipe changes size here.',

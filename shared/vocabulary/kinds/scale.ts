@@ -65,7 +65,10 @@ export const scale = {
       { text: 'Rust buildup at fifteen.', gives: { at: 15 } },
       { text: "There's tuberculation all the way around at 8.5.", gives: { at: 8.5, position: 'all-around' } },
     ],
-    unsure: [{ text: 'Possibly scale at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's kale on the bottom at 27 feet.", gives: { at: 27, position: 'bottom' }, flag: 'word-unsure' },
+      { text: 'Possibly scale at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'The lid was nearly rusted shut, but it came.',
       'His truck has rust on it.',
@@ -75,9 +78,6 @@ export const scale = {
       'Cast iron always scales up in time.',
       'No scale at all.',
       "The bathroom scale says I'm up five pounds.",
-    ],
-    notYet: [
-      { text: "There's kale on the bottom at 27 feet.", gives: { at: 27, position: 'bottom' }, flag: 'word-unsure' },
     ],
   },
   report: {

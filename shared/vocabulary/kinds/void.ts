@@ -49,12 +49,12 @@ export const voidKind = {
       { text: "It's hollow behind there at 44.", gives: { at: 44 } },
       { text: 'A cave on the right at 17.', gives: { at: 17, position: 'right' } },
     ],
-    unsure: [{ text: 'Might be a void at 38.', gives: { at: 38, status: 'suspected' }, flag: 'suspected' }],
-    never: ["That'd void the warranty.", 'No voids.', 'They live down in the hollow.'],
-    notYet: [
+    unsure: [
       { text: "There's avoid behind the joint at 30 feet.", gives: { at: 30 }, flag: 'word-unsure' },
-      { text: 'A void forms when the soil washes into the pipe.', gives: [] },
+      { text: 'Might be a void at 38.', gives: { at: 38, status: 'suspected' }, flag: 'suspected' },
     ],
+    never: ["That'd void the warranty.", 'No voids.', 'They live down in the hollow.'],
+    notYet: [{ text: 'A void forms when the soil washes into the pipe.', gives: [] }],
   },
   report: {
     meaning: 'There is an empty space in the ground outside the pipe, where soil has been washed away.',
