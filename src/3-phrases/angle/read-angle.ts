@@ -220,13 +220,6 @@ function isLoneAfterBend(tokens: readonly Token[], { value, from, to }: NumberPh
     if (bendWord.test(tokens[at]!.text) || /^(sweeps|bending|elbows|curves|swings|rolls)$/.test(tokens[at]!.text))
       isTurn = true;
     else if (isTurn && readNumber(tokens, at) !== null) return true;
-    else if (
-      readNumber(tokens, at) !== null &&
-      tokens
-        .slice(at, from)
-        .some((token) => bendWord.test(token.text) || /^(sweeps|bending|elbows|curves|swings|rolls)$/.test(token.text))
-    )
-      return true;
   }
   return false;
 }

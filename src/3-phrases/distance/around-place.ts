@@ -1,7 +1,9 @@
 /** What the words round a number say of it: how deep the pipe lies, that a stretch ends there, how far inside something it is. */
+
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import { type Token, textOf } from '../token/token.ts';
+import { leadOf } from './lead.ts';
 import { insideAfter } from './lexicon.ts';
 import { isEndOfClause } from './read-feet.ts';
 
@@ -51,20 +53,18 @@ export function isSizePair(tokens: readonly Token[], number: NumberPhrase): bool
   const by = tokens[number.to]?.text === 'by' ? readNumber(tokens, number.to + 1) : null;
   if (by && isSize(by.value)) return true;
   const down = textOf(tokens, number.to, number.to + 2) === 'down to' ? readNumber(tokens, number.to + 2) : null;
-  return down !== null && isSize(down.value) && down.value < number.value && reduces.test(sentenceOf(tokens, number));
+  return (
+    down !== null &&
+    isSize(down.value) &&
+    down.value < number.value &&
+    reduces.test(leadOf(tokens, number.from, SUBJECT_TOKENS))
+  );
 }
 
 const reduces =
   /\b(reduc\w*|bushing|increaser|necks?|necked|size|sizes|pipe|takes it|taking it|goes from|going from|drops from|steps?)\b/;
 /** How far before a number, in tokens, what is spoken of is looked for. */
 const SUBJECT_TOKENS = 14;
-
-function sentenceOf(tokens: readonly Token[], number: NumberPhrase): string {
-  let from = number.from;
-  while (from > 0 && number.from - from < SUBJECT_TOKENS && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter))
-    from -= 1;
-  return textOf(tokens, from, number.from);
-}
 
 /** "37, I'm out of it": the ending is told after its number. */
 const outAfter =

@@ -1,6 +1,7 @@
 /** Stretches that begin where the run does: "from the word go up to six feet", "for the first eleven feet", "right off the bat to nine". */
 import { readNumber } from '../number/read-number.ts';
 import { type Token, textOf } from '../token/token.ts';
+import { leadStart } from './lead.ts';
 
 /** How far before a number, in tokens, the words are looked for. */
 const REACH_TOKENS = 16;
@@ -21,8 +22,7 @@ const thenAnother =
 
 /** Whether the stretch that ends at a number begins at nought; `after` is the token behind the number and its unit. */
 export function beginsAtStart(tokens: readonly Token[], at: number, after: number, hasUnit: boolean): boolean {
-  let from = at;
-  while (from > 0 && at - from < REACH_TOKENS && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter)) from -= 1;
+  const from = leadStart(tokens, at, REACH_TOKENS);
   const lead = textOf(tokens, from, at);
   const next = textOf(tokens, after, after + 5);
   if (hasUnit && firstFeet.test(lead)) return !otherwise.test(next) && !thenAnother.test(next);

@@ -1,5 +1,6 @@
 /** "I carry on for another five feet": the camera goes on by so much, which is neither a place nor how long a thing is. */
 import { type Token, textOf } from '../token/token.ts';
+import { leadOf } from './lead.ts';
 
 const goesOn =
   /(?:^|\b(?:i|we|'m|'re|'ll|'ve|'s|me|and|then|now|okay|camera|just|gonna|to) )(?:carry|carrying|carried|go|going|went|push|pushing|pushed|move|moving|moved|roll|rolling|rolled|run|head|heading|headed|continue|continuing|crawl|crawling|travel|travelling|keep going|keep pushing|feed|feeding|creep|forward|ahead|along|down another|on another|out another|up another)(?: on| along| forward| ahead| up| down| out| in| another| about| maybe| just| for| further| farther| a good| a| the| next| only| of cable| by)*$/;
@@ -11,13 +12,7 @@ const thenNamed =
 
 /** "Clean for another seven feet, and there's a crack": the camera goes on by so much as well. */
 export const isCleanFor = (tokens: readonly Token[], at: number, to: number): boolean =>
-  cleanFor.test(leadOf(tokens, at)) && thenNamed.test(textOf(tokens, to, to + 8));
-
-function leadOf(tokens: readonly Token[], at: number): string {
-  let from = at;
-  while (from > 0 && at - from < REACH_TOKENS + 4 && !/^(stop|question)$/.test(tokens[from - 1]!.breakAfter)) from -= 1;
-  return textOf(tokens, from, at);
-}
+  cleanFor.test(leadOf(tokens, at, REACH_TOKENS + 4)) && thenNamed.test(textOf(tokens, to, to + 8));
 
 /** How far before a number such words are looked for, in tokens. */
 const REACH_TOKENS = 8;
