@@ -100,7 +100,8 @@ export function playAgain(): void {
 }
 
 export function pauseOrPlay(): void {
-  if (!audio.paused) {
+  // While the device is being opened the element runs, and nothing is to be heard yet.
+  if (!audio.paused && !isOpening) {
     audio.pause();
     return;
   }

@@ -125,17 +125,17 @@ function Waveform() {
         const at = (audio.currentTime / surfer.getDuration()) * surfer.getWrapper().scrollWidth;
         if (at < shownFrom || at > shownFrom + surfer.getWidth()) show(audio.currentTime);
       };
-      const undraw = effect(() => {
-        if (stretch.value) onPainted(drawStretch);
-      });
-      const unshow = effect(() => {
+      const unfollow = effect(() => {
         const at = stretch.value;
-        if (at) onPainted(() => show(at.start));
+        if (!at) return;
+        onPainted(() => {
+          drawStretch();
+          show(at.start);
+        });
       });
       audio.addEventListener('timeupdate', follow);
       stop = () => {
-        undraw();
-        unshow();
+        unfollow();
         audio.removeEventListener('timeupdate', follow);
       };
     });
