@@ -1,5 +1,5 @@
 /** Why a sentence that gave nothing was set aside, in a word the inspector can check it by. */
-import { kinds } from '../../shared/vocabulary/kinds/index.ts';
+import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Owner, Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -25,7 +25,6 @@ const presents =
 
 /** What a sentence is set aside for when nothing speaks against a finding in it. */
 const isPlain: ReadonlySet<string> = new Set(['chat', 'counter', 'good']);
-const titles = new Map<string, string>(kinds.map(({ name, title }) => [name, title.toLowerCase()]));
 
 /** From this chance on a person has to look: on talk it had not seen, more than half of those held a finding. */
 const LIKELY = 0.6;
@@ -49,7 +48,8 @@ function likelyIn(taught: TaughtReading, sentence: Sentence): string | null {
 export function leftOver(reading: Reading, sentence: Sentence): Exclude<Owner, null> {
   const why = reasonAside(reading, sentence);
   const likely = isPlain.has(why) ? likelyIn(reading.taught, sentence) : null;
-  if (likely) return { sort: 'unplaced', why: `may be ${titles.get(likely)}, by its likeness to other talk` };
+  if (likely)
+    return { sort: 'unplaced', why: `may be ${kindTitle(likely).toLowerCase()}, by its likeness to other talk` };
   const isAtPlace = why === 'counter' && !goodWords.test(sentence.text);
   if (!isAtPlace) return { sort: 'aside', why };
   const isOfThing = sentence.phrases.some(({ family }) => ofThings.has(family)) || presents.test(sentence.text);

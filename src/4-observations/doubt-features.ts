@@ -5,6 +5,7 @@
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { agrees, type NearestReading } from './read-nearest.ts';
 import { type Item, isPlaceGuessed, type Reading } from './reading.ts';
+import { opinionOf, UNLIKELY } from './taught/opinion.ts';
 
 const groups = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
 
@@ -77,20 +78,14 @@ export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): D
 }
 
 /** How likely a reader taught from examples finds the item's kind where it is spoken of, and another kind. */
-function taughtFeatures({ sentences, taught }: Reading, item: Item): DoubtFeatures {
-  const told = [item, ...item.again].map(({ from }) => sentences.find((one) => one.from <= from && from < one.to));
-  const chances = told.flatMap((sentence) => (sentence ? [taught.chances(sentence)] : []));
-  const own = Math.max(0, ...chances.map((named) => named.get(item.kind) ?? 0));
-  const other = Math.max(
-    0,
-    ...chances.flatMap((named) => [...named].map(([kind, chance]) => (kind === item.kind ? 0 : chance))),
-  );
+function taughtFeatures(reading: Reading, item: Item): DoubtFeatures {
+  const { own, others } = opinionOf(reading, item);
   const bounded = Math.min(0.999, Math.max(0.001, own));
   return {
     'taught:unlikely': -Math.log(bounded / (1 - bounded)) / 3,
-    'taught:low': is(own < 0.1),
-    'taught:middling': is(own >= 0.1 && own < 0.5),
+    'taught:low': is(own < UNLIKELY),
+    'taught:middling': is(own >= UNLIKELY && own < 0.5),
     'taught:sure': is(own > 0.95),
-    'taught:other': is(other > 0.5),
+    'taught:other': is(Math.max(...others.values()) > 0.5),
   };
 }

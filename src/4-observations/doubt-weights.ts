@@ -1,7 +1,8 @@
 /**
  * What each feature of doubt weighs: logistic models of "this item is wrong in some field", the mean of one fitted on 99 narrations
  * of our own invention that the rules were written on and one fitted on those and 42 others with more weight. Checked on narrations
- * that took no part. Fitting again is a job for a script outside the program; only its outcome stands here. A positive weight speaks for doubt.
+ * that took no part. Fitting again is a job for a script outside the program; only its outcome stands here, but for the weight of a word taken for another: that was set by hand, so that examples of misheard
+ * words come flagged though the taught reader knows the wrong spellings too. A positive weight speaks for doubt.
  */
 export const doubtBias = -1.903;
 

@@ -4,15 +4,14 @@
  */
 import type { Flag, ReviewReason } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
-import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { breathsOf } from './breaths.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
 import { DOUBTFUL_WORD, type Item, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
+import { kindOffers, opinionOf, UNLIKELY } from './taught/opinion.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -48,7 +47,6 @@ export function weighDoubts(reading: Reading, words: Words): void {
     punctuated: tokens.filter((token) => token.breakAfter !== 'none').length / Math.max(1, tokens.length),
   };
   const doubtedRuns = doubtedFrom(reading);
-  const breaths = breathsOf(reading.sentences, tokens);
   for (const item of reading.items) {
     if (item.isWithdrawn) continue;
     const features = doubtFeatures(reading, item, facts);
@@ -59,7 +57,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
     const alike = soundsAlike(reading, item, words);
     if (alike) addFlag(item, alike);
     addFlags(item, features, doubt, hearing);
-    if (isPlacedAcross(item, breaths))
+    if (isPlacedAcross(item, reading.plan.breaths))
       addFlag(item, {
         reason: 'distance-unsure',
         about: 'at',
@@ -171,34 +169,19 @@ function addFlag(item: Item, flag: Flag): void {
   if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
 }
 
-/** A reader taught from examples gives a kind less than this chance where the rules name it. */
-const UNLIKELY_KIND = 0.1;
-/** It names another kind in the same words with more than this. */
-const LIKELY_KIND = 0.4;
-
 /** Where a reader taught from examples would not name what the rules name: that, with what it would name instead. */
 function readOtherwise(reading: Reading, item: Item): Flag | null {
-  const told = [item, ...item.again].map(({ from }) =>
-    reading.sentences.find((one) => one.from <= from && from < one.to),
-  );
-  const chances = told.flatMap((sentence) => (sentence ? [reading.taught.chances(sentence)] : []));
-  if (chances.some((named) => (named.get(item.kind) ?? 1) >= UNLIKELY_KIND)) return null;
+  const opinion = opinionOf(reading, item);
+  if (opinion.own >= UNLIKELY) return null;
   // It reads the words as they were heard: of a word taken for another it can say nothing.
-  const respelt = respelledFlag(item);
-  if (respelt) return respelt;
-  const others = kinds.filter(
-    ({ name }) => name !== item.kind && chances.some((named) => named.get(name)! >= LIKELY_KIND),
+  return (
+    respelledFlag(item) ?? {
+      reason: 'readers-disagree',
+      about: 'kind',
+      detail: 'a reader taught from examples does not find this in these words',
+      ...kindOffers(item, opinion),
+    }
   );
-  return {
-    reason: 'readers-disagree',
-    about: 'kind',
-    detail: 'a reader taught from examples does not find this in these words',
-    ...(others.length > 0
-      ? {
-          offers: [item.kind, ...others.map(({ name }) => name)].map((value) => ({ value, label: titles.get(value)! })),
-        }
-      : {}),
-  };
 }
 
 /** The least word probability among the tokens that name the thing and its place. */
@@ -248,5 +231,4 @@ function fieldCertainty(item: Item, features: DoubtFeatures): Record<string, num
   };
 }
 
-const titles = new Map<string, string>(kinds.map(({ name, title }) => [name, title]));
 const round = (value: number): number => Math.round(value * 100) / 100;

@@ -17,6 +17,8 @@ export interface PlacePlan {
   readonly lone: ReadonlyMap<number, 'before' | 'next' | 'both'>;
   /** Sentences whose things a speaker of the other habit would have placed here, where which habit it is shows too little; null for nowhere. */
   readonly otherwise: ReadonlyMap<number, number | null>;
+  /** For each sentence the number of the breath it was said in. */
+  readonly breaths: readonly number[];
 }
 
 /** How many places count as said each way before any was heard, and what one point of leaning adds to that. */
@@ -31,10 +33,7 @@ const DOUBT = 0.3;
 
 export function planPlaces(sentences: readonly Sentence[], phrases: Phrases, lean: number): PlacePlan {
   const breaths = breathsOf(sentences, phrases.tokens);
-  return planParts(stretches(sentences, phrases, breaths), breaths, lean);
-}
-
-function planParts(parts: readonly Stretch[], breaths: readonly number[], lean: number): PlacePlan {
+  const parts = stretches(sentences, phrases, breaths);
   const arrangeAll = (habit: Habit): Choice[] => parts.map((part) => arrange(part, breaths, habit));
   const settled = [0.8, 0.2].map((share) => {
     let habit = habitOf(share);
@@ -67,7 +66,7 @@ function planParts(parts: readonly Stretch[], breaths: readonly number[], lean: 
         if (!otherwise.has(thing.sentence.index)) otherwise.set(thing.sentence.index, null);
     });
   });
-  return { after, lone, otherwise };
+  return { after, lone, otherwise, breaths };
 }
 
 const habitOf = (share: number): Habit => ({

@@ -4,6 +4,7 @@ import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import type { Placing } from './placing.ts';
 import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
+import { sentenceAt } from './sentence.ts';
 
 const ofStretch = /\b(stretch|section|length|few feet|all through|all along)\b/;
 
@@ -94,7 +95,7 @@ function lastTwo(reading: Reading, run: RunState): [number, number] | null {
 
 /** What "another five feet" is counted from: the place said before it in the same breath, or the last one given. */
 const basePlace = (reading: Reading, run: RunState, phrase: PhraseOf<'relative'>): number => {
-  const sentence = reading.sentences.findLast((candidate) => candidate.from <= phrase.from);
+  const sentence = sentenceAt(reading.sentences, phrase.from);
   const said = phrasesOf(sentence?.phrases ?? [], 'distance').findLast((place) => place.to <= phrase.from);
   const { latest } = reading;
   if (

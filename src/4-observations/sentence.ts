@@ -81,6 +81,18 @@ function isTorn(phrases: readonly Phrase[], index: number): boolean {
   );
 }
 
+/** The sentence that holds a token, by halving; the first one for a token before all. */
+export function sentenceAt(sentences: readonly Sentence[], token: number): Sentence | undefined {
+  let low = 0;
+  let high = sentences.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((sentences[middle]?.from ?? 0) <= token) low = middle;
+    else high = middle - 1;
+  }
+  return sentences[low];
+}
+
 /** The sentences of a talk; together they cover every token once. */
 export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   const printed: Stated[] = [];

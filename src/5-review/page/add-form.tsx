@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { EnteredObservation } from '../../../shared/schemas/decision.ts';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { runAt } from '../run-at.ts';
 import { goToNextOpen, openForm } from './actions.ts';
 import { enteredFields } from './entered-fields.ts';
@@ -10,7 +11,6 @@ import { closeForm } from './keys.ts';
 import { playStretch } from './player.ts';
 import { adding } from './start-form.ts';
 import { useFieldForm } from './use-field-form.ts';
-import { kindTitle } from './words-shown.ts';
 
 /** A new observation: filled as far as its words are understood, for the person to look at and correct. */
 export function AddForm() {

@@ -1,4 +1,5 @@
 import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { shortDetails, shortNumber, shortTime } from '../../../shared/wording/short.ts';
 import type { QueueItem } from '../queue.ts';
 import { OtherChoices } from './choice-buttons.tsx';
@@ -6,7 +7,7 @@ import { FlagList } from './flag-list.tsx';
 import { HeardWords } from './heard-words.tsx';
 import { reviewed, unit } from './inspection-state.ts';
 import { playFrom } from './player.ts';
-import { fieldTitle, kindTitle, stateSigns } from './words-shown.ts';
+import { fieldTitle, stateSigns } from './words-shown.ts';
 
 type ObservationItem = Extract<QueueItem, { what: 'observation' }>;
 

@@ -1,10 +1,11 @@
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { shortNumber } from '../../../shared/wording/short.ts';
 import type { QueueItem } from '../queue.ts';
 import { OtherChoices } from './choice-buttons.tsx';
 import { FlagList } from './flag-list.tsx';
 import { HeardWords } from './heard-words.tsx';
 import { unit } from './inspection-state.ts';
-import { kindTitle, siteTitle, stateSigns, whySetAside } from './words-shown.ts';
+import { siteTitle, stateSigns, whySetAside } from './words-shown.ts';
 
 type Item<What extends QueueItem['what']> = Extract<QueueItem, { what: What }>;
 /** The two kinds of loose talk share one member of the union. */

@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { shortTime } from '../../../shared/wording/short.ts';
 import { whyNotToSign } from '../why-not-to-sign.ts';
 import { decideUndo } from './decide-undo.ts';
 import { Dialog } from './dialog.tsx';
 import { inspector, reloadExtras, reviewed, versions } from './inspection-state.ts';
 import { ask } from './server-link.ts';
-import { kindTitle } from './words-shown.ts';
 
 const usualStatement =
   'I have listened to what was flagged in this recording and to what was drawn at random. These findings are mine, as far as the camera and the recording show them.';

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { EnteredObservation } from '../../../shared/schemas/decision.ts';
 import type { ReviewedObservation } from '../../../shared/schemas/reviewed.ts';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { findingsIn } from '../offer-choices.ts';
 import { valuesOf } from '../set-fields.ts';
 import { goToNextOpen, openForm } from './actions.ts';
@@ -8,7 +9,6 @@ import { enteredFields } from './entered-fields.ts';
 import { FindingForm } from './finding-form.tsx';
 import { decide, hints, reviewed } from './inspection-state.ts';
 import { useFieldForm } from './use-field-form.ts';
-import { kindTitle } from './words-shown.ts';
 
 /** Two things were taken for one: the first stays as it is shown, the second is entered here. */
 export function SplitForm({ item }: { item: ReviewedObservation }) {

@@ -1,5 +1,6 @@
 import { memo } from 'preact/compat';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { shortTime } from '../../../shared/wording/short.ts';
 import type { Stretch } from '../mark-transcript.ts';
 import { select, shownPart } from './actions.ts';
@@ -7,7 +8,7 @@ import { beside, stretches } from './inspection-state.ts';
 import { focusItem } from './keys.ts';
 import { moveAmongButtons } from './move-among-buttons.ts';
 import { playStretch } from './player.ts';
-import { kindTitle, markTitles, siteTitle, whySetAside } from './words-shown.ts';
+import { markTitles, siteTitle, whySetAside } from './words-shown.ts';
 
 /** The browser watches each part that it may leave undrawn: with hundreds of them that alone took longer than a frame. */
 const stretchesInPart = 20;

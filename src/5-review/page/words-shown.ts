@@ -3,17 +3,11 @@ import type { Flag, Observation } from '../../../shared/schemas/draft.ts';
 import type { ReviewState } from '../../../shared/schemas/reviewed.ts';
 import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
 import { attributeNames } from '../../../shared/vocabulary/attributes.ts';
-import { kinds } from '../../../shared/vocabulary/kinds/index.ts';
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { reasonSentences } from '../../../shared/vocabulary/review-reasons.ts';
 import { shortDetails, shortName, shortNumber, shortPlace, type Unit } from '../../../shared/wording/short.ts';
 import type { MarkKind } from '../mark-transcript.ts';
 import type { Choice, FindingChoice, ValueChoice } from '../offer-choices.ts';
-
-export const kindTitles: ReadonlyMap<string, string> = new Map(kinds.map((kind) => [kind.name, kind.title]));
-
-export function kindTitle(name: string): string {
-  return kindTitles.get(name) ?? name;
-}
 
 /** Why it is flagged, in one sentence. */
 export function flagSentence(flag: Flag): string {

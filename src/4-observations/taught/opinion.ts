@@ -1,0 +1,34 @@
+/** What the taught reader holds of an item: how likely its kind is where it is spoken of, and what else is. */
+import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
+import type { Item, Reading } from '../reading.ts';
+import { sentenceAt } from '../sentence.ts';
+
+/** Below this chance it would not name the kind. */
+export const UNLIKELY = 0.1;
+/** From this chance on it would name another. */
+const LIKELY = 0.4;
+
+export interface Opinion {
+  /** The chance of the item's own kind, the best of all its mentions. */
+  readonly own: number;
+  /** The same of every other kind, by name. */
+  readonly others: ReadonlyMap<string, number>;
+}
+
+export function opinionOf({ sentences, taught }: Reading, item: Item): Opinion {
+  const best = new Map<string, number>();
+  for (const { from } of [item, ...item.again]) {
+    const sentence = sentenceAt(sentences, from);
+    for (const [kind, chance] of sentence ? taught.chances(sentence) : [])
+      best.set(kind, Math.max(chance, best.get(kind) ?? 0));
+  }
+  const own = best.get(item.kind) ?? 0;
+  best.delete(item.kind);
+  return { own, others: best };
+}
+
+/** The item's kind and those it would name instead, to choose from; none where it would name nothing else. */
+export function kindOffers({ kind }: Item, { others }: Opinion): { offers?: { value: string; label: string }[] } {
+  const likely = [...others].filter(([, chance]) => chance >= LIKELY).map(([name]) => name);
+  return likely.length > 0 ? { offers: [kind, ...likely].map((value) => ({ value, label: kindTitle(value) })) } : {};
+}
