@@ -21,6 +21,7 @@ const printed = (patterns: readonly string[]): string[] =>
   patterns.flatMap((pattern) => {
     const [words] = expandPattern(
       pattern.replaceAll('<service>', 'kitchen').replaceAll('*', 'old').replaceAll('#', '40'),
+      2,
     );
     return words ? [words.filter((word) => word !== ',').join(' ')] : [];
   });

@@ -29,13 +29,17 @@ const listed: Listed[] = [
   ),
 ];
 
+/** Some patterns stand for millions of forms: of those, a sample from all over. */
+const MOST_FORMS = 300;
+
 /** The forms of a pattern as they would be printed; those with a gap or a comma need talk round them and are left out. */
 const printedForms = (pattern: string): string[] =>
-  expandPattern(pattern.replaceAll('<service>', 'kitchen'))
+  expandPattern(pattern.replaceAll('<service>', 'kitchen'), MOST_FORMS)
     .filter((words) => !words.some((word) => /^[*#,]$/.test(word)))
     // It stands alone, so both edges of a sentence are there.
     .map((words) => words.filter((word) => !/^[\^$]$/.test(word)))
-    .map((words) => words.join(' ').replace(/ '(s|re|m|ve|ll|d)\b/g, "'$1"));
+    .map((words) => words.join(' ').replace(/ '(s|re|m|ve|ll|d)\b/g, "'$1"))
+    .map((form) => form.replace(/^'(?=[sd])/, "it'").replace(/^'ve/, "we've"));
 
 const namesFound = (text: string): string[] =>
   findThings(cutTokens(wordsOf(text).words), (need) => need === 'nothing').map((thing) =>
@@ -44,7 +48,28 @@ const namesFound = (text: string): string[] =>
 
 describe('the vocabulary', () => {
   // Forms that another entry takes by right where they stand alone.
-  const taken: readonly string[] = ['stopped words: jammed in'];
+  const taken: readonly string[] = [
+    'stopped words: jammed in',
+    'stopped signs: jammed',
+    'main-connection signs: tied into the sewer',
+    "collapse signs: pipe's come down",
+    "collapse signs: line's come down",
+    'collapse signs: pipe is come down',
+    'collapse signs: line is come down',
+    'foreign-object weakWords: broken tile',
+    'no-access signs: not happening',
+    "stopped signs: won't move",
+    "stopped signs: wouldn't move",
+    "stopped signs: wouldn't budge",
+    "stopped signs: won't turn",
+    "stopped signs: wouldn't turn",
+    "open-joint signs: pipe's been slid out",
+    ...['do not line up', "don't line up", 'do not meet up', "doesn't meet up", 'no longer match up'].map(
+      (rest) => `offset-joint signs: two sides ${rest}`,
+    ),
+    'offset-joint signs: two sides do not match up',
+    "offset-joint signs: two sides doesn't match",
+  ];
   // Forms that are lost to another entry as yet, each a phrase that is really said.
   const notYet: readonly string[] = ["no-access signs: won't budge"];
   /** A kind may take back some of the forms its own patterns stand for. */
@@ -84,7 +109,7 @@ describe('the vocabulary', () => {
       ...(materials as readonly Material[]).flatMap(({ name, misheard }) =>
         (misheard ?? []).map(({ heard }) => ({ name, heard })),
       ),
-    ].filter(({ heard }) => heard.includes('|') && expandPattern(heard).some((words) => words.length > 3));
+    ].filter(({ heard }) => heard.includes('|') && expandPattern(heard, MOST_FORMS).some((words) => words.length > 3));
     expect(long.map(({ name, heard }) => `${name}: ${heard}`)).toEqual([]);
   });
 });

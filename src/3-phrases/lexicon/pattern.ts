@@ -84,20 +84,33 @@ function partsOf(pattern: string): Part[] {
     });
 }
 
-function expandParts(parts: readonly Part[]): string[][] {
-  let expanded: string[][] = [[]];
+/** The form of a pattern with one number: each part takes the choice its share of the number says; 0 leaves an optional part out. */
+function formAt(parts: readonly Part[], number: number): string[] {
+  const words: string[] = [];
+  let rest = number;
   for (const { choices, isOptional } of parts) {
-    const longer = expanded.flatMap((words) => choices.map((choice) => [...words, ...choice]));
-    expanded = isOptional ? [...expanded, ...longer] : longer;
+    const ways = choices.length + (isOptional ? 1 : 0);
+    const choice = choices[(rest % ways) - (isOptional ? 1 : 0)];
+    if (choice) words.push(...choice);
+    rest = Math.floor(rest / ways);
   }
-  return expanded;
+  return words;
 }
 
-/** The alternatives a pattern stands for, each a list of words. */
-export function expandPattern(pattern: string): string[][] {
-  return expandParts(partsOf(pattern))
-    .filter((words) => words.length > 0)
-    .map(joinTexts);
+/** How far apart the forms of a sample are: a share of all that fits no small number of choices, so that each choice comes up. */
+const SAMPLE_STRIDE = (Math.sqrt(5) - 1) / 2;
+
+function expandParts(parts: readonly Part[], most = Number.POSITIVE_INFINITY): string[][] {
+  const all = parts.reduce((ways, { choices, isOptional }) => ways * (choices.length + (isOptional ? 1 : 0)), 1);
+  const numbers = Array.from({ length: Math.min(all, most) }, (_, index) =>
+    all <= most ? index : Math.floor(((index * SAMPLE_STRIDE) % 1) * all),
+  );
+  return numbers.map((number) => formAt(parts, number)).filter((words) => words.length > 0);
+}
+
+/** The alternatives a pattern stands for, each a list of words; of those that stand for more than `most`, that many from all over. */
+export function expandPattern(pattern: string, most?: number): string[][] {
+  return expandParts(partsOf(pattern), most).map(joinTexts);
 }
 
 /** Whether words of two parts, the second right after the first, are printed as one ("clean|cleaned out"). */
@@ -115,7 +128,7 @@ function joinedParts(pattern: string): Part[] {
     const second = parts.findLastIndex((_, index) => index > first && joinsAcross(parts, first, index));
     if (second < 0) continue;
     const inside = parts.slice(first, second + 1);
-    const choices = expandParts(inside).filter((words) => words.length > 0);
+    const choices = expandParts(inside);
     const isOptional = inside.every((part) => part.isOptional);
     parts = [...parts.slice(0, first), { choices, isOptional }, ...parts.slice(second + 1)];
     first = -1;
