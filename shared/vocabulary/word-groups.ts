@@ -25,6 +25,6 @@ export const plants =
 
 /** "We came out into it at sixty", "all the way to it, which is at forty": ways to say that a place was come to. */
 export const arrivalsAt = (names: string): string => `
-    i|we|and|it|she|camera|that|here_we|there_we|'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our ${names} at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our ${names} , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our ${names} $; got|came|made_it|arrived to|into|at the|your|our ${names} , #;
+    i|we|and|it|she|camera|that|here_we|there_we|i_'ve|we_'ve|just get|gets|got|gotten|come|comes|came|make_it|made_it|makes_it|arrive|arrived|end_up|wind_up|brings_me|brings_us|takes_me|takes_us|gets_me|gets_us|puts_me|puts_us to|into|at|in the|your|our ${names} at|here|there|now; ^ and|so|okay|then? i|we? 've|have|just? get|got|come|came|made_it|make_it|arrived to|into|at the|your|our ${names} , #; ^ and|so|okay|then? i|we? 've|have|just? got|came|made_it|arrived to|into|at the|your|our ${names} $; got|came|made_it|arrived to|into|at the|your|our ${names} , #;
     to the|your|our ${names} at #; to the|your|our ${names} , which|that|and is|'s|that_'s at? #; ${names} 's|is at # $;
 `;

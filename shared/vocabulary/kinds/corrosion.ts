@@ -12,7 +12,7 @@ export const corrosion = {
     channeled; channelled; channeling; channelling; channel cut; channel; groove; grooved; eaten out; eaten away;
     eaten up; eaten; pitting; pitted; deteriorated; deteriorating; deterioration; spalled; spalling; spall;
     exposed aggregate; scoured; eroded; erosion; gouged; worn; worn thin; worn away; worn out; wearing thin; wasted;
-    thinned; thinning; delaminated; flaked away; crumbling; crumbled; crumbly; rust hole; troughed; trenched;
+    thinned; thinning; delaminated; flaked away; crumbling; crumbled; crumbly; troughed; trenched;
     acid attack; graphitized; disintegrating; disintegrated; decayed; decaying; decay; perished; etched; wore out;
     wore away; wore thin; wore down; worn down; worn off; channel rot; pitted out; eroding; corroding away;
     corroded away; corroded out; wasting away; wasted away; washed thin; rotting away; rotted away; rusting away;

@@ -15,7 +15,7 @@ export const debris = {
     concrete slurry; slurry; joint compound; stucco; tile chips; wood chips; shavings; pvc shavings;
     plastic shavings; pea gravel; landscape rock; kitty litter; cat litter; coffee grounds; food waste; eggshells;
     scraps; wad of hair; hair clog; wad of paper; roofing grit; shingle grit; grit; ash; sediments; clod; dirt clod;
-    concrete chunks; chunks of concrete; concrete washout; washout; hardened concrete; spoils; broken tile; acorns;
+    concrete chunks; chunks of concrete; concrete washout; hardened concrete; spoils; broken tile; acorns;
     pine needles; twigs; rust flakes in the bottom; feminine products; tampons; flushable wipes; rags; silted;
     silted up; silting; silty; silt bed; turd; turds; poop; feces; fecal; fecal matter; excrement; gunk; gunked up;
     goop; gunky; slop; grime; gritty; hairball; hair ball; hair balls; hairballs;
@@ -46,7 +46,7 @@ export const debris = {
     paper; dirt; mud; sand; rock; rocks; stone; stones; leaves; junk; dust; trash; garbage; chips; waste; cement;
     paint; plaster; crud on|in|along the bottom|invert|floor|flow_line; hair; mulch; litter; sewage; crumbs; stool;
     gravel; stuff on the bottom;
-    wax in|on|smeared|squeezed|stuck|along|hanging|from|down|off; splinters; tissue; solids;
+    wax in|on|smeared|squeezed|stuck|along|hanging|from|down|off; splinters;
   `,
   notWords: spoken`
     lens|camera|head|skid|glass|light * covered|caked|smeared|coated|plastered|splashed in|with * mud|dirt|grease|paper|sludge;
@@ -68,7 +68,7 @@ export const debris = {
     paint the; stone 's showing; the stones in the concrete; the stone showing;
     paint on the house|wall|lid|cap|cleanout|cover|trim|siding|lawn|grass|ground|street|curb; paint a mark;
     paint mark; paint it; paint can; paint that; can of paint; marking paint; spray paint; fresh paint; dry as dust;
-    dust off; dusty; dust cover; dust cap; cement 's|is|has|gone|went * gone|soft|eaten|washed|away;
+    dust off; dusty; dust cover; dust cap; cement 's|is|has|gone|went * gone|soft|eaten|away;
     cement|mortar lining|lined|joint|joints|floor|patio|driveway|walk|block;
     leaves in|on|off|from|all_over the yard|gutter|gutters|lawn|street|driveway|ground|trees|tree;
     gravel in|on the driveway|road|yard; gravel out|around;

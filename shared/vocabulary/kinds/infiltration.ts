@@ -11,7 +11,7 @@ export const infiltration = {
   words: spoken`
     infiltration; infiltrating; infiltrates; weeping; weeps; seeping; seepage; seep; ground water entering;
     groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;
-    ingress; water ingress|intrusion; groundwater|ground_water leak|leaking|ingress|seepage|coming; water|wet stain|stains|staining|mark|marks on|at|down|under|below|around the? joint|wall|hub|bell|crown|left|right|side; dripper; running joint;
+    ingress; water ingress|intrusion; groundwater|ground_water leak|leaking|ingress|seepage|coming; water|wet stain|stains|staining|mark|marks on|at|down|under|below|around the? joint|wall|hub|bell|crown|left|right|side; running joint;
   `,
   signs: spoken`
     water|groundwater|ground_water is|'s let|leaking|finding_its_way|making_its_way in|through at|through;

@@ -16,7 +16,7 @@ export const noAccess = {
     no usable cleanout|access; no good access; not usable; unusable; no go;
   `,
   signs: spoken`
-    couldn't|could_not|can't|cannot|won't|wouldn't|unable_to|not_able_to get|fit|put|push|feed|squeeze|work the|my|a? camera|head|lens|scope|cable|camera_head|push_rod in|into|inside|down the|that|it|there|this;
+    couldn't|could_not|can't|cannot|unable_to|not_able_to get|fit|put|push|feed|squeeze|work the|my|a? camera|head|lens|scope|cable|camera_head|push_rod in|into|inside|down the|that|it|there|this;
     camera|head|lens|scope|it won't|wouldn't|doesn't|does_not|didn't fit in|into|inside|down|through the|that|there;
     cap|plug|lid|cover to|on|of the|that * is|'s|was|are stripped|seized|rusted|frozen|ceased|buried|stuck;
     that|this|it|which|one can't|cannot|couldn't|could_not|won't be used|opened|reached|got_at|got_to|gotten_to|accessed|unscrewed|had; out of reach; padlocked; chained shut; no entry;

@@ -23,7 +23,7 @@ export const openJoint = {
     open about; opened about; open up at; joint * open; could be open; not seated; not fully seated;
     not|isn't|wasn't|never|ain't|aren't|weren't * pushed|shoved|driven|seated|knocked|slid home|all_the_way_in|in_all_the_way|all_the_way_home|together;
     joint|spigot|pipe|bell * not home; never|didn't|did_not|not|wasn't|forgot_to * push|pushed|shove|shoved|drive|drove|seat|seated|slide|slid this|that|it|this_one|that_one|this_joint|that_joint|this_pipe|that_pipe|them|the_joint|the_pipe|the_spigot|the_bell home|all_the_way|in|together; never home; not all the way in|home; isn t seated; isn't seated; wide joint;
-    joint is wide open; wide open joint; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
+    joint is wide open; spigot|pipe|joint|end|it|slipped|slid|come|coming * out_of|out_from the|its hub|bell|socket; ${joints}|pipe backed|backing out; stick my pinky;
     open joints; joint pulled; wide gap; joint that 's open|pulled|come|apart;
     joint there is open; see|seeing|looking_at ${earth} between|in_the_joint|at_the_joint; daylight in the joint; daylight between the pipes|joints|two|ends; open seam;
     space between the pipes|joints|two|ends; ends don't touch;

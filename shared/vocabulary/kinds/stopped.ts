@@ -38,7 +38,7 @@ export const stopped = {
     not|ain't|isn't|no|can't|couldn't|won't|wouldn't make|making|get|getting|come|coming|fit|fitting|squeeze|squeezing it|her|me|this_thing|the_camera through|past|by|around|round|over|further|farther|anywhere $;
     quit|quits|stopped|stops moving|going|advancing|feeding on me|us?; lost|lose|losing my|the|all? push; can't|cannot|couldn't|won't get|pull|bring|steer it|her|the_head|the_camera out the other|far side; keeps diving|dropping|digging|nosing in|into|down;
     that 's|about|just all i|we can get|do|reach|see|push; # and? that 's|is all|it $; blocked|prevented|kept|barred|stopped from going|getting|continuing|pushing;
-    as far as i|we|it|she can|could|will|'ll|'d take|run|feed|send|drive|work|force it|her|the_camera|this?;
+    as far as i|we|it|she can|could|will|'ll|'d take|feed|send|drive|work|force it|her|the_camera|this?; as far as i|we|it|she can|could|will|'ll|'d run it|her|the_camera;
     that 's|is|was the? end of the? road|trail|push; going|gonna|have|had|got to have_to? stop|quit|halt at|here|there #; don't|do_not want to lose|hurt|break|damage|bend|kink|bury the|my|her|it|a camera|head|cable; i|we|camera|she|it 'm|'re|is|am|are|'s blocked|shut_out $;
     camera|head|she|it|that|this 's|is|just? not|isn't|ain't going $; stopped|halted|blocked|held by that|this|it|those; stops|stopped me|us at|here|there|cold|dead; that 's|is all the farther|further i|we|it|she can|could|'ll|will;
     turn|bend|corner|sweep|ninety|90|elbow|wye|tee|offset|lip|ledge * i|we|it|she|the_camera|camera|head can't|cannot|couldn't|won't|wouldn't|could_not make|take|get_around|get_round|get_over|get_up|climb|clear|do|negotiate|turn;
