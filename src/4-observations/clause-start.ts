@@ -5,8 +5,10 @@ import { type Token, textOf } from '../3-phrases/token/token.ts';
 /** Silence that speaks for a new statement, in seconds. */
 const PAUSE_SECONDS = 0.45;
 
+export const isSilentBefore = (token: Token): boolean => (token.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS;
+
 export const pausesAt = (tokens: readonly Token[], at: number): boolean =>
-  (tokens[at]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS && !leansOn.test(tokens[at - 1]?.text ?? '');
+  tokens[at] !== undefined && isSilentBefore(tokens[at]) && !leansOn.test(tokens[at - 1]?.text ?? '');
 
 /** Words that need another after them: no statement ends with one. */
 const leansOn =

@@ -8,6 +8,7 @@ import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { softStarts } from './cut-stretch.ts';
 import { leanOf, leanOfStretches, type Stated } from './speaker-habit.ts';
+import { statementPauses } from './statement-pauses.ts';
 
 export interface Sentence {
   readonly index: number;
@@ -108,9 +109,16 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   const bare = printed.filter((_, index) => isBare[index]);
   const stopped = printed.filter((_, index) => !isBare[index]);
   const placeFirst = bare.length > 0 && leanOfStretches(tokens, bare) + leanOf(tokens, stopped) >= 0;
+  const pauses = statementPauses(tokens, phrases).filter((at) => !isTorn(phrases, at - 1));
   const bounds = printed.flatMap((stated, index) => {
-    const starts = isBare[index] ? softStarts(tokens, stated.from, stated.to, stated.phrases, placeFirst) : [];
-    const edges = [stated.from, ...starts, stated.to];
+    const within = isBare[index] ? pauses.filter((at) => at > stated.from && at < stated.to) : [];
+    const held = [stated.from, ...within, stated.to];
+    const starts = isBare[index]
+      ? held
+          .slice(1)
+          .flatMap((to, at) => softStarts(tokens, held[at]!, to, sliceOf(phrases, held[at]!, to), placeFirst))
+      : [];
+    const edges = [...new Set([...held, ...starts])].sort((a, b) => a - b);
     return edges.slice(1).map((to, edge) => ({ from: edges[edge]!, to }));
   });
   return bounds.map((bound, index) => ({

@@ -51,7 +51,7 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
     built;
   `,
   ordinal: spoken`
-    joint; joints; run; lot; number; no; unit; apartment; apt; suite; house; type; class; sdr; schedule; sched;
+    run; lot; number; no; unit; apartment; apt; suite; house; type; class; sdr; schedule; sched;
     str; photo; picture; item; job; day; step; page; exit; route; highway; building; line; defect; finding;
     crack number; age; aged; phone; extension; chapter; part; phase; option; plan; chamber; ward; district;
     channel; tape; clip; file; ticket; order; locator says; locator reads; locator puts it at;
@@ -67,6 +67,9 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
     ended at; end of dictation at; started around;
   `,
 };
+
+/** The same where nothing else is called so: "joint twelve" is counted, "offset joint, twelve" is not. */
+export const beforeCountAlone: readonly string[] = ['joint', 'joints'];
 
 /** After a number: it is how long a thing is along the pipe. */
 export const lengthAfter: readonly string[] = spoken`
