@@ -29,10 +29,13 @@ const isPlain: ReadonlySet<string> = new Set(['chat', 'counter', 'good']);
 /** From this chance on a person has to look: on talk it had not seen, more than half of those held a finding. */
 const LIKELY = 0.6;
 
-/** What the taught reader is likely to find in a sentence, or null. */
-function likelyIn(taught: TaughtReading, sentence: Sentence): string | null {
+/** The same where something speaks against it: it is asked, taught, planned or past. */
+const LIKELY_ALL_THE_SAME = 0.9;
+
+/** What the taught reader finds in a sentence with at least some chance, or null. */
+function likelyIn(taught: TaughtReading, sentence: Sentence, least: number): string | null {
   let best: string | null = null;
-  let most = LIKELY;
+  let most = least;
   for (const [kind, chance] of taught.chances(sentence)) {
     if (chance < most) continue;
     best = kind;
@@ -47,7 +50,8 @@ function likelyIn(taught: TaughtReading, sentence: Sentence): string | null {
  */
 export function leftOver(reading: Reading, sentence: Sentence): Exclude<Owner, null> {
   const why = reasonAside(reading, sentence);
-  const likely = isPlain.has(why) ? likelyIn(reading.taught, sentence) : null;
+  const likely =
+    why === 'summary' ? null : likelyIn(reading.taught, sentence, isPlain.has(why) ? LIKELY : LIKELY_ALL_THE_SAME);
   if (likely)
     return { sort: 'unplaced', why: `may be ${kindTitle(likely).toLowerCase()}, by its likeness to other talk` };
   const isAtPlace = why === 'counter' && !goodWords.test(sentence.text);

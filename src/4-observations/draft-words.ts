@@ -14,10 +14,12 @@ import { guessPlaces } from './guess-places.ts';
 import { readSite } from './read-site.ts';
 import type { Item, Reading, RunState } from './reading.ts';
 import { settlePlaces } from './settle-places.ts';
+import { withholdUnlikely } from './withhold-unlikely.ts';
 
 /** Reads words to the end, doubts weighed, without writing the draft. */
 export function readWords(words: Words): Reading {
   const reading = gatherObservations(findPhrases(words.words));
+  withholdUnlikely(reading);
   checkTrack(reading);
   finishRuns(reading);
   guessPlaces(reading);

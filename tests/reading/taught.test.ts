@@ -9,6 +9,7 @@ import { plainWords, wordsBetween } from '../../src/4-observations/taught/featur
 import { makeReader, TAUGHT_FILE } from '../../src/4-observations/taught/read-taught.ts';
 import { teach } from '../../src/4-observations/taught/teach.ts';
 import { goldSchema } from '../../src/score/gold.ts';
+import { draftSentence } from './read-sentence.ts';
 
 const shippedFile = path.join(modelsFolder(), TAUGHT_FILE);
 
@@ -89,5 +90,34 @@ describe('the reader that is shipped', () => {
     }
     expect(counts.right / (counts.right + counts.wrong)).toBeGreaterThan(0.85);
     expect(counts.right / (counts.right + counts.missed)).toBeGreaterThan(0.85);
+  });
+});
+
+describe('where the rules and the taught reader differ', () => {
+  const found = (talk: string) => {
+    const { observations, unplaced } = draftSentence(talk);
+    return {
+      kinds: observations.filter(({ kind }) => kind !== 'pipe').map(({ kind }) => kind),
+      unplaced: unplaced.map(({ why }) => why),
+    };
+  };
+
+  it('what only the rules name is kept for the inspector and not listed', () => {
+    const { kinds, unplaced } = found('Back then they put lead in every joint and the joints still opened up.');
+    expect(kinds).toEqual([]);
+    expect(unplaced).toEqual(['may name open joint, which a reader taught from examples does not find here']);
+  });
+
+  it('a denial, a doubt or a correction is left to the rules', () => {
+    expect(found("There's no breaks in this section alright forty two feet offset joint.").kinds).toEqual([
+      'offset-joint',
+    ]);
+    expect(found('Belly at 17. No, I mean a back pitch.').kinds).toEqual(['back-pitch']);
+  });
+
+  it('what only the taught reader finds is kept for the inspector', () => {
+    const { kinds, unplaced } = found("It's holding soup from nine to fifteen.");
+    expect(kinds).toEqual([]);
+    expect(unplaced).toEqual(['may be belly, by its likeness to other talk']);
   });
 });

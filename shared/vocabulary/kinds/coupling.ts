@@ -37,16 +37,16 @@ export const coupling = {
       { text: 'Steel band, thirty six and a half.', gives: { at: 36.5 } },
       { text: 'I see a flexible coupling here at 18.', gives: { at: 18 } },
     ],
-    unsure: [{ text: 'That might be a coupling at 52.', gives: { at: 52, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's a cupling at forty.", gives: { at: 40 }, flag: 'word-unsure' },
+      { text: 'That might be a coupling at 52.', gives: { at: 52, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'Bands like that usually rust out in twenty years.',
       'I used to play in a band.',
       'No couplings, the whole thing is hub and spigot.',
     ],
-    notYet: [
-      { text: "There's a cupling at forty.", gives: { at: 40 }, flag: 'word-unsure' },
-      { text: 'I need new rubber boots for this.', gives: [] },
-    ],
+    notYet: [{ text: 'I need new rubber boots for this.', gives: [] }],
   },
   report: {
     meaning: 'Two pieces of pipe are joined by a sleeve here, as is usual where a piece was put in later.',

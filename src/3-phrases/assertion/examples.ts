@@ -129,6 +129,7 @@ export const examples = {
     'The neighbor had a collapse last winter.',
     'Roots will find any joint that is not glued.',
     'My lens has a scratch on it, so never mind the line you see.',
+    'Back then they put lead in every joint and the joints still opened up.',
     'My buddy found a bowling ball in one once.',
   ],
   notYet: [
@@ -141,6 +142,5 @@ export const examples = {
       ],
       flag: 'suspected',
     },
-    { text: 'Back then they put lead in every joint and the joints still opened up.', gives: [] },
   ],
 } satisfies SentenceExamples;

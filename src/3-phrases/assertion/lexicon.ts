@@ -87,7 +87,7 @@ export const assertionCues: readonly CueList[] = [
       suspected; neither confirm nor rule out; can neither confirm nor; a hunch about; a hunch there 's; have a hunch; almost sure;
       nearly sure; percent sure; percent certain; percent that; a coin flip; coin toss; i wonder if; i wonder whether;
       wondering if; fair chance; good chance; better than even; suspicious of; suspicion of; unconfirmed; questionable; may just be; may well be;
-      i 'm thinking; potential; potentially; not sure if; not sure whether; can't tell if; couldn't tell if;
+      i 'm thinking; potential; potentially; not sure|certain|positive if|whether; can't tell if; couldn't tell if;
       can't tell whether; what might be; what could be; what may be; what appears to be; likely; probable;
       probably; presumably; suspect a; wouldn't be surprised; maybe a; be a maybe; i 'd almost say;
       almost looks like; it|that|this|there can be a|an; may|might|could have a|an|some|got; a|the|some|any chance|possibility;

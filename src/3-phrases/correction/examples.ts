@@ -55,7 +55,16 @@ export const examples = {
     { text: 'Crack at 15. 50, not 15.', gives: { kind: 'crack', at: 50 } },
     { text: 'Light roots at 25, actually, heavy.', gives: { kind: 'roots', at: 25, degree: 'heavy' } },
   ],
-  flagged: [],
+  flagged: [
+    {
+      text: 'Crack at 20. Hole at 21. Sorry, that was 23.',
+      gives: [
+        { kind: 'crack', at: 20 },
+        { kind: 'hole', at: 23 },
+      ],
+      flag: 'corrected',
+    },
+  ],
   notGiven: [
     'Roots at twenty. Scratch that.',
     "Crack at 31. No, forget that, it's a seam.",
@@ -69,14 +78,6 @@ export const examples = {
   notYet: [
     { text: "Tee at 31 on the right. I said tee, it's a wye.", gives: { kind: 'wye', at: 31, position: 'right' } },
     { text: 'Scale at 12. I keep saying scale, I mean grease.', gives: { kind: 'grease', at: 12 } },
-    {
-      text: 'Crack at 20. Hole at 21. Sorry, that was 23.',
-      gives: [
-        { kind: 'crack', at: 20 },
-        { kind: 'hole', at: 23 },
-      ],
-      flag: 'corrected',
-    },
     { text: 'Roots at eighteen or, uh, nineteen.', gives: { kind: 'roots', at: 19 }, flag: 'distance-unsure' },
   ],
 } satisfies SentenceExamples;

@@ -27,6 +27,25 @@ export function opinionOf({ sentences, taught }: Reading, item: Item): Opinion {
   return { own, others: best };
 }
 
+/** From this chance on it finds another thing in the same words. */
+const SURE = 0.9;
+
+/** Another kind that is all but surely named where the item is, and that nothing was made of there; null when there is none. */
+export function alsoNamed(reading: Reading, item: Item): string | null {
+  const sentence = reading.sentences[item.sentence];
+  if (!sentence) return null;
+  const isListed = (kind: string): boolean =>
+    reading.items.some(
+      (other) =>
+        !other.isWithdrawn &&
+        other.kind === kind &&
+        (Math.abs(other.sentence - sentence.index) <= 1 ||
+          other.again.some(({ from, to }) => from < sentence.to && to > sentence.from)),
+    );
+  for (const [kind, chance] of reading.taught.chances(sentence)) if (chance >= SURE && !isListed(kind)) return kind;
+  return null;
+}
+
 /** The item's kind and those it would name instead, to choose from; none where it would name nothing else. */
 export function kindOffers({ kind }: Item, { others }: Opinion): { offers?: { value: string; label: string }[] } {
   const likely = [...others].filter(([, chance]) => chance >= LIKELY).map(([name]) => name);
