@@ -4,6 +4,7 @@
  */
 import type { Flag, ReviewReason } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
+import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
@@ -11,7 +12,7 @@ import { placelessKinds } from './kind-roles.ts';
 import { readNearest } from './read-nearest.ts';
 import { DOUBTFUL_WORD, type Item, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
-import { kindOffers, opinionOf, UNLIKELY } from './taught/opinion.ts';
+import { alsoNamed, kindOffers, opinionOf, UNLIKELY } from './taught/opinion.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -65,6 +66,13 @@ export function weighDoubts(reading: Reading, words: Words): void {
       });
     const otherKind = readOtherwise(reading, item);
     if (otherKind) addFlag(item, otherKind);
+    const also = alsoNamed(reading, item);
+    if (also)
+      addFlag(item, {
+        reason: 'readers-disagree',
+        about: 'kind',
+        detail: `the same words may also name ${kindTitle(also).toLowerCase()}`,
+      });
     if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
     const weakest = weakestOf(reading, item);
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
