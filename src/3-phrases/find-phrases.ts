@@ -16,6 +16,7 @@ import { readClock } from './clock/read-clock.ts';
 import { correctionCues, notCorrections } from './correction/lexicon.ts';
 import { readCount, readLength, readLengthAtUnit } from './count/read-count.ts';
 import { degreeWords, notDegrees } from './degree/lexicon.ts';
+import { type CounterUnit, counterUnitOf, inCounterUnit } from './distance/counter-unit.ts';
 import { readPlaceAtUnit } from './distance/place-at-unit.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
 import { type Place, readPlace } from './distance/read-place.ts';
@@ -26,6 +27,7 @@ import { type NumberPhrase, readNumbers } from './number/read-number.ts';
 import type { Phrase } from './phrase.ts';
 import { notPositions, positionWords } from './position/lexicon.ts';
 import { readShare } from './share/read-share.ts';
+import { respellMetricPipe } from './size/metric-pipe.ts';
 import { readBareSize, type SizePhrase } from './size/read-bare-size.ts';
 import { readSize, readSizeAtUnit } from './size/read-size.ts';
 import { findThings, type Thing } from './thing/find-things.ts';
@@ -40,6 +42,8 @@ export interface Phrases {
   readonly tokens: readonly Token[];
   readonly numbers: readonly NumberPhrase[];
   readonly phrases: readonly Phrase[];
+  /** What the counter shows; every place is in it. */
+  readonly unit: CounterUnit;
 }
 
 const listed = <Value extends string>(words: Readonly<Record<Value, readonly string[]>>) =>
@@ -57,8 +61,10 @@ const headingFinder = buildCueFinder(
 
 /** Reads all phrases of a talk, in order of their first token. Never throws on any words. */
 export function findPhrases(words: readonly Word[]): Phrases {
-  const tokens = respellInch(respellTo(cutTokens(words)));
-  const numbers = readNumbers(tokens);
+  const spelled = respellMetricPipe(respellInch(respellTo(cutTokens(words))));
+  const numbers = readNumbers(spelled);
+  const unit = counterUnitOf(spelled, numbers);
+  const tokens = inCounterUnit(spelled, numbers, unit);
   const things = findThings(tokens, frameTest(tokens, numbers), numbers);
   const positions = findCues(positionFinder, tokens)
     .filter((match) => !isFiller(tokens, match))
@@ -214,7 +220,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     ),
   ];
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
-  return { tokens, numbers, phrases };
+  return { tokens, numbers, phrases, unit };
 }
 
 /** "Right, here we go": the word opens the sentence and names no side. */

@@ -2,7 +2,7 @@
  * Words in, draft out: phrases, observations, doubts, and an account of every second of speech, as `draft.json` holds them.
  * Same words, same draft: nothing here depends on the clock, on chance or on the machine.
  */
-import { type Draft, draftSchema, type Observation, type Run } from '../../shared/schemas/draft.ts';
+import { type Draft, draftSchema, type Flag, type Observation, type Run } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
 import { type Accounts, heardBetween, makeAccounts } from './account.ts';
@@ -36,7 +36,7 @@ export function draftWords(words: Words): Draft {
   const items = reading.items.filter((item) => !item.isWithdrawn);
   const draft: Draft = {
     schema: 'lineword/draft@1',
-    unit: 'ft',
+    unit: reading.phrases.unit,
     recording: { file: words.recording.file, sha256: words.recording.sha256, seconds: words.recording.seconds },
     site,
     runs: reading.runs.map((run) => writeRun(run, reading, accounts)),
@@ -94,6 +94,12 @@ function writeRun(run: RunState, reading: Reading, accounts: Accounts): Run {
 
 const roundFeet = (feet: number | null): number | null => (feet === null ? null : Math.round(feet * 100) / 100);
 
+/** A flag with the places it offers in the unit of the counter. */
+const inUnit = (flag: Flag, unit: Draft['unit']): Flag =>
+  flag.about === 'at' && flag.offers
+    ? { ...flag, offers: flag.offers.map((offer) => ({ ...offer, label: `${offer.value} ${unit}` })) }
+    : flag;
+
 function writeObservation(item: Item, reading: Reading, accounts: Accounts, words: Words): Observation {
   const { tokens } = reading.phrases;
   const heard = accounts.heard.get(item) ?? heardBetween(words.words, tokens, item.from, item.to);
@@ -122,6 +128,6 @@ function writeObservation(item: Item, reading: Reading, accounts: Accounts, word
         }
       : {}),
     ...(item.respelled.length > 0 ? { respelled: item.respelled } : {}),
-    review: item.flags,
+    review: item.flags.map((flag) => inUnit(flag, reading.phrases.unit)),
   };
 }

@@ -24,7 +24,11 @@ export function explainDraft(words: Words): Explanation {
     ...reading.items
       .filter((item) => item.isWithdrawn)
       .map((item) =>
-        leaf(reading, item.from, `${nameOfObservation(item)}: ${item.evidence.notes.at(-1) ?? 'taken back'}`),
+        leaf(
+          reading,
+          item.from,
+          `${nameOfObservation(item, reading.phrases.unit)}: ${item.evidence.notes.at(-1) ?? 'taken back'}`,
+        ),
       ),
     ...reading.considered.map((entry) => leaf(reading, entry.token, `${entry.rule}: ${entry.because}`)),
   ].sort((a, b) => (a.seconds ?? 0) - (b.seconds ?? 0));
@@ -70,7 +74,7 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
   ];
   const hearing = item.certainty.hearing === null ? 'not known' : item.certainty.hearing.toFixed(2);
   return {
-    title: `${nameOfObservation(item)} (run ${item.run}, reading ${item.certainty.reading.toFixed(2)}, hearing ${hearing})`,
+    title: `${nameOfObservation(item, reading.phrases.unit)} (run ${item.run}, reading ${item.certainty.reading.toFixed(2)}, hearing ${hearing})`,
     seconds: tokens[item.from]?.startSeconds ?? null,
     flags: item.flags.map((flag) => `${flag.reason}: ${flag.detail ?? flag.about ?? ''}`),
     children,

@@ -27,9 +27,10 @@ interface Carried {
 }
 
 export function hintTalk(words: Words): TalkHint[] {
-  const { tokens, numbers, phrases } = findPhrases(words.words);
+  const found = findPhrases(words.words);
+  const { tokens, numbers } = found;
   const carried: Carried = { place: null, material: null };
-  return cutSentences({ tokens, numbers, phrases }).flatMap((sentence) => {
+  return cutSentences(found).flatMap((sentence) => {
     const hear = (from: number, to: number) => heardBetween(words.words, tokens, from, to);
     const heard = hear(sentence.from, sentence.to);
     const values = hintValues(sentence, tokens, numbers);

@@ -1,9 +1,14 @@
 import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
+import type { CounterUnit } from '../3-phrases/distance/counter-unit.ts';
 import type { Item } from './reading.ts';
 
 /** "Roots at 23 ft" */
-export function nameOfObservation(item: Item): string {
+export function nameOfObservation(item: Item, unit: CounterUnit): string {
   const place =
-    item.at === null ? '' : item.fields.to === null ? ` at ${item.at} ft` : ` ${item.at} to ${item.fields.to} ft`;
+    item.at === null
+      ? ''
+      : item.fields.to === null
+        ? ` at ${item.at} ${unit}`
+        : ` ${item.at} to ${item.fields.to} ${unit}`;
   return `${kindTitle(item.kind)}${place}${item.status === 'suspected' ? ', suspected' : ''}`;
 }

@@ -172,7 +172,7 @@ export function readClaim(
       reading.focus = [];
       own(reading, sentence.from, sentence.to, {
         sort: 'unplaced',
-        why: `names ${claim.kind} at ${claim.place.distance.feet} ft, judged ${assertion.aside}`,
+        why: `names ${claim.kind} at ${claim.place.distance.feet} ${reading.phrases.unit}, judged ${assertion.aside}`,
       });
     }
     return consider(assertion.aside);

@@ -31,7 +31,7 @@ function settleEnd(item: Item): void {
   item.flags.push({
     reason: 'distance-unsure',
     about: 'at',
-    detail: isToldBackwards ? `heard as ${at} to ${to} ft` : 'where it begins was not said plainly',
+    detail: isToldBackwards ? `heard as ${at} to ${to}` : 'where it begins was not said plainly',
     offers: [
       { value: to, label: `${to} ft` },
       ...(at === null || isToldBackwards ? [] : [{ value: at, label: `${at} ft` }]),

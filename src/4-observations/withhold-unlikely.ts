@@ -19,7 +19,7 @@ export function withholdUnlikely(reading: Reading): void {
     if (isWeighed(reading, item)) continue;
     if (opinionOf(reading, item).own >= ALL_BUT_NONE) continue;
     item.isWithdrawn = true;
-    const owner: Owner = { sort: 'unplaced', why: whyOf(item) };
+    const owner: Owner = { sort: 'unplaced', why: whyOf(item, reading.phrases.unit) };
     reading.owners.forEach((other, token) => {
       if (other?.sort === 'item' && other.item === item) reading.owners[token] = owner;
     });
@@ -43,5 +43,5 @@ function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected }
   );
 }
 
-const whyOf = ({ kind, at }: Item): string =>
-  `may name ${kindTitle(kind).toLowerCase()}${at === null ? '' : ` at ${at} ft`}, which a reader taught from examples does not find here`;
+const whyOf = ({ kind, at }: Item, unit: string): string =>
+  `may name ${kindTitle(kind).toLowerCase()}${at === null ? '' : ` at ${at} ${unit}`}, which a reader taught from examples does not find here`;

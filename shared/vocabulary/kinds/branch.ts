@@ -33,7 +33,7 @@ export const branch = {
     this|that|a|another connection at #; cut|cuts open a? connection; connection * cut back? open|out;
     cut|cuts|opened|reopened|reinstated it|them|that|this? out|open|back_open|in? at # for a|the|another connection|lateral|service|branch|drain|downpipe; cut|opened|reopened out|open|back_open|in for a|the|another connection|lateral|service|branch|drain|downpipe;
     cut a? window|hole|opening in|for; cut in? for a connection; connection that 's been; cut_out|cut of the liner;
-    line|drain|pipe|inlet off|to|on|from|at the left|right|top|crown; inlet on|at|here; junction on|at|here|from|to|with;
+    line|drain|pipe|inlet off|to|on|from|at the left|right|top|crown; inlet on|at|here; junction on|at|here|from|to|with|left|right; junction , left|right|at|#; # , junction left|right; ^ a? junction $;
     <service> is|'s? coming|comes|enters|entering|ties|tying|drains|draining|drops|dropping|dumps|dumping|joins|joining|connects|connecting|feeds|hooks|hooking|empties in|into|on|from|at|here|there|through|over|down|us;
     <service> drain|line|arm|group|waste|stack|branch|connection is|'s? coming|comes|enters|entering|ties|tying|drops|dropping|dumps|joins|joining|connects|feeds|hooks in|into|on|from|at|here|there|us;
     <service> drain|line|arm|connection|branch is|'s? on|at|from|off the? left|right|top;

@@ -67,6 +67,9 @@ function readHundreds(tokens: Tokens, at: number): Partial | null {
 
 function readWords(tokens: Tokens, at: number): Partial | null {
   if (text(tokens, at) === 'zero') return { value: 0, to: at + 1 };
+  // "Nought point six"; alone the word may be an "oh".
+  const none: Partial = { value: 0, to: at + 1 };
+  if (noughts.has(text(tokens, at)) && readDecimals(tokens, none)) return none;
   const hundreds = readHundreds(tokens, at);
   if (hundreds) return hundreds;
   const first = readBelowHundred(tokens, at);
@@ -257,7 +260,10 @@ export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
     text(tokens, at) === 'point' &&
     !/^(that|this|the|a|one|some|no|which|good|my|your|high|low)$/.test(text(tokens, at - 1));
   const bare = isBarePoint ? readAfterPoint(tokens, { value: 0, to: at }) : null;
-  if (bare && /^(of an inch|inch|inches|percent|%|feet|foot)$/.test(unitAfter(tokens, bare.to)))
+  if (
+    bare &&
+    /^(of an inch|inch|inches|percent|%|feet|foot|metre|metres|meter|meters)$/.test(unitAfter(tokens, bare.to))
+  )
     return phrase(bare, { isFraction: text(tokens, bare.to) === 'of' });
   const whole = readDigits(tokens, at) ?? readWords(tokens, at);
   const fraction = readFraction(tokens, at);

@@ -2,7 +2,7 @@
 
 import { spoken } from '../../../shared/vocabulary/spoken.ts';
 /** Nominal pipe sizes met in laterals, in inches. */
-export const nominalInches: ReadonlySet<number> = new Set([1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15]);
+export const nominalInches: ReadonlySet<number> = new Set([1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 9, 10, 12, 15]);
 
 /** After "N inch": it is the pipe's size. */
 export const pipeAfterInch: readonly string[] = spoken`

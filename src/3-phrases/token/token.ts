@@ -65,9 +65,10 @@ export function normalizePiece(piece: string): string[] {
   text = withApostrophe(text);
   const joined = clitic.exec(text);
   if (joined?.[1] && joined[2] && !/^\d/.test(text)) return [...normalizePiece(joined[1]), joined[2]];
-  const measured = /^(\$?\d+(?:\.\d+)?)(%|"|ft|in|st|nd|rd|th)$/.exec(text);
+  const measured = /^(\$?\d+(?:\.\d+)?)(%|"|ft|in|st|nd|rd|th|m|mm)$/.exec(text);
   if (measured?.[1] && measured[2]) {
     if (/^(st|nd|rd|th)$/.test(measured[2])) return [text];
+    if (/^mm?$/.test(measured[2])) return [measured[1], measured[2]];
     const unit = measured[2] === '"' || measured[2] === 'in' ? 'inch' : measured[2] === 'ft' ? 'feet' : '%';
     return [measured[1], unit];
   }
