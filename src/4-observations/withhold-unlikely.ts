@@ -5,6 +5,7 @@
 import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
+import { endKinds } from './kind-roles.ts';
 import type { Item, Owner, Reading } from './reading.ts';
 import { opinionOf } from './taught/opinion.ts';
 
@@ -19,6 +20,8 @@ export function withholdUnlikely(reading: Reading): void {
     if (isWeighed(reading, item)) continue;
     if (opinionOf(reading, item).own >= ALL_BUT_NONE) continue;
     item.isWithdrawn = true;
+    const run = reading.runs.find(({ n }) => n === item.run);
+    if (run?.end && run.end.reason === endKinds[item.kind] && run.end.at === item.at) run.end = null;
     const owner: Owner = { sort: 'unplaced', why: whyOf(item, reading.phrases.unit) };
     reading.owners.forEach((other, token) => {
       if (other?.sort === 'item' && other.item === item) reading.owners[token] = owner;
