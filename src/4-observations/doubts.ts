@@ -33,7 +33,7 @@ const reasons: Readonly<Record<string, Reason>> = {
   word: { reason: 'word-unsure', about: 'kind', detail: 'described or misheard rather than named' },
   hedge: { reason: 'hedged', about: 'status', detail: 'said with doubt' },
   repeat: { reason: 'maybe-repeat', about: 'kind', detail: 'may be something already listed' },
-  correction: { reason: 'corrected', about: 'at', detail: 'corrected aloud, and it is not clear how' },
+  correction: { reason: 'corrected', about: 'at', detail: 'corrected aloud: check which value is meant' },
   readers: { reason: 'readers-disagree', about: 'at', detail: 'a plainer reading gives another distance' },
   attribute: { reason: 'value-odd', about: 'size', detail: 'a size or share was said apart from it' },
   taught: { reason: 'readers-disagree', about: 'kind', detail: 'a reader taught from examples is not sure of this' },
@@ -156,6 +156,8 @@ function mainReason(item: Item, features: DoubtFeatures): Flag {
     if (respelt) return respelt;
   }
   const old = item.corrected.at(-1);
+  // What was put right aloud says more than any other doubt, and both values stand to choose from.
+  if (old && best.reason !== 'hedged') best = { ...reasons['correction']!, about: old.field };
   const offers =
     best.about === 'at' && item.at !== null
       ? [
