@@ -23,7 +23,7 @@ const weights = {
 } as const;
 /** What it takes to believe that a run begins. */
 const THRESHOLD = 3.6;
-/** Nothing but a way or an opening was named: less of an announcement. */
+/** Nothing but a way or an opening was named, not both: less of an announcement. */
 const NO_CORE = -0.8;
 /** Less than this announces nothing. */
 const LEAST = -3.5;
@@ -93,7 +93,12 @@ function announcementOf(
   const to = group.at(-1)!;
   const saysPipe = steps.slice(group[0], to + 3).some((step) => step.saysPipe);
   const hasCore =
-    signals.isZero || signals.isNext || signals.isSameAccess || signals.isTurnedAbout || signals.isOrdinal;
+    signals.isZero ||
+    signals.isNext ||
+    signals.isSameAccess ||
+    signals.isTurnedAbout ||
+    signals.isOrdinal ||
+    (signals.hasAccess && signals.direction !== null);
   const score =
     weighOpening(signals) +
     (signals.number !== null

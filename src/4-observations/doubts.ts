@@ -26,6 +26,12 @@ interface Reason {
   readonly detail: string;
 }
 
+const correctedAloud: Reason = {
+  reason: 'corrected',
+  about: 'at',
+  detail: 'corrected aloud: check which value is meant',
+};
+
 /** The part of a feature's name before the colon, and what to tell the inspector when it weighs most. */
 const reasons: Readonly<Record<string, Reason>> = {
   place: { reason: 'distance-unsure', about: 'at', detail: 'the distance was not said in one breath with it' },
@@ -33,7 +39,7 @@ const reasons: Readonly<Record<string, Reason>> = {
   word: { reason: 'word-unsure', about: 'kind', detail: 'described or misheard rather than named' },
   hedge: { reason: 'hedged', about: 'status', detail: 'said with doubt' },
   repeat: { reason: 'maybe-repeat', about: 'kind', detail: 'may be something already listed' },
-  correction: { reason: 'corrected', about: 'at', detail: 'corrected aloud: check which value is meant' },
+  correction: correctedAloud,
   readers: { reason: 'readers-disagree', about: 'at', detail: 'a plainer reading gives another distance' },
   attribute: { reason: 'value-odd', about: 'size', detail: 'a size or share was said apart from it' },
   taught: { reason: 'readers-disagree', about: 'kind', detail: 'a reader taught from examples is not sure of this' },
@@ -157,7 +163,7 @@ function mainReason(item: Item, features: DoubtFeatures): Flag {
   }
   const old = item.corrected.at(-1);
   // What was put right aloud says more than any other doubt, and both values stand to choose from.
-  if (old && best.reason !== 'hedged') best = { ...reasons['correction']!, about: old.field };
+  if (old && best.reason !== 'hedged') best = { ...correctedAloud, about: old.field };
   const offers =
     best.about === 'at' && item.at !== null
       ? [

@@ -14,6 +14,10 @@ const talks: readonly (readonly [runs: readonly string[], talk: string])[] = [
     "First I'll look up toward the house from the front cleanout. Counter's zero. PVC. Wye at six on the left. Tee at fifteen. End of the line at thirty one. Okay spin it around and go to the street. Count starts over. Clay, four inch. Root ball at twelve. Main at forty eight.",
   ],
   [
+    ['down 30 other', 'down 51 manhole'],
+    "Toilet's off and I'm going down the flange. Three inch cast. Wye on the left at four. Crack at eighteen. Tee at thirty, and I'll leave it there. There's a cleanout at the bottom of the stack, and the plug came right out. So from here it's toward the street. Six inch cast iron. Grease at two. Eighteen, an open joint. Fifty one and it opens into a manhole.",
+  ],
+  [
     ['down 52 main'],
     "So we'll run this from the front cleanout to the street. Camera reads zero. Clay. At ten roots. Pulling back a touch to see that. Okay, going forward. At nineteen a crack. Backing up a foot. Yeah that's a crack. On we go. Thirty three an offset. Main, fifty two.",
   ],
