@@ -1,5 +1,5 @@
 /**
- * What each feature of doubt weighs: a logistic model of "this item is wrong in some field", fitted on 141 narrations of our own
+ * What each feature of doubt weighs: a logistic model of "this item is wrong in some field", fitted on 199 narrations of our own
  * and of the tests, those that the rules were not written on with more weight, and checked on narrations that took no part.
  * Fitting again is a job for a script outside the program; only its outcome stands here, but for the weight of a word taken for
  * another: that was set by hand, so that the examples of misheard words come flagged though the taught reader knows many wrong
