@@ -9,6 +9,7 @@
  */
 import type { Word } from '../../shared/schemas/word.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
+import type { Unit } from '../../shared/wording/short.ts';
 import { readAngle, readNamedAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues, notHeadings } from './camera/lexicon.ts';
@@ -16,7 +17,7 @@ import { readClock } from './clock/read-clock.ts';
 import { correctionCues, notCorrections } from './correction/lexicon.ts';
 import { readCount, readLength, readLengthAtUnit } from './count/read-count.ts';
 import { degreeWords, notDegrees } from './degree/lexicon.ts';
-import { type CounterUnit, counterUnitOf, inCounterUnit } from './distance/counter-unit.ts';
+import { counterUnitOf, inCounterUnit } from './distance/counter-unit.ts';
 import { readPlaceAtUnit } from './distance/place-at-unit.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
 import { type Place, readPlace } from './distance/read-place.ts';
@@ -43,7 +44,7 @@ export interface Phrases {
   readonly numbers: readonly NumberPhrase[];
   readonly phrases: readonly Phrase[];
   /** What the counter shows; every place is in it. */
-  readonly unit: CounterUnit;
+  readonly unit: Unit;
 }
 
 const listed = <Value extends string>(words: Readonly<Record<Value, readonly string[]>>) =>

@@ -1,5 +1,7 @@
 /** Holds every place against the push: on the way out the counter rises, so a reading that breaks it is doubted. */
+
 import { soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
+import { placeOffers } from './offer-places.ts';
 import { type Item, liveItems, type Reading } from './reading.ts';
 
 export function checkTrack(reading: Reading): void {
@@ -16,15 +18,13 @@ export function checkTrack(reading: Reading): void {
       const before = items.slice(0, items.indexOf(item)).findLast((other) => fitting.has(other));
       const after = items.slice(items.indexOf(item) + 1).find((other) => fitting.has(other));
       item.evidence.notes.push(`does not fit the push (${before?.at ?? 0} before, ${after?.at ?? '?'} after)`);
-      const swapped = item.at === null ? null : confusable(item.at, before?.at ?? 0, after?.at ?? null);
+      const at = item.at!;
+      const swapped = confusable(at, before?.at ?? 0, after?.at ?? null);
       item.flags.push({
         reason: 'distance-jumps',
         about: 'at',
-        detail: `heard ${item.at} ft between ${before?.at ?? 0} and ${after?.at ?? 'the end'}`,
-        offers: [
-          ...(swapped === null ? [] : [{ value: swapped, label: `${swapped} ft` }]),
-          { value: item.at, label: `${item.at} ft` },
-        ],
+        detail: `heard ${at} ${reading.phrases.unit} between ${before?.at ?? 0} and ${after?.at ?? 'the end'}`,
+        offers: placeOffers(...(swapped === null ? [] : [swapped]), at),
       });
       if (swapped !== null) item.at = swapped;
     }

@@ -1,14 +1,10 @@
 /** Where, between two things, the second statement begins, when the recogniser printed nothing: at a silence or at a word that opens a clause. */
 import type { Phrase } from '../3-phrases/phrase.ts';
+import { isSilentBefore } from '../3-phrases/token/silence.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 
-/** Silence that speaks for a new statement, in seconds. */
-const PAUSE_SECONDS = 0.45;
-
-export const isSilentBefore = (token: Token): boolean => (token.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS;
-
 export const pausesAt = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at] !== undefined && isSilentBefore(tokens[at]) && !leansOn.test(tokens[at - 1]?.text ?? '');
+  isSilentBefore(tokens[at]) && !leansOn.test(tokens[at - 1]?.text ?? '');
 
 /** Words that need another after them: no statement ends with one. */
 const leansOn =
@@ -44,7 +40,7 @@ export function clauseStart(tokens: readonly Token[], floor: number, at: number,
   for (let start = at; start >= Math.max(floor, at - REACH_TOKENS); start -= 1) {
     const words = `${textOf(tokens, start, start + 4)} `;
     let score = -(at - start) * NEARER;
-    if ((tokens[start]?.pauseBeforeSeconds ?? 0) >= PAUSE_SECONDS) score += PAUSE;
+    if (isSilentBefore(tokens[start])) score += PAUSE;
     score += openings.find(([words_]) => words_.test(words))?.[1] ?? 0;
     if (denies.test(words)) score += DENIAL;
     if (near.some((phrase) => phrase.family === 'distance' && phrase.from === start)) score += PLACE;

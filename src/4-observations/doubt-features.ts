@@ -5,7 +5,7 @@
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { agrees, type NearestReading } from './read-nearest.ts';
 import { type Item, isPlaceGuessed, type Reading } from './reading.ts';
-import { opinionOf, UNLIKELY } from './taught/opinion.ts';
+import { type Opinion, UNLIKELY } from './taught/opinion.ts';
 
 const groups = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
 
@@ -20,7 +20,7 @@ export interface TalkFacts {
 
 const is = (value: boolean): number => (value ? 1 : 0);
 
-export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): DoubtFeatures {
+export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts, opinion: Opinion): DoubtFeatures {
   const { evidence } = item;
   const notes = evidence.notes.join('; ');
   const run = reading.runs.find((candidate) => candidate.n === item.run);
@@ -69,7 +69,7 @@ export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): D
     'sentence:not-pointed': is(!evidence.hasExistential),
     'readers:differ': is(agreement === false),
     'readers:silent': is(agreement === null && !isStart),
-    ...taughtFeatures(reading, item),
+    ...taughtFeatures(opinion),
     'run:unsure': is(run?.isDirectionAssumed ?? false),
     'kind:defect': is(groups.get(item.kind) === 'defect'),
     'kind:limit': is(groups.get(item.kind) === 'limit'),
@@ -78,8 +78,7 @@ export function doubtFeatures(reading: Reading, item: Item, facts: TalkFacts): D
 }
 
 /** How likely a reader taught from examples finds the item's kind where it is spoken of, and another kind. */
-function taughtFeatures(reading: Reading, item: Item): DoubtFeatures {
-  const { own, others } = opinionOf(reading, item);
+function taughtFeatures({ own, others }: Opinion): DoubtFeatures {
   const bounded = Math.min(0.999, Math.max(0.001, own));
   return {
     'taught:unlikely': -Math.log(bounded / (1 - bounded)) / 3,

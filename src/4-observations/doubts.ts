@@ -9,10 +9,11 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
+import { placeOffers } from './offer-places.ts';
 import { readNearest } from './read-nearest.ts';
 import { DOUBTFUL_WORD, type Item, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
-import { alsoNamed, kindOffers, opinionOf, UNLIKELY } from './taught/opinion.ts';
+import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -56,7 +57,8 @@ export function weighDoubts(reading: Reading, words: Words): void {
   const doubtedRuns = doubtedFrom(reading);
   for (const item of reading.items) {
     if (item.isWithdrawn) continue;
-    const features = doubtFeatures(reading, item, facts);
+    const opinion = opinionOf(reading, item);
+    const features = doubtFeatures(reading, item, facts, opinion);
     const doubt = doubtOf(features);
     const hearing = hearingOf(reading, item);
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
@@ -70,7 +72,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
         about: 'at',
         detail: 'the distance was not said in one breath with it',
       });
-    const otherKind = readOtherwise(reading, item);
+    const otherKind = readOtherwise(item, opinion);
     if (otherKind) addFlag(item, otherKind);
     const also = alsoNamed(reading, item);
     if (also)
@@ -166,10 +168,7 @@ function mainReason(item: Item, features: DoubtFeatures): Flag {
   if (old && best.reason !== 'hedged') best = { ...correctedAloud, about: old.field };
   const offers =
     best.about === 'at' && item.at !== null
-      ? [
-          { value: item.at, label: `${item.at} ft` },
-          ...(old?.field === 'at' && typeof old.was === 'number' ? [{ value: old.was, label: `${old.was} ft` }] : []),
-        ]
+      ? placeOffers(item.at, ...(old?.field === 'at' && typeof old.was === 'number' ? [old.was] : []))
       : [];
   return offers.length > 1 ? { ...best, offers } : { ...best };
 }
@@ -186,8 +185,7 @@ function addFlag(item: Item, flag: Flag): void {
 }
 
 /** Where a reader taught from examples would not name what the rules name: that, with what it would name instead. */
-function readOtherwise(reading: Reading, item: Item): Flag | null {
-  const opinion = opinionOf(reading, item);
+function readOtherwise(item: Item, opinion: Opinion): Flag | null {
   if (opinion.own >= UNLIKELY) return null;
   // It reads the words as they were heard: of a word taken for another it can say nothing.
   return (

@@ -2,7 +2,7 @@
  * Words in, draft out: phrases, observations, doubts, and an account of every second of speech, as `draft.json` holds them.
  * Same words, same draft: nothing here depends on the clock, on chance or on the machine.
  */
-import { type Draft, draftSchema, type Flag, type Observation, type Run } from '../../shared/schemas/draft.ts';
+import { type Draft, draftSchema, type Observation, type Run } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
 import { type Accounts, heardBetween, makeAccounts } from './account.ts';
@@ -11,6 +11,7 @@ import { weighDoubts } from './doubts.ts';
 import { finishRuns } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
 import { guessPlaces } from './guess-places.ts';
+import { inUnit } from './offer-places.ts';
 import { readSite } from './read-site.ts';
 import type { Item, Reading, RunState } from './reading.ts';
 import { settlePlaces } from './settle-places.ts';
@@ -93,12 +94,6 @@ function writeRun(run: RunState, reading: Reading, accounts: Accounts): Run {
 }
 
 const roundFeet = (feet: number | null): number | null => (feet === null ? null : Math.round(feet * 100) / 100);
-
-/** A flag with the places it offers in the unit of the counter. */
-const inUnit = (flag: Flag, unit: Draft['unit']): Flag =>
-  flag.about === 'at' && flag.offers
-    ? { ...flag, offers: flag.offers.map((offer) => ({ ...offer, label: `${offer.value} ${unit}` })) }
-    : flag;
 
 function writeObservation(item: Item, reading: Reading, accounts: Accounts, words: Words): Observation {
   const { tokens } = reading.phrases;

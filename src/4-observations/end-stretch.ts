@@ -1,7 +1,9 @@
 /** Where a stretch that was begun earlier comes to its end: "… and it lets go at fifty one." */
+
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { limitKinds, spotKinds } from './kind-roles.ts';
+import { placeOffers } from './offer-places.ts';
 import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { endingWords, endTold, tellsEnd } from './tell-ends.ts';
@@ -29,7 +31,7 @@ export function endOpenStretch(
       reason: 'distance-unsure',
       about: 'to',
       detail: 'where it ends was said much later, after other things',
-      offers: [{ value: feet, label: `${feet} ft` }],
+      offers: placeOffers(feet),
     });
   // "Belly at twenty. I'm under. We come up at twenty five.": out of the water is out of what held it.
   const outer = limitKinds.has(open.kind) && surfaces.test(sentence.text) ? outerStretch(reading, open) : null;

@@ -55,7 +55,7 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
       item.from,
       item.at === null
         ? `no place: ${item.evidence.placeRule}`
-        : `place ${item.at} ft (${item.basis ?? 'unknown'}): ${item.evidence.placeRule}`,
+        : `place ${item.at} ${reading.phrases.unit} (${item.basis ?? 'unknown'}): ${item.evidence.placeRule}`,
     ),
     ...item.evidence.notes.map((note) => leaf(reading, item.from, note)),
     ...item.respelled.map((entry) => leaf(reading, item.from, `heard "${entry.heard}", taken as ${entry.taken}`)),

@@ -2,9 +2,11 @@
  * What was given no place gets the likeliest, for the inspector to look at: a number near it that nothing else was read from, or
  * where the camera was just then. A guess is always flagged.
  */
+
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { limitKinds, neverAtStart, placelessKinds } from './kind-roles.ts';
+import { placeOffers } from './offer-places.ts';
 import { type Item, isPlaceGuessed, liveItems, NO_PLACE, PLACE_GUESSED, type Reading, SAME_PLACE } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -44,7 +46,7 @@ export function guessPlaces(reading: Reading): void {
         about: 'at',
         detail:
           said === null ? 'no distance was said; the camera was about here' : 'a number said near it may be its place',
-        offers: [{ value: feet, label: `${feet} ft` }],
+        offers: placeOffers(feet),
       });
     });
   }

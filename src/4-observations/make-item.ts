@@ -1,9 +1,11 @@
 /** Turns an accepted claim into an item with the evidence it rests on. */
+
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import { endKinds, placelessKinds } from './kind-roles.ts';
+import { placeOffers } from './offer-places.ts';
 import type { Placing } from './placing.ts';
 import { currentRun, DOUBTFUL_WORD, type Item, PLACE_GUESSED, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -83,6 +85,6 @@ function doubtNeighbour(reading: Reading, sentence: Sentence, item: Item): void 
     reason: 'distance-unsure',
     about: 'at',
     detail: 'the number said before it and the one after it may both be meant',
-    offers: [item.at, ...(other === null ? [] : [other])].map((feet) => ({ value: feet, label: `${feet} ft` })),
+    offers: placeOffers(item.at, ...(other === null ? [] : [other])),
   });
 }

@@ -1,9 +1,9 @@
 import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
-import type { CounterUnit } from '../3-phrases/distance/counter-unit.ts';
+import type { Unit } from '../../shared/wording/short.ts';
 import type { Item } from './reading.ts';
 
 /** "Roots at 23 ft" */
-export function nameOfObservation(item: Item, unit: CounterUnit): string {
+export function nameOfObservation(item: Item, unit: Unit): string {
   const place =
     item.at === null
       ? ''

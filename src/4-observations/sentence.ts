@@ -109,7 +109,7 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
   const bare = printed.filter((_, index) => isBare[index]);
   const stopped = printed.filter((_, index) => !isBare[index]);
   const placeFirst = bare.length > 0 && leanOfStretches(tokens, bare) + leanOf(tokens, stopped) >= 0;
-  const pauses = statementPauses(tokens, phrases).filter((at) => !isTorn(phrases, at - 1));
+  const pauses = bare.length > 0 ? statementPauses(tokens, phrases).filter((at) => !isTorn(phrases, at - 1)) : [];
   const bounds = printed.flatMap((stated, index) => {
     const within = isBare[index] ? pauses.filter((at) => at > stated.from && at < stated.to) : [];
     const held = [stated.from, ...within, stated.to];

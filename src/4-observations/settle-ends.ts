@@ -29,7 +29,7 @@ export function settleEnds(reading: Reading): void {
   for (const run of reading.runs) {
     const items = liveItems(reading, run.n).filter((item) => !item.evidence.isOnWayBack);
     const ends = items.filter((item) => endKinds[item.kind] !== undefined && item.status === 'present');
-    for (const one of ends) doubtPassed(run, one, items);
+    for (const one of ends) doubtPassed(reading, run, one, items);
     const end = ends.findLast((item) => !item.isWithdrawn);
     if (!end) continue;
     // "As far as I get, and I never saw the house": the line goes on, so it did not end there.
@@ -86,7 +86,7 @@ function moveEnd(end: Item, place: Point, items: readonly Item[]): void {
 }
 
 /** "You never forget to say where it stopped", with twenty feet of findings after it: nothing ended there. */
-function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
+function doubtPassed(reading: Reading, run: RunState, end: Item, items: readonly Item[]): void {
   const past = items.find(
     (item) => item.sentence > end.sentence && item.at !== null && end.at !== null && item.at > end.at + PAST_FEET,
   );
@@ -96,7 +96,11 @@ function doubtPassed(run: RunState, end: Item, items: readonly Item[]): void {
     end.isWithdrawn = true;
     if (run.end?.reason === endKinds[end.kind]) run.end = null;
   } else
-    end.flags.push({ reason: 'word-unsure', about: 'kind', detail: `the camera went on to ${past.at} ft after it` });
+    end.flags.push({
+      reason: 'word-unsure',
+      about: 'kind',
+      detail: `the camera went on to ${past.at} ${reading.phrases.unit} after it`,
+    });
 }
 
 /** "I never saw the main": what lies at the end of its run is there, however long after it is told. */

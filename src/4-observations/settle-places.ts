@@ -1,5 +1,7 @@
 /** What no reading may leave behind: a place before the start of the count, an end without a beginning, an end before it. */
+
 import { placelessKinds } from './kind-roles.ts';
+import { placeOffers } from './offer-places.ts';
 import { type Item, liveItems, type Reading } from './reading.ts';
 
 export function settlePlaces(reading: Reading): void {
@@ -32,9 +34,6 @@ function settleEnd(item: Item): void {
     reason: 'distance-unsure',
     about: 'at',
     detail: isToldBackwards ? `heard as ${at} to ${to}` : 'where it begins was not said plainly',
-    offers: [
-      { value: to, label: `${to} ft` },
-      ...(at === null || isToldBackwards ? [] : [{ value: at, label: `${at} ft` }]),
-    ],
+    offers: placeOffers(to, ...(at === null || isToldBackwards ? [] : [at])),
   });
 }

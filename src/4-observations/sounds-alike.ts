@@ -1,8 +1,10 @@
 /** Places whose number was heard only a little better than one that sounds like it ("fifty" and "fifteen"). */
+
 import type { Flag } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
 import { numberIn, soundsLikeNumber } from '../../shared/vocabulary/sounds-like-number.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
+import { placeOffers } from './offer-places.ts';
 import { type Item, liveItems, type Reading } from './reading.ts';
 
 /** Eight of eight wrong numbers lay nearer than this, and six of forty-two right ones (docs/hearing.md). */
@@ -32,7 +34,7 @@ export function soundsAlike(reading: Reading, item: Item, words: Words): Flag | 
         reason: 'distance-unsure',
         about,
         detail: `${other.heard} sounds like ${other.taken}`,
-        offers: [feet, swapped(feet)].map((value) => ({ value, label: `${value} ft` })),
+        offers: placeOffers(feet, swapped(feet)),
       };
     }
   return null;

@@ -3,8 +3,9 @@
  * always in the same order: then silence ends a statement though no stop is printed. With another it falls anywhere.
  */
 import type { Phrase } from '../3-phrases/phrase.ts';
+import { isSilentBefore } from '../3-phrases/token/silence.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { isSilentBefore, pausesAt } from './clause-start.ts';
+import { pausesAt } from './clause-start.ts';
 import { isPlace, isThing } from './pair-places.ts';
 
 /** Silences that tear so few words from the next one they need, of all, stand between statements too. */

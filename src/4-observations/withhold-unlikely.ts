@@ -1,8 +1,9 @@
 /**
  * What the rules name where a reader taught from examples is all but sure that nothing of the kind is said is not listed as a
- * finding: on talk neither had seen, five of six such findings were wrong. Its words are kept for the inspector to look at.
+ * finding: on talk neither had seen, four of five such findings were wrong. Its words are kept for the inspector to look at.
  */
 import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
+import type { Unit } from '../../shared/wording/short.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { endKinds } from './kind-roles.ts';
@@ -22,7 +23,9 @@ export function withholdUnlikely(reading: Reading): void {
     item.isWithdrawn = true;
     const run = reading.runs.find(({ n }) => n === item.run);
     if (run?.end && run.end.reason === endKinds[item.kind] && run.end.at === item.at) run.end = null;
-    const owner: Owner = { sort: 'unplaced', why: whyOf(item, reading.phrases.unit) };
+    const why = whyOf(item, reading.phrases.unit);
+    item.evidence.notes.push(why);
+    const owner: Owner = { sort: 'unplaced', why };
     reading.owners.forEach((other, token) => {
       if (other?.sort === 'item' && other.item === item) reading.owners[token] = owner;
     });
@@ -46,5 +49,5 @@ function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected }
   );
 }
 
-const whyOf = ({ kind, at }: Item, unit: string): string =>
+const whyOf = ({ kind, at }: Item, unit: Unit): string =>
   `may name ${kindTitle(kind).toLowerCase()}${at === null ? '' : ` at ${at} ${unit}`}, which a reader taught from examples does not find here`;

@@ -24,6 +24,16 @@ function findingsIn(breaths: readonly string[]): string[] {
 }
 
 describe('silences in talk without stops', () => {
+  const placed = [
+    'wye 11',
+    'roots 19',
+    'offset-joint 23',
+    'scale 31',
+    'crack 38',
+    'open-joint 44',
+    'main-connection 52',
+  ];
+
   it('keep the number with the thing said before it', () => {
     const breaths = [
       'wye on the left eleven',
@@ -34,15 +44,7 @@ describe('silences in talk without stops', () => {
       'open joint forty four',
       'and the main fifty two',
     ];
-    expect(findingsIn(breaths)).toEqual([
-      'wye 11',
-      'roots 19',
-      'offset-joint 23',
-      'scale 31',
-      'crack 38',
-      'open-joint 44',
-      'main-connection 52',
-    ]);
+    expect(findingsIn(breaths)).toEqual(placed);
   });
 
   it('keep the number with the thing said after it', () => {
@@ -55,15 +57,7 @@ describe('silences in talk without stops', () => {
       'forty four open joint',
       'fifty two and the main',
     ];
-    expect(findingsIn(breaths)).toEqual([
-      'wye 11',
-      'roots 19',
-      'offset-joint 23',
-      'scale 31',
-      'crack 38',
-      'open-joint 44',
-      'main-connection 52',
-    ]);
+    expect(findingsIn(breaths)).toEqual(placed);
   });
 
   it('tell nothing where they tear words apart', () => {

@@ -51,7 +51,7 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
     built;
   `,
   ordinal: spoken`
-    run; lot; number; no; unit; apartment; apt; suite; house; type; class; sdr; schedule; sched;
+    joint; joints; run; lot; number; no; unit; apartment; apt; suite; house; type; class; sdr; schedule; sched;
     str; photo; picture; item; job; day; step; page; exit; route; highway; building; line; defect; finding;
     crack number; age; aged; phone; extension; chapter; part; phase; option; plan; chamber; ward; district;
     channel; tape; clip; file; ticket; order; locator says; locator reads; locator puts it at;
@@ -68,8 +68,8 @@ export const beforeCount: Readonly<Record<string, readonly string[]>> = {
   `,
 };
 
-/** The same where nothing else is called so: "joint twelve" is counted, "offset joint, twelve" is not. */
-export const beforeCountAlone: readonly string[] = ['joint', 'joints'];
+/** Those of them that may end another name: "joint twelve" is counted, "offset joint twelve" is not. */
+export const mayEndName: ReadonlySet<string> = new Set(['joint', 'joints']);
 
 /** After a number: it is how long a thing is along the pipe. */
 export const lengthAfter: readonly string[] = spoken`

@@ -1,16 +1,16 @@
 /** Numbers that are no place in the pipe. Reading them keeps them from being taken for one. */
 
-import { CLAUSE_PAUSE_SECONDS, isEndOfClause, readRelative } from '../distance/read-feet.ts';
+import { isEndOfClause, readRelative } from '../distance/read-feet.ts';
 import { isCleanFor, isTravelled } from '../distance/travel.ts';
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { PhraseOf } from '../phrase.ts';
+import { isSilentBefore } from '../token/silence.ts';
 import { type Token, textOf } from '../token/token.ts';
-import { afterCount, beforeCount, beforeCountAlone, lengthAfter, lengthBefore, lengthVerbs } from './lexicon.ts';
+import { afterCount, beforeCount, lengthAfter, lengthBefore, lengthVerbs, mayEndName } from './lexicon.ts';
 
 const afterSets = Object.entries(afterCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
 const beforeSets = Object.entries(beforeCount).map(([what, words]) => ({ what, set: phraseSet(words) }));
-const aloneSet = phraseSet(beforeCountAlone);
 const feetUnit = phraseSet(['feet', 'foot', 'ft', '.']);
 
 const lengthUnit = phraseSet(lengthAfter);
@@ -92,7 +92,7 @@ function isDownLine(
 const isCalledSo = (tokens: readonly Token[], at: number): boolean =>
   at === 0 ||
   tokens[at - 1]!.breakAfter !== 'none' ||
-  tokens[at]!.pauseBeforeSeconds >= CLAUSE_PAUSE_SECONDS ||
+  isSilentBefore(tokens[at]) ||
   /^(at|the|this|that|from|past|to|by|on|in|and|is|'s)$/.test(tokens[at - 1]!.text);
 
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
@@ -115,12 +115,11 @@ export function readCount(tokens: readonly Token[], number: NumberPhrase): Phras
   }
   const hasUnit = phraseAfter(tokens, number.to, feetUnit) !== null;
   if (hasUnit) return null;
-  if (tokens[number.from]!.pauseBeforeSeconds >= CLAUSE_PAUSE_SECONDS) return null;
-  const alone = phraseBefore(tokens, number.from, aloneSet);
-  if (alone && isCalledSo(tokens, alone.from)) return make('ordinal', number.to);
+  if (isSilentBefore(tokens[number.from])) return null;
   for (const { what, set } of beforeSets) {
     const match = phraseBefore(tokens, number.from, set);
-    if (match && !match.text.endsWith(',') && !isTakenBack(tokens, number)) return make(what, number.to);
+    if (!match || match.text.endsWith(',') || isTakenBack(tokens, number)) continue;
+    if (!mayEndName.has(match.text) || isCalledSo(tokens, match.from)) return make(what, number.to);
   }
   return null;
 }

@@ -2,10 +2,9 @@
  * Which unit the camera's counter shows, by what is said after numbers, and the talk in that unit: a job in metres reads its
  * metres where another reads its feet, so that nothing after this has to know.
  */
+import type { Unit } from '../../../shared/wording/short.ts';
 import type { NumberPhrase } from '../number/read-number.ts';
 import type { Token } from '../token/token.ts';
-
-export type CounterUnit = 'ft' | 'm';
 
 const metre = /^(metre|meter)$/;
 const metres = /^(metres|meters)$/;
@@ -16,7 +15,7 @@ const endsOf = (tokens: readonly Token[], numbers: readonly NumberPhrase[]): Rea
   new Set(numbers.map(({ to }) => to).filter((to) => tokens[to - 1]?.breakAfter === 'none'));
 
 /** Metres when they are said after numbers more often than feet. */
-export function counterUnitOf(tokens: readonly Token[], numbers: readonly NumberPhrase[]): CounterUnit {
+export function counterUnitOf(tokens: readonly Token[], numbers: readonly NumberPhrase[]): Unit {
   const ends = [...endsOf(tokens, numbers)];
   const saidAfter = (...units: readonly RegExp[]): number =>
     ends.filter((at) => units.some((unit) => unit.test(tokens[at]?.text ?? ''))).length;
@@ -27,7 +26,7 @@ export function counterUnitOf(tokens: readonly Token[], numbers: readonly Number
 export function inCounterUnit(
   tokens: readonly Token[],
   numbers: readonly NumberPhrase[],
-  unit: CounterUnit,
+  unit: Unit,
 ): readonly Token[] {
   if (unit === 'ft') return tokens;
   const ends = endsOf(tokens, numbers);

@@ -1,6 +1,7 @@
 /** A number with its foot unit, and the way from somewhere that may follow it. */
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
+import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
 import { relativeAfter } from './lexicon.ts';
 
@@ -105,10 +106,5 @@ export function readRelative(
   return isAnother ? { sign: 1, needsAnchor: false, to } : null;
 }
 
-/** Silence that ends a clause where nothing is printed, in seconds. */
-export const CLAUSE_PAUSE_SECONDS = 0.45;
-
 export const isEndOfClause = (tokens: readonly Token[], at: number): boolean =>
-  at >= tokens.length ||
-  (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' ||
-  (tokens[at]?.pauseBeforeSeconds ?? 0) >= CLAUSE_PAUSE_SECONDS;
+  at >= tokens.length || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);

@@ -5,12 +5,13 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
+import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
-import { another, CLAUSE_PAUSE_SECONDS, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isCleanFor, isTravelled } from './travel.ts';
 
@@ -286,7 +287,7 @@ const countLeads =
 
 function isOpening(context: PlaceContext, at: number): boolean {
   if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
-  if ((context.tokens[at]?.pauseBeforeSeconds ?? 0) >= CLAUSE_PAUSE_SECONDS) return true;
+  if (isSilentBefore(context.tokens[at])) return true;
   const before = context.tokens[at - 1]?.text ?? '';
   return context.endsPhraseAt(at) || !countLeads.test(before);
 }
