@@ -30,7 +30,7 @@ interface Reason {
 const correctedAloud: Reason = {
   reason: 'corrected',
   about: 'at',
-  detail: 'corrected aloud: check which value is meant',
+  detail: 'check which of the values said is meant',
 };
 
 /** The part of a feature's name before the colon, and what to tell the inspector when it weighs most. */
