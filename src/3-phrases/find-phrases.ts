@@ -185,7 +185,9 @@ export function findPhrases(words: readonly Word[]): Phrases {
 
   const holdsThing = (from: number, to: number): boolean =>
     things.some((thing) => thing.family === 'thing' && thing.source === 'word' && thing.from >= from && thing.to <= to);
-  const joined = joinPlaces(tokens, whole, holdsThing).filter((place) => !isAnnounced(place));
+  const firstThing = (from: number, to: number): Thing | undefined =>
+    things.find((thing) => thing.from >= from && thing.to <= to);
+  const joined = joinPlaces(tokens, whole, holdsThing, firstThing).filter((place) => !isAnnounced(place));
   // "From zero to seven" denies nothing.
   const isNought = (match: { from: number; to: number; rule: string }): boolean =>
     match.rule === 'zero' && joined.some((place) => place.from <= match.from && place.to >= match.to);

@@ -66,7 +66,7 @@ export function resolveRelative(
       (item) => item.at !== null && item.kind.split('-').some((word) => anchorWords.split(' ').includes(word)),
     );
     const feet = anchors[0]?.feet ?? named?.at ?? (meansLast ? lastStretch(reading, run)?.feet : undefined);
-    return make((feet ?? 0) + (relative.feet ?? 0), feet === undefined);
+    return make((feet ?? basePlace(reading, run, phrase)) + (relative.feet ?? 0), feet === undefined);
   }
   const anchor = anchors[0];
   // "Six feet from the cleanout": the opening the camera went in by is where the counter begins.
@@ -142,6 +142,10 @@ function anchorPlaces(
   for (const phrase of inside) {
     if (phrase.family === 'distance')
       found.push({ feet: phrase.distance.feet, toFeet: phrase.distance.toFeet, token: phrase.from });
+    if (phrase.family === 'material') {
+      const begun = items.findLast(({ fields }) => fields.material === phrase.material || fields.toMaterial === phrase.material);
+      if (begun && begun.at !== null) found.push({ feet: begun.at, toFeet: null, token: phrase.from });
+    }
     if (phrase.family !== 'thing' || (claim && phrase.from === claim.from)) continue;
     const words = tokens.slice(Math.max(anchor.from, phrase.from - 2), phrase.from).map((token) => token.text);
     const item = chooseItem(
@@ -156,8 +160,27 @@ function anchorPlaces(
     const at = text.findIndex((_, index) => words.every((word, offset) => text[index + offset] === word));
     if (at >= 0) found.push({ feet: landmark.feet, toFeet: null, token: anchor.from + at });
   }
+  if (found.length === 0) {
+    const item = spokenAs(reading, items, text);
+    if (item && item.at !== null) found.push({ feet: item.at, toFeet: item.fields.to, token: anchor.from });
+  }
   return found.sort((a, b) => a.token - b.token);
 }
+
+const noName =
+  /^(the|that|this|those|these|it|them|there|here|a|an|my|our|your|first|second|third|last|one|little|big|old|same|end|start|edge|of|where|was|is|'s|we|i|and|at|to|in|on|from|past|feet|foot|right|left|top|bottom)$/;
+
+/** "Three past that egg": what was spoken of with the same word, though the word names no kind. */
+function spokenAs(reading: Reading, items: readonly Item[], words: readonly string[]): Item | undefined {
+  const { tokens } = reading.phrases;
+  const names = words.filter((word) => word.length > 2 && !noName.test(word)).map(stem);
+  if (names.length === 0) return undefined;
+  return items.findLast((item) =>
+    [item, ...item.again].some(({ from, to }) => tokens.slice(from, to).some(({ text }) => names.includes(stem(text)))),
+  );
+}
+
+const stem = (word: string): string => word.replace(/(ed|ing|y|s)$/, '');
 
 function chooseItem(items: readonly Item[], words: readonly string[]): Item | undefined {
   if (words.includes('first')) return items[0];

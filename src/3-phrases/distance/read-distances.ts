@@ -35,14 +35,21 @@ function rangeWords(tokens: readonly Token[], first: Place, second: Place, holds
 
 /** Whether something is named between two tokens. */
 type HoldsThing = (from: number, to: number) => boolean;
+/** The first thing named between two tokens. */
+export type FirstThing = (from: number, to: number) => { readonly from: number; readonly to: number } | undefined;
 
 /** Turns places into distance and relative phrases. */
-export function joinPlaces(tokens: readonly Token[], places: readonly Place[], holdsThing: HoldsThing): Phrase[] {
+export function joinPlaces(
+  tokens: readonly Token[],
+  places: readonly Place[],
+  holdsThing: HoldsThing,
+  firstThing: FirstThing,
+): Phrase[] {
   const phrases: Phrase[] = [];
   for (let index = 0; index < places.length; index += 1) {
     const first = places[index]!;
     if (first.sign !== null) {
-      phrases.push(relativePhrase(tokens, first));
+      phrases.push(relativePhrase(tokens, first, firstThing));
       continue;
     }
     const second = places[index + 1];
@@ -143,6 +150,18 @@ function distancePhrase(first: Place, second: Place | null, rule: string): Phras
 }
 
 const ANCHOR_WORDS = 9;
+/** A name begins so soon after the words that lead to it, in tokens ("past the first little wye"). */
+const NAME_TOKENS = 4;
+
+/** Where the one thing that a way is counted from is named: what comes after its name is told of another. */
+function nameEnd(tokens: readonly Token[], from: number, firstThing: FirstThing): number {
+  const whole = anchorEnd(tokens, from);
+  if (/^(it|them|there)$/.test(tokens[from]?.text ?? '')) return Math.min(whole, from + 1);
+  const thing = firstThing(from, whole);
+  if (thing === undefined) return whole;
+  if (thing.from - from < NAME_TOKENS) return Math.min(whole, thing.to);
+  return Math.min(whole, from + 2);
+}
 
 function anchorEnd(tokens: readonly Token[], from: number): number {
   let to = from;
@@ -157,8 +176,8 @@ function anchorEnd(tokens: readonly Token[], from: number): number {
   return to;
 }
 
-function relativePhrase(tokens: readonly Token[], place: Place): PhraseOf<'relative'> {
-  const anchor = place.needsAnchor ? { from: place.to, to: anchorEnd(tokens, place.to) } : null;
+function relativePhrase(tokens: readonly Token[], place: Place, firstThing: FirstThing): PhraseOf<'relative'> {
+  const anchor = place.needsAnchor ? { from: place.to, to: nameEnd(tokens, place.to, firstThing) } : null;
   return {
     family: 'relative',
     from: place.from,

@@ -12,6 +12,7 @@ import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
 import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
+import { readBareWay } from './read-bare-way.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isCleanFor, isTravelled } from './travel.ts';
 
@@ -173,7 +174,21 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
       ...respelling,
     };
   }
-  if (number.isFraction || number.isVague || isOtherAmount(tokens, number)) return null;
+  if (number.isFraction || isOtherAmount(tokens, number)) return null;
+  const way = readBareWay(tokens, number);
+  if (way !== null)
+    return {
+      from: number.from,
+      to: way.to,
+      feet: number.value,
+      frame: 'bare',
+      sign: way.sign,
+      needsAnchor: way.needsAnchor,
+      ...(way.isInside ? { isInside: true } : {}),
+      isEnd: false,
+      ...respelling,
+    };
+  if (number.isVague) return null;
   const stepTo = bareStepTo(tokens, number);
   if (stepTo !== null)
     return {
