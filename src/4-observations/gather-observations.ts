@@ -59,7 +59,9 @@ function readSentence(reading: Reading, whole: Sentence): void {
     phrases: whole.phrases
       .filter(
         (phrase) =>
-          !denied.includes(phrase) && !replacements.some((pair) => pair.old === phrase || isCorrectingNo(pair, phrase)),
+          !denied.includes(phrase) &&
+          !namesAnchor(whole, phrase) &&
+          !replacements.some((pair) => pair.old === phrase || isCorrectingNo(pair, phrase)),
       )
       .map((phrase) => replacements.find((pair) => pair.said === phrase)?.by ?? phrase),
   };
@@ -83,6 +85,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     ? []
     : found.claims.filter(
         (claim) =>
+          !isAnchorOnly(sentence, claim) &&
           !isOpeningOnly(reading, claim, isRunTalk) &&
           !isShutOpening(claim, found.claims) &&
           !endsAddress(reading.phrases, claim.to - 1, isBefore) &&
@@ -158,6 +161,20 @@ function saidFirst(
     isAhead: touched.length > 0 && claims.every((claim) => claim.from >= phrase.to),
   }));
 }
+
+/** "Three feet into the iron": the material says from where it is counted, not what the pipe is now. */
+const namesAnchor = ({ phrases }: Sentence, phrase: Phrase): boolean =>
+  phrase.family === 'material' && isInAnchor(phrases, phrase);
+
+const isInAnchor = (phrases: readonly Phrase[], { from, to }: { from: number; to: number }): boolean =>
+  phrasesOf(phrases, 'relative').some(
+    ({ relative: { anchor, shape } }) =>
+      anchor !== null && /^(offset|inside)$/.test(shape) && anchor.from <= from && anchor.to >= to,
+  );
+
+/** "Four past the wye there's a crack": the wye was found before, and is only counted from. */
+const isAnchorOnly = ({ phrases }: Sentence, claim: Claim): boolean =>
+  claim.things.every((thing) => isInAnchor(phrases, thing));
 
 /** "From 18 to 24, no, make it 26": the "no" takes back a value and denies nothing. */
 const isCorrectingNo = (pair: Replacement, phrase: Phrase): boolean =>

@@ -143,7 +143,9 @@ function anchorPlaces(
     if (phrase.family === 'distance')
       found.push({ feet: phrase.distance.feet, toFeet: phrase.distance.toFeet, token: phrase.from });
     if (phrase.family === 'material') {
-      const begun = items.findLast(({ fields }) => fields.material === phrase.material || fields.toMaterial === phrase.material);
+      const begun = items.findLast(
+        ({ fields }) => fields.material === phrase.material || fields.toMaterial === phrase.material,
+      );
       if (begun && begun.at !== null) found.push({ feet: begun.at, toFeet: null, token: phrase.from });
     }
     if (phrase.family !== 'thing' || (claim && phrase.from === claim.from)) continue;

@@ -107,7 +107,7 @@ export const isPulledBack = (tokens: readonly Token[], at: number): boolean =>
 const inside = phraseSet(insideAfter);
 /** What is the pipe itself, or not in it: "five feet into the line" is a place. */
 const wholeLine =
-  /^(line|pipe|run|lateral|sewer|drain|ground|street|yard|house|wall|hill|main|clay|pvc|abs|iron|cast|plastic|system|job|inspection|video)$/;
+  /^(line|pipe|run|lateral|sewer|drain|ground|street|yard|house|wall|hill|main|system|job|inspection|video)$/;
 
 /** "four feet into the liner": the token after "into", or null. */
 export function readInside(tokens: readonly Token[], at: number): number | null {

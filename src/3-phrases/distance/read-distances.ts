@@ -153,14 +153,19 @@ const ANCHOR_WORDS = 9;
 /** A name begins so soon after the words that lead to it, in tokens ("past the first little wye"). */
 const NAME_TOKENS = 4;
 
+/** What may stand before the name itself: "the first little wye", "the end of that old liner". */
+const describes =
+  /^(the|that|this|those|these|a|an|my|our|your|his|her|first|second|third|fourth|last|other|next|previous|same|one|two|big|little|small|tiny|bad|nasty|ugly|old|new|long|short|left|right|top|bottom|upper|lower|heavy|light|said|main|of|in|end|start|edge|lip|mouth|far|near)$/;
+
 /** Where the one thing that a way is counted from is named: what comes after its name is told of another. */
 function nameEnd(tokens: readonly Token[], from: number, firstThing: FirstThing): number {
   const whole = anchorEnd(tokens, from);
   if (/^(it|them|there)$/.test(tokens[from]?.text ?? '')) return Math.min(whole, from + 1);
   const thing = firstThing(from, whole);
   if (thing === undefined) return whole;
-  if (thing.from - from < NAME_TOKENS) return Math.min(whole, thing.to);
-  return Math.min(whole, from + 2);
+  const isNamed =
+    thing.from - from < NAME_TOKENS && tokens.slice(from, thing.from).every(({ text }) => describes.test(text));
+  return Math.min(whole, isNamed ? thing.to : from + 2);
 }
 
 function anchorEnd(tokens: readonly Token[], from: number): number {

@@ -11,8 +11,8 @@ import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
-import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { readBareWay } from './read-bare-way.ts';
+import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
 import { isCleanFor, isTravelled } from './travel.ts';
 
