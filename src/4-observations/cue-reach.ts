@@ -3,6 +3,7 @@ import { REACH_TOKENS } from '../3-phrases/assertion/lexicon.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
+import { deniesBefore, endsDenial } from './denial-reach.ts';
 import type { Sentence } from './sentence.ts';
 
 export type Cue = PhraseOf<'assertion'>;
@@ -46,7 +47,7 @@ export function reachesForward(
       spent = 0;
       continue;
     }
-    if (stoppers.test(tokens[at]?.text ?? '')) return false;
+    if (stoppers.test(tokens[at]?.text ?? '') || endsDenial(cue, at, tokens)) return false;
     if (
       at > cue.to &&
       openers.test(tokens[at]?.text ?? '') &&
@@ -58,6 +59,7 @@ export function reachesForward(
     spent += 1;
   }
   if (tokens[claim.from - 1]?.breakAfter === 'comma' && cue.to === claim.from) return false;
+  if (endsDenial(cue, claim.from, tokens)) return false;
   const isPlaceBetween = sentence.phrases.some(
     (phrase) => phrase.family === 'distance' && phrase.from >= cue.to && phrase.to <= claim.from,
   );
@@ -73,6 +75,7 @@ export function reachesBackward(
 ): boolean {
   const end = Math.max(...claim.things.map((thing) => thing.to).filter((to) => to <= cue.from), -1);
   if (end < 0) return false;
+  if (cue.cue.axis === 'denied' && !deniesBefore(cue, claims, sentence, tokens)) return false;
   if (cue.cue.axis === 'denied' && standsBefore(cue, claim, claims, tokens)) return true;
   if (claims.some((other) => other !== claim && other.from >= end && other.to <= cue.from)) return false;
   const gap = tokens.slice(end, cue.from);

@@ -240,6 +240,8 @@ export function openingCorrection(sentence: Sentence, tokens: readonly Token[]):
   const opening = phrasesOf(sentence.phrases, 'correction').find(
     (cue) =>
       cue.cue.act === 'replace' &&
+      // "No main today": the word is part of what is named.
+      !sentence.phrases.some((phrase) => phrase.family === 'thing' && phrase.from <= cue.from && phrase.to >= cue.to) &&
       tokens
         .slice(sentence.from, cue.from)
         .every((token) => /^(oh|okay|um|uh|well|ah|hm|hmm|and|so|but|yeah|now|wait|hang|on)$/.test(token.text)),

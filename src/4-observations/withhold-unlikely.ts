@@ -36,9 +36,13 @@ export function withholdUnlikely(reading: Reading): void {
  * Denials, doubts and corrections are what the rules are for, and so is what goes on about something named before: there
  * their word stands.
  */
-function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected }: Item): boolean {
+function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected, basis, evidence }: Item): boolean {
   const { phrases } = sentences[sentence]!;
   if (status === 'suspected' || corrected.length > 0) return true;
+  // It knows words, and a bend is often told by a number.
+  if (evidence.rule.includes('<angle>')) return true;
+  // Where the line ends is told in as few words.
+  if (evidence.source === 'word' && basis === 'spoken' && isEnd(kind)) return true;
   // What a pipe is made of is told in so few words that they say little.
   if (kindTakes(kind, 'material')) return true;
   if (!phrases.some(({ family }) => names.has(family))) return true;
@@ -48,6 +52,8 @@ function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected }
       (phrase.family === 'assertion' && (phrase.cue.axis === 'denied' || phrase.cue.axis === 'hedged')),
   );
 }
+
+const isEnd = (kind: string): boolean => endKinds[kind] !== undefined && endKinds[kind] !== 'stopped';
 
 const whyOf = ({ kind, at }: Item, unit: Unit): string =>
   `may name ${kindTitle(kind).toLowerCase()}${at === null ? '' : ` at ${at} ${unit}`}, which a reader taught from examples does not find here`;

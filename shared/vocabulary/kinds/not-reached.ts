@@ -38,6 +38,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     rest|remainder|last_bit|last_part|last_stretch of|to|out * street|main|it|line|pipe|way|tank|lateral i|we? unseen|uninspected|not_seen|not_inspected|not_viewed|couldn't_see|couldn't_inspect|didn't_see|did_not_see|could_not_see|could_not_inspect;
     never|didn't|did_not|couldn't got|get there; never|didn't|couldn't get|got|make_it|made_it that_far|all_the_way; fell short of the main|mane|maine|city|street|house|tank|connection|tap|public_sewer|sewer|manhole|septic|building|city_main|city_connection;
     to the main unseen;
+    no main|mane|city_main|city_sewer|sewer|street|house|building|tank|manhole|connection|city_connection|tap $; no main|mane|city_main|city_sewer|sewer|street|house|building|tank|manhole|connection|city_connection|tap today|tonight|for_today|this_time|on_this_one|on_this_run|this_trip|for_us|for_you|then|i'm_afraid|i_'m_afraid|,;
     did_not|didn't|haven't|have_not|couldn't|could_not|never|can't|cannot|not|wasn't_able_to|unable_to|don't_get|hasn't|failed_to reach|reached|get_to|make_it_to|made_it_to|got_to|see|saw|find|make|made the main|city|street|house|tank|connection|tap|public|manhole|sewer|road|building|septic|rest|other_end|end|main|city_main|curb|stack|foundation|wall;
     didn't|did_not|couldn't|never|not|haven't|can't * reach|reached|make_it|made_it|get_to|got_to|get_out_to the main|city|street|house|tank|connection|tap|public|manhole|sewer|building;
     never|didn't|did_not make|made|get|got it|there|out|that_far;
@@ -49,6 +50,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     main|city|street|house|tank|connection|sewer|manhole 's not been? reached|seen|located|found|inspected|viewed;
   `,
   notWords: spoken`
+    no main|mane|sewer|street|house|building|tank|manhole|connection|tap , but|just|yet|only; septic , so|and? no|there_'s_no main|sewer|city; septic so|and|, no|there_'s_no main|sewer|city;
     they|it|liner|lining|lining_crew|installers|somebody|someone|repair|patch|water|sewage|belly|roots stop|stops|stopped|quit|quits|end|ends|ended * short of the;
     see the end of; see the rest of;
     he|she|they|who never|didn't made|make|got|get it|there|to|out; inches short of the; he never made it to; she never made it to; they never made it to;
@@ -65,11 +67,15 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
       { text: 'We did not reach the main.', gives: { at: null } },
       { text: 'Stopped at 54, never made it to the main.', gives: [{ kind: 'stopped', at: 54 }, { at: 54 }] },
       { text: 'Main not reached, sixty six feet.', gives: { at: 66 } },
+      { text: 'Stopped at fifty one. So no main today.', gives: [{ kind: 'stopped', at: 51 }, { at: 51 }] },
+      { text: 'Dead stop at twenty seven, no house.', gives: [{ kind: 'stopped', at: 27 }, { at: 27 }] },
       { text: "Forty feet, didn't make it to the tank.", gives: { at: 40 } },
     ],
     never: [
       "If you can't reach the main you have to say so in the report.",
       'He never made it to the closing.',
+      'No main yet, I keep pushing.',
+      "It's septic, so no main.",
       "I couldn't reach the owner.",
       'We reached the main at sixty.',
     ],

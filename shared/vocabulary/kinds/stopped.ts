@@ -47,7 +47,7 @@ export const stopped = {
     is|was all i|we|she|it get|could_get|can_get|'ll_get|will_give|could_do;
     terminating|abandoning|aborting|terminated|abandoned|aborted the? survey|inspection|run|push|here|there|at|due|because; hits|hit it|that|this|something|there and bounces|stops|quits|stopped;
     no way the|this|my|that camera|head|thing is|'s going|getting|passing|making; that 's where it|she|the_camera|i jams|hangs|sticks|quits|gives_up|gave_up;
-    stuck at;
+    stuck at; run|ran|running|am|'m|'re|are|all? out of cable|rod|rods|hose|push_rod|reel|line|footage at|here|there; ^ out of cable|rod|rods|hose|push_rod|reel; cable|rod|reel|hose 's|is all? out|gone|done $; cable|rod|reel|hose 's|is all? out|gone|done at|here|there;
     would_not|wouldn't|doesn't_want_to|does_not_want_to|refuses_to|refused_to|ain't_gonna|not_gonna|not_going_to|don't_want_to get|go|pass|push|make|move|advance|fit|squeeze past|by|through|around|further|farther|any_further|any_farther|on|over|it_past|it_by|it_through|beyond|any_more;
     can't|cannot|couldn't|could_not|unable_to|not_able_to|won't|wouldn't|would_not|will_not|did_not|didn't continue|advance|proceed|progress;
     can't|cannot|couldn't|could_not|unable_to|not_able_to go|pass|push|get|travel more|no_more|no_further|no_farther|past_here|past_there|past_this|past_that;
@@ -97,7 +97,7 @@ export const stopped = {
     stop there; stop right there; stopped to look; stopped to; stopped by; stopped in; stopped at the store;
     stopped at the; stop me; stop at the|a|his|her|night; can't get over; can't get enough; can't go wrong; can't push that;
     can't push up; can't make out; won't get into; can't get a; couldn't get a; can't get my; stopped for;
-    iron stops; pipe stops; clay stops; liner stops; belly stops; i have to stop for; i stopped; water stopped;
+    iron stops; pipe stops; clay stops; liner stops; belly stops; i have to stop for; water stopped;
     stopped raining; stopped running; stopped up; rain stopped; has stopped; stopped working; stuck on;
     stuck in; stuck up; hung up on; hung up the; hung up my; my kid stuck; can't get it open;
     couldn't get it open; can't get it off; won't come off; won't open; can't get past how; can't make it to;
@@ -105,7 +105,7 @@ export const stopped = {
     can't get in; couldn't get in; can't get into; can't fit a; can't fit my; 
     just barely squeeze; no further findings; no further comment; stuck behind; got stuck behind; stop it;
     can't get out; couldn't get out; full stop period; wedged in the door; can't get to; couldn't get to;
-    getting|going nowhere with|on the|my|this permit|phone|call|owner; car|truck|van|machine|engine|reel won't go|move|budge|start; where we|i stop for|eating; it won't go off|away|in_the|up_in_price|back; lid|cap|plug|cover|cleanout|bolt|nut won't|wouldn't|doesn't go|move|budge;
+    that|which|it|just goes|going|go nowhere; don't|doesn't|didn't go nowhere|anywhere; getting|going nowhere with|on the|my|this permit|phone|call|owner; car|truck|van|machine|engine|reel won't go|move|budge|start; where we|i stop for|eating; it won't go off|away|in_the|up_in_price|back; lid|cap|plug|cover|cleanout|bolt|nut won't|wouldn't|doesn't go|move|budge;
     it 's|is jammed|wedged full|solid|tight|up|with;
   `,
   examples: {

@@ -1,6 +1,4 @@
-/** Who
-      'An offset, for the folks watching, is when one pipe drops below the other.',
-      'The last guy wrote up a break that was never there.',le sentences: what is claimed in spite of the words round it, what is doubted, and what is not claimed at all. */
+/** Whole sentences: what is claimed in spite of the words round it, what is doubted, and what is not claimed at all. */
 import type { SentenceExamples } from '../example.ts';
 
 export const examples = {
@@ -32,6 +30,18 @@ export const examples = {
       gives: { kind: 'break', at: 46, status: 'suspected' },
     },
     { text: "Looks like a break at 22 but it isn't.", gives: [] },
+    { text: "At twenty two, oh no there's a hole in the bottom.", gives: { kind: 'hole', at: 22, position: 'bottom' } },
+    { text: 'At forty, a hole, no pipe at all on the bottom.', gives: { kind: 'hole', at: 40, position: 'bottom' } },
+    { text: 'At thirty, an offset, no roots in it.', gives: { kind: 'offset-joint', at: 30 } },
+    { text: 'Nothing for twelve feet and I am in the main at fifty.', gives: { kind: 'main-connection', at: 50 } },
+    { text: "At eighteen there's a wye that goes nowhere.", gives: { kind: 'wye', at: 18 } },
+    {
+      text: 'Thirty eight, caved in, no way through.',
+      gives: [
+        { kind: 'collapse', at: 38 },
+        { kind: 'stopped', at: 38 },
+      ],
+    },
     { text: 'No problem, here come the roots at nineteen feet.', gives: { kind: 'roots', at: 19 } },
     { text: "No doubt about it, that's a crack at 26.", gives: { kind: 'crack', at: 26 } },
     { text: "Not gonna lie, that's a big belly at thirty three.", gives: { kind: 'belly', at: 33 } },
@@ -108,6 +118,9 @@ export const examples = {
     'Possible crack at 27. That crack at 27 turned out to be a hair.',
     'I do not see any roots, cracks or offsets through here.',
     'Cracks I am not seeing.',
+    'An offset, for the folks watching, is when one pipe drops below the other.',
+    'The last guy wrote up a break that was never there.',
+    'Roots no, cracks no, bellies no.',
     'Collapse, there is none.',
     'Roots on this run. None.',
     'As for grease, nothing.',
