@@ -11,7 +11,7 @@ import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { placeOffers } from './offer-places.ts';
 import { readNearest } from './read-nearest.ts';
-import { DOUBTFUL_WORD, type Item, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
+import { DOUBTFUL_WORD, type Item, LIKENESS, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
 import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
 
@@ -132,6 +132,12 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
     });
   if (hearing !== null && hearing < UNSURE_WORD)
     addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
+  if (item.evidence.rule === LIKENESS)
+    addFlag(item, {
+      reason: 'word-unsure',
+      about: 'kind',
+      detail: 'no word for it is known: taken for this by its likeness to other talk',
+    });
   if (item.evidence.notes.includes(DOUBTFUL_WORD))
     addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'named by a word that may mean something else' });
   const other = item.evidence.notes.find((note) => saidOtherwise.test(note));

@@ -40,12 +40,15 @@ import { cutSentences, type Sentence } from './sentence.ts';
 import { leanOf } from './speaker-habit.ts';
 import { endsAddress, isInStreetName } from './street-names.ts';
 import { givesAnew, withdraw } from './take-back.ts';
+import { nameByLikeness } from './taught/name-by-likeness.ts';
+import { readTaught } from './taught/read-taught.ts';
 
 /** Reads the whole talk. */
 export function gatherObservations(phrases: Phrases): Reading {
-  const sentences = cutSentences(phrases);
+  const taught = readTaught(phrases);
+  const sentences = nameByLikeness(cutSentences(phrases), taught);
   const plan = planPlaces(sentences, phrases, leanOf(phrases.tokens, sentences));
-  const reading = startReading(phrases, sentences, plan, findEnding(sentences));
+  const reading = startReading(phrases, sentences, taught, plan, findEnding(sentences));
   for (const sentence of reading.sentences) readSentence(reading, sentence);
   return reading;
 }

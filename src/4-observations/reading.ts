@@ -17,7 +17,7 @@ import type { DistanceFrame } from '../3-phrases/phrase.ts';
 import type { PlacePlan } from './plan-places.ts';
 import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
-import { readTaught, type TaughtReading } from './taught/read-taught.ts';
+import type { TaughtReading } from './taught/read-taught.ts';
 
 export interface Fields {
   to: number | null;
@@ -202,13 +202,14 @@ export const emptyFields = (): Fields => ({
 export function startReading(
   phrases: Phrases,
   sentences: readonly Sentence[],
+  taught: TaughtReading,
   plan: PlacePlan,
   ending: Ending,
 ): Reading {
   return {
     phrases,
     sentences,
-    taught: readTaught(phrases),
+    taught,
     plan,
     runPlan: null,
     runs: [],
@@ -244,6 +245,8 @@ export const NO_PLACE = /^(no place said|nothing but the start was placed yet|mo
 export const PLACE_GUESSED = 'place guessed';
 /** A note of an item that only a doubtful word names. */
 export const DOUBTFUL_WORD = 'a doubtful word';
+/** The rule that names what only its likeness to other talk names. */
+export const LIKENESS = 'by its likeness to other talk';
 export const isPlaceGuessed = (item: Item): boolean => item.evidence.notes.includes(PLACE_GUESSED);
 
 /** How an item was placed whose number came in a sentence of its own after it. */

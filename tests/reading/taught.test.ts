@@ -120,4 +120,15 @@ describe('where the rules and the taught reader differ', () => {
     expect(kinds).toEqual([]);
     expect(unplaced).toEqual(['may be belly, by its likeness to other talk']);
   });
+
+  it('a statement in unknown words is named by its likeness, with its place, and flagged', () => {
+    const { observations } = draftSentence('At nine I feel a little step.');
+    const step = observations.find(({ kind }) => kind === 'offset-joint');
+    expect(step?.at).toBe(9);
+    expect(step?.review.map(({ reason }) => reason)).toContain('word-unsure');
+  });
+
+  it('bare readings of the counter are likened to nothing', () => {
+    expect(found('Thirty one, thirty five, a long run of it.').kinds).toEqual([]);
+  });
 });

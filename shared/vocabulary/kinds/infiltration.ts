@@ -55,7 +55,10 @@ export const infiltration = {
       { text: 'Clear water dripping from the crown at 39.', gives: { at: 39, position: 'top' } },
       { text: "There's a leak at 28 on the right.", gives: { at: 28, position: 'right' } },
     ],
-    unsure: [{ text: 'Maybe some infiltration at 17.', gives: { at: 17, status: 'suspected' }, flag: 'suspected' }],
+    unsure: [
+      { text: "There's inflation at twenty seven feet.", gives: { at: 27 }, flag: 'word-unsure' },
+      { text: 'Maybe some infiltration at 17.', gives: { at: 17, status: 'suspected' }, flag: 'suspected' },
+    ],
     never: [
       'She has water running in the kitchen.',
       'Clay lets groundwater in.',
@@ -63,7 +66,6 @@ export const infiltration = {
       'The kitchen faucet is dripping.',
       'The basement leaks when it rains, she says.',
     ],
-    notYet: [{ text: "There's inflation at twenty seven feet.", gives: { at: 27 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'Water or soil from outside comes into the pipe, so the wall or a joint is not tight.',

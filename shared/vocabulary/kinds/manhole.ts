@@ -35,6 +35,7 @@ export const manhole = {
       { text: 'We come out into the city manhole at eighty four.', gives: { at: 84 } },
       { text: "There's the manhole, seventy seven and a half.", gives: { at: 77.5 } },
     ],
+    unsure: [{ text: 'We come into a mainhole at sixty feet.', gives: { at: 60 }, flag: 'word-unsure' }],
     never: [
       'The crew parked over the manhole.',
       'I had to park right on top of the manhole.',
@@ -42,7 +43,6 @@ export const manhole = {
       "There's no manhole on this street.",
       'They would have to bring a jetter in from the manhole.',
     ],
-    notYet: [{ text: 'We come into a mainhole at sixty feet.', gives: { at: 60 }, flag: 'word-unsure' }],
   },
   report: {
     meaning: 'The line meets a manhole here.',

@@ -4,7 +4,8 @@
  */
 import type { Phrases } from '../../3-phrases/find-phrases.ts';
 
-const NUMBER = '#';
+/** Stands for every number. */
+export const NUMBER = '#';
 const START = '^';
 const END = '$';
 /** Pieces of words, in letters. The edges of a word count as letters. */

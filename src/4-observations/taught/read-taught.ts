@@ -9,7 +9,7 @@ import { z } from 'zod';
 import { modelsFolder } from '../../2-words/model-files.ts';
 import type { Phrases } from '../../3-phrases/find-phrases.ts';
 import type { Sentence } from '../sentence.ts';
-import { featuresOfWord, pairsOf, plainWords, wordsBetween } from './features.ts';
+import { featuresOfWord, NUMBER, pairsOf, plainWords, wordsBetween } from './features.ts';
 import type { Taught } from './teach.ts';
 
 /** In `models/`, written by `npm run teach`. */
@@ -29,6 +29,8 @@ const WINDOW_STEP = 8;
 export interface TaughtReader {
   /** The chance, from 0 to 1, that `words` find a thing of each kind, by the kind's name. */
   chances(words: readonly string[]): ReadonlyMap<string, number>;
+  /** How much a word alone speaks for a kind. */
+  weight(word: string, kind: string): number;
 }
 
 /** Makes a reader of what was taught. What it worked out of a word is kept: most words come again and again. */
@@ -58,6 +60,7 @@ export function makeReader({ kinds, bias, weights }: Taught): TaughtReader {
         }),
       );
     },
+    weight: (word, kind) => weighWord(word).sums[kinds.indexOf(kind)] ?? 0,
   };
 }
 
@@ -71,6 +74,10 @@ function shippedReader(): TaughtReader {
 export interface TaughtReading {
   /** The chance that the sentence finds a thing of each kind, by the kind's name. */
   chances(sentence: Sentence): ReadonlyMap<string, number>;
+  /** The chance of a kind when the numbers of the sentence are left out. */
+  chanceOfWords(sentence: Sentence, kind: string): number;
+  /** The token of the sentence that speaks most for the kind; null when none does by itself. */
+  headOf(sentence: Sentence, kind: string): number | null;
 }
 
 /** Reads the sentences of a talk when they are asked for, each once. */
@@ -91,6 +98,21 @@ export function readTaught(phrases: Phrases, reader: TaughtReader = shippedReade
       const chances = known.get(sentence.from) ?? read(sentence);
       known.set(sentence.from, chances);
       return chances;
+    },
+    chanceOfWords: ({ from, to }, kind) =>
+      reader.chances(wordsBetween(talk, from, to).filter((word) => word !== NUMBER)).get(kind) ?? 0,
+    headOf({ from, to, phrases }, kind) {
+      const isFree = (at: number): boolean => !phrases.some((phrase) => phrase.from <= at && at < phrase.to);
+      let head: number | null = null;
+      let most = 0;
+      for (let at = from; at < to; at += 1) {
+        const word = talk[at] ?? null;
+        const weight = word === null || !isFree(at) ? 0 : reader.weight(word, kind);
+        if (weight <= most) continue;
+        head = at;
+        most = weight;
+      }
+      return head;
     },
   };
 }
