@@ -111,7 +111,12 @@ export function findReplacements(sentence: Sentence, tokens: readonly Token[]): 
       if (earlier) found.push({ old: earlier, by, said: by, isStrong: strong });
     } else if (!otherThing && isSaidMoreClosely(old, by, sentence, tokens))
       found.push({ old, by, said: by, isStrong: true });
-    else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
+    else if (!otherThing && isDisowned(old, by, sentence, tokens)) {
+      found.push({ old, by, said: by, isStrong: true });
+      for (const same of values.slice(0, index))
+        if (same !== old && sameValue(same, old))
+          found.push({ old: same, by: standingFor(same, by), said: by, isStrong: true });
+    } else if (!otherThing && isRecalled(old, by, sentence, tokens)) found.push({ old, by, said: by, isStrong: true });
     else if (!otherThing && (isCalled(old, by, tokens) || isSettled(old, by, tokens)))
       found.push({ old, by: standingFor(old, by), said: by, isStrong: false });
     else if (isRunningOn(old, by, tokens))
@@ -212,6 +217,16 @@ function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean
   return isSilent && gap > 0 && gap <= RUNNING_ON_FEET && old.distance.frame !== 'unit';
 }
 
+/** "It wasn't eighteen, it was seventeen": the first value is denied, the second stands. */
+const isDisowned = (old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean =>
+  isMisread(old, by) &&
+  /\b(not|isn't|wasn't|ain't|never)( at| really| actually)?$/.test(
+    textOf(tokens, Math.max(sentence.from, old.from - 3), old.from),
+  ) &&
+  /^(feet |foot )?(but |no )?((it|that|this|i|we) ('s|is|was|'m|am|meant|mean|said) )?(really |actually |more like |at )*$/.test(
+    `${textOf(tokens, old.to, by.from)} `.trimStart(),
+  );
+
 /** "I said thirty, it's thirty two": the first value is quoted, the second stands. */
 function isRecalled(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonly Token[]): boolean {
   const lead = textOf(tokens, Math.max(sentence.from, old.from - 7), old.from);
@@ -247,6 +262,7 @@ export function openingCorrection(sentence: Sentence, tokens: readonly Token[]):
         .every((token) => /^(oh|okay|um|uh|well|ah|hm|hmm|and|so|but|yeah|now|wait|hang|on)$/.test(token.text)),
   );
   if (opening) return opening.cue.strength;
+  if (givesOtherName(sentence, tokens)) return 'strong';
   // "Thirty two, I mean.", "It's thirty two, actually."
   const closing = phrasesOf(sentence.phrases, 'correction').find(
     (cue) =>
@@ -260,18 +276,49 @@ export function openingCorrection(sentence: Sentence, tokens: readonly Token[]):
   return strong && !hasThing ? 'strong' : null;
 }
 
+/** "Scratch that, it's grease": another name for what is taken back. */
+function givesOtherName(sentence: Sentence, tokens: readonly Token[]): boolean {
+  const cue = isWithdrawing(sentence);
+  const thing = phrasesOf(sentence.phrases, 'thing')[0];
+  return (
+    cue !== null &&
+    thing !== undefined &&
+    cue.to <= thing.from &&
+    cue.from - sentence.from <= 2 &&
+    !sentence.phrases.some(({ family }) => family === 'distance') &&
+    /^((no|it|that|those|they|is|are|'s|'re|just|really|actually|a|an|some|more|like) ?)+$/.test(
+      textOf(tokens, cue.to, thing.from),
+    )
+  );
+}
+
 export const isWithdrawing = (sentence: Sentence): PhraseOf<'correction'> | null =>
   phrasesOf(sentence.phrases, 'correction').find((cue) => cue.cue.act === 'withdraw') ?? null;
 
 /** Values named to be ruled out: "on the right, not on the left". */
 export function findDeniedValues(sentence: Sentence, tokens: readonly Token[]): Phrase[] {
   const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
-  return values.filter((value) => {
+  const denied = values.filter((value) => {
     const lead = textOf(tokens, Math.max(sentence.from, value.from - 4), value.from);
     const isDenied =
-      /\b(not|isn't|wasn't|instead of|rather than)( on| at| the| a| an| from| to| for| in| of| about)*$/.test(lead);
+      /\b(not|isn't|wasn't|instead of|rather than)( just| only| really)?( on| at| the| a| an| from| to| for| in| of| about)*$/.test(
+        lead,
+      );
     return isDenied && values.some((other) => other !== value && sameSort(other, value) && !sameValue(other, value));
   });
+  // "From the top, they come in all around, not just from the crown": it was said before, and is taken back there too.
+  const before = values.filter((value) =>
+    denied.some(
+      (other) =>
+        other !== value &&
+        value.to <= other.from &&
+        value.family === other.family &&
+        value.family !== 'distance' &&
+        sameValue(value, other) &&
+        values.some((instead) => instead.from >= value.to && sameSort(instead, value) && !sameValue(instead, value)),
+    ),
+  );
+  return [...denied, ...before];
 }
 
 /** Words by which a speaker goes back to something said before. */

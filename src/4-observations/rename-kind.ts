@@ -15,10 +15,12 @@ const leadsIn =
   /^((it|that|this|they|those|these|i|we|you) )?(('s|is|are|'re|was|'d|would|should|meant|mean|say|call|called|make|be|have|been|it|that|this|really|actually|more|like|of|just|see|so|rather|better|no|sorry|well|wait|a|an|the|small|little|it's) ?)*$/;
 /** Cues that replace a name; "or" and "hang on" do not. */
 const replaces =
-  /^(no|nope|nah|sorry|i mean|i meant|actually|rather|or rather|wait|no wait|wait no|correction|make that|make it|no sorry|i should say|my mistake|call it|let 's call it|excuse me|i misspoke|i stand corrected|scratch that|strike that|no , wait|wait , no|should say|should be|no hold on|no , sorry)$/;
+  /^(no|nope|nah|sorry|i mean|i meant|actually|rather|or rather|wait|no wait|wait no|correction|make that|make it|no sorry|i should say|my mistake|call it|let 's call it|excuse me|i misspoke|i stand corrected|(?:scratch|strike|forget|scrap|cancel|never mind|nevermind) (?:that|it)|on second (?:look|thought)|no , wait|wait , no|should say|should be|no hold on|no , sorry)$/;
 
 /** "There's a tee, it's a wye": the second name is the one that stays. */
 const appositive = /^((so|no|well|or) )?(it|that) (is|'s) (really |actually )?(a|an)$/;
+/** "Scale at twelve no that's grease": after it the same thing is spoken of. */
+const pointsBack = /^(it|that|this|those|they) ('s|is|are|'re)$/;
 const lookedUp =
   /\b(not|no|isn't|wasn't|aren't|(said|called|had|told|noted|logged) (it|that|this|you|him|her)?( as| down as| was| 's)?)( really| even)?( a| an| any| the)?$/;
 const assertsNothing = /\b(no|not|nothing|isn't)$/;
@@ -42,7 +44,10 @@ export function rejectMisnamed(claims: readonly Claim[], sentence: Sentence, tok
       (cue) =>
         cue.from >= claim.to &&
         cue.to <= next.from &&
-        (cue.cue.strength === 'strong' || tokens[cue.from - 1]?.breakAfter !== 'none') &&
+        (cue.cue.strength === 'strong' ||
+          tokens[cue.from - 1]?.breakAfter !== 'none' ||
+          cue.rule === 'i mean' ||
+          pointsBack.test(textOf(tokens, cue.to, cue.to + 2))) &&
         // "Roots at twelve, no cracks" denies: the word that corrects stands apart or points back.
         (cue.rule !== 'no' ||
           tokens[cue.to - 1]?.breakAfter !== 'none' ||
@@ -71,7 +76,13 @@ export function renameLast(
 ): Item | null {
   const run = currentRun(reading);
   if (correcting === null || !run || run.way === 'back' || reading.isSummary) return null;
-  if (claim.source === 'weak' || assertion.isDenied || assertion.aside !== null || sentence.isQuestion) return null;
+  if (
+    (claim.source === 'weak' && correcting !== 'strong') ||
+    assertion.isDenied ||
+    assertion.aside !== null ||
+    sentence.isQuestion
+  )
+    return null;
   const { tokens } = reading.phrases;
   const cue = phrasesOf(sentence.phrases, 'correction').find((other) => other.to <= claim.from);
   const isOpened = cue !== undefined && replaces.test(cue.rule) && leadsIn.test(textOf(tokens, cue.to, claim.from));

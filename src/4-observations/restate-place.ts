@@ -15,12 +15,13 @@ const SENTENCES = 3;
 const MISREAD_FEET = 3;
 const SHORT_TOKENS = 9;
 const DISOWN_TOKENS = 12;
+const LONG_TOKENS = 18;
 
 const lead = "(oh |okay |well |um |uh |hmm |no |yeah |yep |and |so |now |actually |let 's |i 'd |i 'll |wait |the )*";
 const unit =
   '( feet| foot| ft)?( even| there| here| now( that i \\S+ (it|that))?| then| for that( one)?| in fact| i think| really| actually| sorry)*';
 const saysAnew = new RegExp(
-  `^${lead}(it 's|that 's|it is|that is|it was|i make it|i mean|i meant|call (it|that)|make (it|that)|put( it| that)?( down)?( as| at)?|(mark|log|write|note) (it|that)( down)?( as| at)?|say|give it|looks( more)? like|better (say|make it))( at| about| more like)? N${unit}$`,
+  `^${lead}(it 's|that 's|it is|that is|it was|i make it|i mean|i meant|call (it|that)|make (it|that)|put( it| that)?( down)?( as| at)?|(mark|log|write|note) (it|that)( down)?( as| at)?|say|give it|looks( more)? like|better (say|make it)|(move|change|shift|bump|push|fix) (it|that|this|that one) to|(it|that|counter|the counter|screen|the screen|display|number) (says|reads|shows)|(i 'm|we 're|i am) (really |actually )?(at|on))( at| about| more like)? N${unit}$`,
 );
 const saysAfter =
   /^(\S+ )?N( feet| foot)? (really|actually|in truth|in fact|rather|if i 'm (being )?(honest|fussy|exact|precise|picky)|to be (honest|exact|precise|fair)|i mean|i meant|i 'd say|i should say|on second (look|thought)|not \S+( \S+)?)$/;
@@ -28,6 +29,9 @@ const slipped =
   /\b(counter|number|wheel|reel|display)( 's| has| just| only)* (moved|slipped|ticked|jumped|changed|lagged|settled|rolled|caught up)\b.*N$/;
 const recalls =
   /\b(i|we|you) (said|had|called|gave|put|told|wrote|read) .*\b(that 's|it 's|is|should be|make it|i meant|meant|but|actually) (really |actually )?N$/;
+/** "It isn't twenty six, it's twenty five." */
+const disownsFor =
+  /\b(not|isn't|wasn't|ain't|never)( at)? N( feet| foot)?( but| no)?( (it|that|this|i) ('s|is|was|'m|meant))?( really| actually| more like| at)* N( feet| foot)?$/;
 const denies = /\b(not|isn't|wasn't|never)\b/;
 const disowns = /\b(not|isn't|wasn't|never) (at )?N( feet| foot)?($| (i|we|that|it|but) )/;
 /** "Hang on, I was still rolling.", "Let me back up.": what follows is read anew. */
@@ -41,7 +45,7 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
   const last = reading.lastValue;
   if (!place || !last || last.item.isWithdrawn || sentence.index - last.sentence > SENTENCES) return null;
   if (sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material')) return null;
-  if (sentence.isQuestion || place.distance.toFeet !== null || sentence.to - sentence.from > SHORT_TOKENS) return null;
+  if (sentence.isQuestion || place.distance.toFeet !== null || sentence.to - sentence.from > LONG_TOKENS) return null;
   if (/next|both/.test(reading.plan.lone.get(sentence.index) ?? '')) return null;
   if (endTold(reading.sentences, sentence) !== null) return null;
   const was = last.item.fields.to ?? last.item.at;
@@ -49,6 +53,8 @@ export function restatesPlace(reading: Reading, sentence: Sentence): 'strong' | 
   if (was === null || was === feet || last.item.at === feet) return null;
   const text = withNumber(reading, sentence, place);
   if (recalls.test(text) && namesNumber(reading, sentence, last.item)) return 'strong';
+  if (disownsFor.test(withNumbers(reading, sentence)) && namesNumber(reading, sentence, last.item)) return 'strong';
+  if (sentence.to - sentence.from > SHORT_TOKENS) return null;
   if (/ not \S+/.test(text) && saysAfter.test(text) && namesNumber(reading, sentence, last.item)) return 'strong';
   const isNear =
     Math.abs(feet - was) <= MISREAD_FEET ||
@@ -91,6 +97,19 @@ const withNumber = (reading: Reading, sentence: Sentence, place: { from: number;
     .filter((part) => part !== '')
     .join(' ');
 };
+
+/** The sentence with N for each of its numbers. */
+function withNumbers(reading: Reading, sentence: Sentence): string {
+  const parts: string[] = [];
+  let at = sentence.from;
+  for (const number of reading.phrases.numbers) {
+    if (number.from < at || number.to > sentence.to) continue;
+    parts.push(textOf(reading.phrases.tokens, at, number.from), 'N');
+    at = number.to;
+  }
+  parts.push(textOf(reading.phrases.tokens, at, sentence.to));
+  return parts.filter((part) => part !== '').join(' ');
+}
 
 /** Whether a sentence holds the number an item was placed by. */
 const namesNumber = (reading: Reading, sentence: Sentence, item: Item): boolean =>

@@ -14,7 +14,7 @@ const mistaken =
   /^(no|nope|oh no|wait|hang on|hold on|well no)\b.*\b(that was|that 's|it was|it 's|those were) (just|only|nothing but)\b/;
 
 const mistakenWithin =
-  /\b(no|wait|hang on|hold on) (hang on |hold on |wait )?(that was|that 's|it was|those were) (just|only|nothing but)\b/;
+  /\b(no|nope|nah|wait|hang on|hold on) (no |hang on |hold on |wait |sorry )?(that was|that 's|it was|it 's|those were|those are|they 're) (just|only|nothing but)\b/;
 
 /** So far after its number, in tokens, a dictated item names its thing. */
 const LISTED_TOKENS = 8;

@@ -7,6 +7,9 @@ import { type Token, textOf } from '../token/token.ts';
 /** Angles that fittings are made in, in degrees. */
 const fittingAngles: ReadonlySet<number> = new Set([11.25, 15, 22, 22.5, 30, 45, 60, 88, 90]);
 
+/** Of these, what nobody calls a bend by without saying degrees: they are places, and hours of the day. */
+const neverBare: ReadonlySet<number> = new Set([15, 30]);
+
 const degreeUnit = phraseSet(['degree', 'degrees']);
 const weather = phraseSet([
   'degrees out|outside|already|today|fahrenheit|celsius|below|above|in here|in the shade',
@@ -162,9 +165,14 @@ export function readAngle(
       return make(45, number.value, number.to + 2, true, '<count> <angle>s');
   }
   if (!fittingAngles.has(number.value) || phraseAfter(tokens, number.to, feetUnit)) return null;
+  if (neverBare.has(number.value) || isCorrected(tokens, number)) return null;
   // "Scale from thirty down to forty" is a stretch.
   const turn = phraseAfter(tokens, number.to, turnAfter);
-  const isTurned = turn !== null && !(turn.text === 'down' && /^(to|through|thru)$/.test(tokens[turn.to]?.text ?? ''));
+  const isTurned =
+    turn !== null &&
+    !(turn.text === 'down' && /^(to|through|thru)$/.test(tokens[turn.to]?.text ?? '')) &&
+    // "Roots at forty five left side."
+    !(/^(left|right)$/.test(turn.text) && /^(side|hand|wall)$/.test(tokens[turn.to]?.text ?? ''));
   // "Coupling at eleven, ninety at fifteen": an angle with a place of its own.
   const opens =
     number.from === 0 ||
@@ -190,6 +198,11 @@ export function readAngle(
     ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
     : null;
 }
+
+/** "Make that forty five": a value given anew. */
+const isCorrected = (tokens: readonly Token[], { from }: NumberPhrase): boolean =>
+  tokens[from - 1]?.text === 'that' &&
+  /^(make|scratch|strike|call|forget|correct|scrap|put|mark|say|move|change)$/.test(tokens[from - 2]?.text ?? '');
 
 /** "Forty five, no, keeps turning": the angle so far. */
 const turning =

@@ -26,7 +26,7 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
       not * but; it really; excuse me; pardon me; i should say; my mistake; wrong number; i stand corrected;
       let me restate; let me rephrase; beg pardon; beg your pardon; oops; whoops; my bad; my error; should 've been;
       i was wrong; i was mistaken; i got|had|read|said|called|gave it|that|you wrong; i|i've read|misread * wrong|bad|badly;
-      gave you|him|her the wrong; got the * wrong; wrong footage; wrong reading; correct|fix myself; i'm sorry; i'll give it; i'd give it; i lied; on second thought; better say; misread it; misread the;
+      gave you|him|her the wrong; got the * wrong; wrong footage; wrong reading; correct|fix myself; i'm sorry; i'll give it; i'd give it; i lied; on second thought|look|glance; on a|the? second|closer look|inspection; looking closer|again; looking at it|that again|closer; now|when i|we look at it|that again|closer|better; better say; misread it; misread the;
       let me correct; permit me to correct; allow me to correct; i need to correct; i have to correct; better make it;
     `,
   },
