@@ -9,6 +9,14 @@ export const pausesAt = (tokens: readonly Token[], at: number): boolean =>
 /** Words that need another after them: no statement ends with one. */
 const leansOn =
   /^(a|an|the|of|to|in|on|at|with|is|'s|are|'re|'m|was|were|like|kind|some|any|no|my|your|our|his|her|and|or|for|from|by|into|through|about|around|got|have|has|see|say|see|how|just|very|really|pretty|more|another|same|little|big|old|good|it's|there's|that's|call|if|when|where|because|than|'ve|'ll|'d|not|don't|can't|be|been|first|next|second|i|we|they)$/;
+/** Words after which nobody stops of their own will; the others that lean on the next may also be the last ("here we are"). */
+const leansHard =
+  /^(a|an|the|of|to|at|with|into|my|our|your|his|their|and|or|because|than|very|really|'m|'re|'ve|'ll|'d|i|we|they|it's|there's|that's|kind|some|don't|not)$/;
+
+/** Whether the silence before a token surely tears a statement. */
+export const tearsAt = (tokens: readonly Token[], at: number): boolean =>
+  isSilentBefore(tokens[at]) && leansHard.test(tokens[at - 1]?.text ?? '');
+
 /** What a statement opens with, the surest first. */
 const openings: readonly (readonly [RegExp, number])[] = [
   [/^(and|so|then|but|now|okay|ok|alright|anyway|well|oh|um|uh|also|next|whoa|hey|all right) /, 1.6],

@@ -5,11 +5,11 @@
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { isSilentBefore } from '../3-phrases/token/silence.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { pausesAt } from './clause-start.ts';
+import { pausesAt, tearsAt } from './clause-start.ts';
 import { isPlace, isThing } from './pair-places.ts';
 
 /** Silences that tear so few words from the next one they need, of all, stand between statements too. */
-const FEW_TORN = 0.05;
+const FEW_TORN = 0.1;
 /** So many whole statements, and such a share of them in one order, show it. */
 const LEAST_STATEMENTS = 5;
 const SAME_ORDER = 0.75;
@@ -18,7 +18,8 @@ const SAME_ORDER = 0.75;
 export function statementPauses(tokens: readonly Token[], phrases: readonly Phrase[]): readonly number[] {
   const pauses = tokens.flatMap((_, at) => (at > 0 && pausesAt(tokens, at) ? [at] : []));
   const silences = tokens.filter((token, at) => at > 0 && isSilentBefore(token)).length;
-  if (silences - pauses.length <= FEW_TORN * silences) return pauses;
+  const torn = tokens.filter((_, at) => at > 0 && tearsAt(tokens, at)).length;
+  if (torn <= FEW_TORN * silences) return pauses;
   const ends = tokens.flatMap(({ breakAfter }, at) =>
     breakAfter === 'stop' || breakAfter === 'question' ? [at + 1] : [],
   );
