@@ -55,6 +55,13 @@ const ofLast =
 const ofCounter =
   /\b(it|this|that) (says|reads|is|'s) (at |about |now )*\S+( \S+)?$|\b(it|they|this|that) (goes|turns|changes|drops|opens|narrows|widens|gets|becomes|joins)\b/;
 
+/** "Feels like eight. It's nine.": "it" is the counter where the sentence before held nothing but a number. */
+const isNumberAnew = (before: Sentence | undefined): boolean =>
+  before !== undefined &&
+  before.to - before.from <= SHORT_TOKENS &&
+  phrasesOf(before.phrases, 'distance').length > 0 &&
+  !before.phrases.some(({ family }) => family === 'thing' || family === 'material');
+
 function looksBack(
   { sentence, place }: { sentence: Sentence; place: PhraseOf<'distance'> },
   phrases: Phrases,
@@ -136,11 +143,13 @@ export function markOf(
       place,
       isLone: isLone(sentence, place, phrases),
       mayEnd: end === 'beside' || isAnew,
-      looksBack: looksBack({ sentence, place }, phrases),
+      looksBack: looksBack({ sentence, place }, phrases) && !isNumberAnew(before),
       isBesideUnread: isBesideUnread(sentences, sentence, breaths),
     };
   }
-  if (places.length > 0) {
+  // "It's under water from here to 25": where it begins was said before, or is said next.
+  const isEndOnly = places.every(({ distance }) => distance.isEnd === true && distance.toFeet === null);
+  if (places.length > 0 && !(isEndOnly && namesStretch(sentence))) {
     const isOfOthers = sentence.phrases.some(({ family }) => family === 'thing');
     const isLead = breaths[sentence.index] === breaths[sentence.index - 1] && opensWith(sentence, places[0]!);
     return { sort: 'whole', sentence, lead: isLead && !isOfOthers ? places[0]! : null };
@@ -173,6 +182,12 @@ export function markOf(
   const kinds = open.map((claim) => claim.kind);
   const isWanting = open.some((claim) => claim.source === 'word' || kindTakes(claim.kind, 'degree'));
   return { sort: 'thing', sentence, isWanting, kinds, isToldNext: isToldNext(sentences, sentence, breaths) };
+}
+
+/** Whether all that a sentence names has a length, so that an ending is none of its places. */
+function namesStretch({ phrases }: Sentence): boolean {
+  const kinds = phrasesOf(phrases, 'thing').map(({ kind }) => kind);
+  return kinds.length > 0 && kinds.every((kind) => kind !== 'pipe' && kindTakes(kind, 'to'));
 }
 
 /** So many small words may stand before the place a sentence opens with. */
