@@ -72,7 +72,10 @@ function saidNear(reading: Reading, item: Item, near: readonly number[], least: 
   for (const step of near) {
     const sentence = reading.sentences[item.sentence + step];
     if (sentence === undefined || (step !== 0 && isOfAnother(reading, sentence, item))) continue;
-    const fits = looseNumbers(reading, sentence).filter((feet) => feet >= least && feet <= most);
+    // Where it ends is not where it begins.
+    const fits = looseNumbers(reading, sentence).filter(
+      (feet) => feet >= least && feet <= most && feet !== item.fields.to,
+    );
     if (fits.length > 0) return fits.at(-1)!;
   }
   return null;

@@ -207,7 +207,7 @@ export const notCameraCues: readonly string[] = spoken`
   backs up; it comes back; coming out of it; coming out of the; coming out of that; comes out of; come out of;
   came out; coming out here; come back later; i will come back; i 'll come back; we 'll come back;
   let me pull|draw|bring it back; pull|draw|bring it back and|a|just|so|up; back a bit|foot|little|touch|hair; start to finish;
-  come back out here; the picture comes back; water coming back; coming out of here; coming out of there;
+  come|comes|came|coming|pop|pops back out of it|that|the; come|comes|came|pop|pops back out at; come back out here; the picture comes back; water coming back; coming out of here; coming out of there;
   coming out right there; coming out of one; running water; water running; running toward; running along;
   crack running; running the water; running a bath; running trap; running good; running clear; running slow;
   running late; running out of; running the wrong; last one before; last one i; the last one was; other end of;
