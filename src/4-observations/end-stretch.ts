@@ -22,7 +22,9 @@ export function endOpenStretch(
   // "Clear. Forty. Wye.": what is named next needs the number.
   const isForNext = end === 'beside' && /next|both/.test(reading.plan.lone.get(sentence.index) ?? '');
   const says = isEnd === true || (end !== null && toFeet === null && !isForNext);
-  if (!open || isLandmark || !says || sentence.index - open.sentence > 12) return false;
+  // "Sand from the crack to 28": the crack is where it begins, and goes no further for it.
+  const isOfAnother = place.rule === 'from <thing> to <distance>';
+  if (!open || isLandmark || isOfAnother || !says || sentence.index - open.sentence > 12) return false;
   open.fields.to = feet;
   const isBegun = begins.test(reading.sentences[open.sentence]?.text ?? '');
   const isLate = reading.items.some((item) => item !== open && item.run === run.n && item.sentence > open.sentence + 1);

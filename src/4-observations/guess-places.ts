@@ -35,7 +35,9 @@ export function guessPlaces(reading: Reading): void {
       if (under) item.fields.to = under.fields.to;
       const said = under?.at ?? saidNear(reading, item, isBorrowed ? [0] : NEAR, least, most);
       const feet = said ?? (isMissing ? whereCameraWas(reading, item, before) : null);
-      if (feet === null || feet === item.at || (feet === 0 && neverAtStart.has(item.kind))) return;
+      // A lone ending is likelier the place than where the run begins.
+      const isStart = feet === 0 && (neverAtStart.has(item.kind) || (said === null && item.fields.to !== null));
+      if (feet === null || feet === item.at || isStart) return;
       item.at = feet;
       item.basis = said === null ? 'track' : 'nearby';
       if (item.fields.to !== null && (item.fields.to <= feet || !kindTakes(item.kind, 'to'))) item.fields.to = null;

@@ -71,7 +71,7 @@ export function resolveRelative(
   const anchor = anchors[0];
   // "Six feet from the cleanout": the opening the camera went in by is where the counter begins.
   const isFromAccess =
-    anchor === undefined && relative.feet !== null && relative.feet > 0 && isAccess(run, anchorWords);
+    anchor === undefined && relative.feet !== null && relative.feet >= 0 && isAccess(run, anchorWords);
   if (isFromAccess) return make(relative.feet ?? 0, false);
   if (anchor === undefined)
     return relative.feet === null ? null : make(basePlace(reading, run, phrase) + relative.feet, true);

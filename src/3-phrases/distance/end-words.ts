@@ -20,7 +20,7 @@ const reaches = new RegExp(
   `\\b(up|down|out|on|along|clear|all the way|far|from (here|there|then)|with (us|me)|here|there|stays|stayed|lasts|lasting|keeps|keeps up|holds|continues|go(es)?|runs?|carr(y|ies)|carr(y|ies) on|extends?|reaches|spreads|whole way)( out| on| up| down| along| over| like that| that way| all the way| clear){0,2} (to|through|thru)${soft}$`,
 );
 const gives = new RegExp(
-  `\\b(lets? up|let up|gives out|gave out|dies out|died out|thins out|thinned out|eases( off| up)?|finish(es|ed)?|ends?|ended|ending|quits?|peters out|tapers (off|out)|fades( out)?|(last|end|edge) of (it|that|this|them)( is| 's)?|come(s)? back( up)?|regained|restored|recovered|returns|(get|got|have|had|getting|regain|restore) (it|her|(the |my |our )?(view|picture|image|sight))( back)?|back up|picks up again|(good|sound|clean|clear|dry|round|solid|smooth|normal|straight|level) again)( again| now| there| here)?( at| by| after| from| around| near){0,2}${soft}$`,
+  `\\b(lets? up|let up|gives out|gave out|dies out|died out|thins out|thinned out|eases( off| up)?|finish(es|ed)?( up)?|letting go( of \\w+)?|(it|that) ?('s|is) (up|out|dry|clear|clean|over|done|gone|level)( again)? (at|by)|(pops?|popped) (up|out)|ends?|ended|ending|quits?|peters out|tapers (off|out)|fades( out)?|(last|end|edge) of (it|that|this|them)( is| 's)?|come(s)? back( up)?|regained|restored|recovered|returns|(get|got|have|had|getting|regain|restore) (it|her|(the |my |our )?(view|picture|image|sight))( back)?|back up|picks up again|(good|sound|clean|clear|dry|round|solid|smooth|normal|straight|level) again)( again| now| there| here)?( at| by| after| from| around| near){0,2}${soft}$`,
 );
 /** The camera, or who pushes it, is what goes. */
 const goer =

@@ -52,6 +52,10 @@ export const examples = {
       ],
     },
     {
+      value: { feet: 21, isEnd: true },
+      ways: ['light scale from about that tee to twenty one', 'greasy from the wye on down to twenty one'],
+    },
+    {
       value: { feet: 40, toFeet: 44 },
       ways: ['from forty four back to forty', 'scale, forty down to forty four'],
     },

@@ -32,3 +32,21 @@ export function beginsAtStart(tokens: readonly Token[], at: number, after: numbe
     if (!/^(zero|nought|off|first)$/.test(tokens[back]!.text) && readNumber(tokens, back) !== null) return false;
   return true;
 }
+
+const named =
+  /(^| )from (about |around |right |roughly |just |maybe )?((the|that|this) (?!very|start|beginning|top|bottom|left|right|outset|word|get|off|first)\S+( \S+){0,2}?)( (on|out|down|up|along|over|clear|right|through|all the way))? (to|till|until)( about| around| maybe| roughly| nearly| almost| say)?$/;
+
+/** "From the tee to twenty one", "from that y on down to thirteen": the words that name where a stretch begins, or null. */
+export function beginsAtNamed(tokens: readonly Token[], at: number): { from: number; to: number } | null {
+  const start = leadStart(tokens, at, REACH_TOKENS);
+  const lead = textOf(tokens, start, at);
+  const match = named.exec(lead);
+  if (match === null) return null;
+  const words = (match[3] ?? '').split(' ');
+  const before = lead.slice(0, match.index).split(' ').filter(Boolean).length;
+  const from = start + before + 1 + (match[2] ?? '').split(' ').filter(Boolean).length;
+  const to = from + words.length;
+  // "From the crack at twenty four to twenty eight": it has a number of its own.
+  for (let inside = from; inside < to; inside += 1) if (readNumber(tokens, inside) !== null) return null;
+  return { from, to };
+}

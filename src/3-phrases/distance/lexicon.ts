@@ -52,7 +52,7 @@ export const rangeBetween: readonly string[] = spoken`
   and out the other side at; and out by; and it is done by; and it 's done by; and it 's gone by;
   and it 's over by; and it 's out by; and lifts at; and tapers off at; and tapers out at; and peters out at;
   and fades out at; and wraps up at; and finishing at; and clear by; and clean by; and dry by; and dry at;
-  and clear at; and levels out at; and is gone by; and is done by; and it goes , let s see , to;
+  and goes|runs|carries back to; and it goes|runs|carries back to; goes|runs|running|going|on|all_the_way|clear back to; back up|down|out to; and clear at; and levels out at; and is gone by; and is done by; and it goes , let s see , to;
   and it goes out , let 's see , to; and it goes , let 's see , to; back to; then to; or; or maybe; or so to;
   , say , to; on out till; on till; on until; and ran to; and ran until; ran to; stretching to; stretches to;
   and stretches to; all the way till; and doesn t quit till; and doesn't quit till; and doesn't quit until;

@@ -2,6 +2,7 @@
 import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import type { Token } from '../token/token.ts';
+import { beginsAtNamed } from './from-start.ts';
 import { rangeBetween } from './lexicon.ts';
 import type { Place } from './read-place.ts';
 import { endPlace, middlePlace, samePlace, startPlace } from './word-places.ts';
@@ -72,7 +73,7 @@ export function joinPlaces(
     }
     const isOr = words === 'or' || words === 'or maybe';
     // "from ten back to six": said from the far end.
-    if (second && words === 'back to' && second.feet < first.feet) {
+    if (second && words !== null && /\bback( \w+)? to$/.test(words) && second.feet < first.feet) {
       phrases.push({
         ...distancePhrase(
           { ...second, from: first.from, to: second.to },
@@ -86,6 +87,11 @@ export function joinPlaces(
     if (second && words !== null && !isOr && second.feet > first.feet && second.frame !== 'counter') {
       phrases.push(distancePhrase(first, second, `<distance> ${words} <distance>`));
       index += 1;
+      continue;
+    }
+    const start = beginsAtNamed(tokens, first.from);
+    if (start) {
+      phrases.push(startPhrase(start), distancePhrase({ ...first, isEnd: true }, null, 'from <thing> to <distance>'));
       continue;
     }
     phrases.push(distancePhrase(first, null, first.isEnd ? 'out of it at <distance>' : `<distance> (${first.frame})`));
@@ -195,6 +201,15 @@ function relativePhrase(tokens: readonly Token[], place: Place, firstThing: Firs
     },
   };
 }
+
+/** "From the tee to twenty one": the stretch begins where the tee was. */
+const startPhrase = (anchor: { readonly from: number; readonly to: number }): PhraseOf<'relative'> => ({
+  family: 'relative',
+  from: anchor.from - 1,
+  to: anchor.from,
+  rule: 'from <thing> to <distance>',
+  relative: { feet: 0, anchor, shape: 'offset' },
+});
 
 /** Word lists that name a place by its words alone, and what they come to. The middle and the ends need an anchor. */
 const wordPlaces = [
