@@ -81,7 +81,7 @@ export function endsAfter(tokens: readonly Token[], at: number): boolean {
   // "6 feet it's gone oval": what it has become.
   if (/gone $/.test(`${match.trim()} `) && !/^(|and|again|now|so|then|there|that|i|we|it|the)$/.test(next))
     return false;
-  return !/^(in|into|on|at|under|by|to|here)$/.test(next);
+  return !/^(in|into|on|at|under|by|to|here|of)$/.test(next);
 }
 
 const pulledBack = phraseSet(

@@ -2,6 +2,7 @@
  * Words before a number that say a stretch ends there, by their frame: something lasts, and then "to", "until" or "by". How far
  * the camera goes ("I'm up to twenty") ends nothing.
  */
+import { isSilentBefore } from '../token/silence.ts';
 import { type Token, textOf } from '../token/token.ts';
 
 /** How far before a number, in tokens, such words are looked for. */
@@ -36,6 +37,12 @@ export const isOtherEnd = (tokens: readonly Token[], at: number): boolean => oth
 /** Whether the words before the number at `at` say that something ends there. */
 export const isEndLed = (tokens: readonly Token[], at: number): boolean => {
   const lead = leadOf(tokens, at);
+  // "They lined the good end … thirty six, the liner's come away": after a silence only a word that waits for it leads to a number.
+  if (
+    isSilentBefore(tokens[at]) &&
+    !/^(at|by|to|until|till|til|through|around|about)$/.test(tokens[at - 1]?.text ?? '')
+  )
+    return false;
   if (isGoing(lead)) return false;
   if (loses.test(lead) || stays.test(lead)) return true;
   if (upToWhere.test(lead) && / (is|at|about|around|it|that|call it|say|say it 's|like|maybe)$/.test(lead)) return true;
