@@ -8,17 +8,15 @@ import type { Phrase } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
 import { endKinds } from './kind-roles.ts';
 import type { Item, Owner, Reading } from './reading.ts';
-import { opinionOf } from './taught/opinion.ts';
+import { ALL_BUT_NONE, isWeighed, opinionOf } from './taught/opinion.ts';
 
 const names: ReadonlySet<Phrase['family']> = new Set(['thing', 'material', 'angle']);
-/** Below this chance. */
-const ALL_BUT_NONE = 0.05;
 
 export function withholdUnlikely(reading: Reading): void {
   for (const item of reading.items) {
     // It reads the words as they were heard: of a word taken for another it can say nothing.
     if (item.isWithdrawn || item.evidence.isRespelled || item.respelled.length > 0) continue;
-    if (isWeighed(reading, item)) continue;
+    if (isLeftToRules(reading, item)) continue;
     if (opinionOf(reading, item).own >= ALL_BUT_NONE) continue;
     item.isWithdrawn = true;
     const run = reading.runs.find(({ n }) => n === item.run);
@@ -32,12 +30,9 @@ export function withholdUnlikely(reading: Reading): void {
   }
 }
 
-/**
- * Denials, doubts and corrections are what the rules are for, and so is what goes on about something named before: there
- * their word stands.
- */
-function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected, basis, evidence }: Item): boolean {
-  const { phrases } = sentences[sentence]!;
+/** What goes on about something named before is left to the rules, like what is weighed in words. */
+function isLeftToRules({ sentences }: Reading, { kind, sentence, status, corrected, basis, evidence }: Item): boolean {
+  const said = sentences[sentence]!;
   if (status === 'suspected' || corrected.length > 0) return true;
   // It knows words, and a bend is often told by a number.
   if (evidence.rule.includes('<angle>')) return true;
@@ -45,12 +40,7 @@ function isWeighed({ sentences }: Reading, { kind, sentence, status, corrected, 
   if (evidence.source === 'word' && basis === 'spoken' && isEnd(kind)) return true;
   // What a pipe is made of is told in so few words that they say little.
   if (kindTakes(kind, 'material')) return true;
-  if (!phrases.some(({ family }) => names.has(family))) return true;
-  return phrases.some(
-    (phrase) =>
-      phrase.family === 'correction' ||
-      (phrase.family === 'assertion' && (phrase.cue.axis === 'denied' || phrase.cue.axis === 'hedged')),
-  );
+  return !said.phrases.some(({ family }) => names.has(family)) || isWeighed(said);
 }
 
 const isEnd = (kind: string): boolean => endKinds[kind] !== undefined && endKinds[kind] !== 'stopped';

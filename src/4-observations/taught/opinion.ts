@@ -1,12 +1,23 @@
 /** What the taught reader holds of an item: how likely its kind is where it is spoken of, and what else is. */
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import type { Item, Reading } from '../reading.ts';
-import { sentenceAt } from '../sentence.ts';
+import { type Sentence, sentenceAt } from '../sentence.ts';
 
 /** Below this chance it would not name the kind. */
 export const UNLIKELY = 0.1;
 /** From this chance on it would name another. */
 const LIKELY = 0.4;
+
+/** Below this chance it is all but sure that the kind is not named. */
+export const ALL_BUT_NONE = 0.05;
+
+/** Denials, doubts and corrections are what the rules are for: there their word stands. */
+export const isWeighed = ({ phrases }: Sentence): boolean =>
+  phrases.some(
+    (phrase) =>
+      phrase.family === 'correction' ||
+      (phrase.family === 'assertion' && (phrase.cue.axis === 'denied' || phrase.cue.axis === 'hedged')),
+  );
 
 export interface Opinion {
   /** The chance of the item's own kind, the best of all its mentions. */
