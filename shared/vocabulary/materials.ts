@@ -63,6 +63,15 @@ export const materials = [
       'cast ironed',
       'gray iron',
       'grey iron',
+      'extra heavy',
+      'extra heavy iron',
+      'extra heavy cast',
+      'extra heavy cast iron',
+      'hub iron',
+      'soil iron',
+    ],
+    notWords: [
+      'extra heavy roots|root|scale|grease|debris|rust|corrosion|buildup|flow|rain|duty|belly|sag|cracking|deposits|load|stuff|truck|on|in|there|here|today|right',
     ],
     misheard: [
       {
@@ -79,7 +88,15 @@ export const materials = [
     name: 'clay',
     title: 'clay',
     words: spoken`
-      clay; terra cotta; terracotta; vcp; vitrified clay; vitrified; clay tile; stoneware; earthenware;
+      clay; terra cotta; terracotta; vcp; vitrified clay; vitrified; clay tile; stoneware; earthenware; vc; vit clay; clayware;
+      crock; glazed crock; clay crock; crock pipe; salt glaze; salt glazed; saltglaze; salt glazed clay; salt glaze clay; glazed clay; glazed tile;
+      tile; tile pipe; sewer tile; vitrified tile; glazed clay tile; terra cotta tile; terracotta tile; red clay;
+    `,
+    notWords: spoken`
+      a|an|another|next|each|every|per|one|this|that|floor|roof|bathroom|shower|kitchen|wall|ceramic|subway|field|ceiling|loose|broken|new|drain|the|of|carpet tile;
+      tile floor|floors|job|guy|man|work|grout|saw|setter|store|shop|shower|roof|wall|walls|cutter|mortar|is|in_the|on_the|was|under|itself|length|lengths|joint|joints|section|by_tile;
+      end|edge|lip|hub|bell|piece|bit|chunk of the? tile; spigot|bell end of the? tile; crock pot; crock of; what a crock; a crock; the crock lid;
+      red clay soil|dirt|mud|ground|country|bank|everywhere;
     `,
     misheard: [
       { heard: 'terror cotta|cota', said: 'terra cotta', needs: 'nothing' },
@@ -95,13 +112,13 @@ export const materials = [
   {
     name: 'concrete',
     title: 'concrete',
-    words: ['concrete', 'cement pipe'],
+    words: ['concrete', 'cement pipe', 'conc', 'concrete crock', 'concrete tile', 'cement tile', 'cement crock'],
     glossary: 'Concrete: cement pipe, usually in short lengths.',
   },
   {
     name: 'asbestos-cement',
     title: 'asbestos cement',
-    words: ['asbestos cement', 'transite', 'asbestos', 'ac pipe'],
+    words: ['asbestos cement', 'transite', 'asbestos', 'acpipe', 'ac pipe', 'fibro', 'fibro cement', 'ac cement'],
     misheard: [
       { heard: 'tran|trans|train site|sight|side', said: 'transite', needs: 'nothing' },
       { heard: 'transit', said: 'transite', needs: 'nothing' },
@@ -113,7 +130,7 @@ export const materials = [
     title: 'bituminous fiber',
     words: spoken`
       orangeburg; bituminous fiber; bituminous; pitch fiber; pitch fibre; fiber pipe; fibre pipe; fiber conduit;
-      tar paper pipe;
+      tar paper pipe; fibre conduit; pitch fibre pipe; pitch fiber pipe; tarpaper pipe; bermico;
     `,
     misheard: [
       {

@@ -26,7 +26,7 @@ const listed = (words: readonly string[]): string => words.join('|');
 
 /** Between two materials: the first becomes the second. */
 export const changesBetween = new RegExp(
-  `(?:^|\\b)(?:${listed(changing)}|over|then|drops into|jumps|moves|comes off|come off|shifts|hits|into|onto|to)\\b`,
+  `(?:^|\\b)(?:${listed(changing)}|over|then|drops into|jumps|moves|comes off|come off|shifts|hits|into|onto|to|and (?:now |then |right )?in(?: the)?)\\b`,
 );
 /** Before or after both. */
 export const changesAround = new RegExp(`(?:^|\\b)(?:${listed(changing)}|where)\\b`);

@@ -7,6 +7,7 @@ import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { nominalInches } from '../3-phrases/size/lexicon.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { addChange, isPlaced, pipeClaim } from './add-pipe.ts';
+import { addPipeAfterFitting } from './after-fitting.ts';
 import { addPipeAfterLiner, addPipeAfterPatch } from './after-liner.ts';
 import { assertClaim } from './assert-claim.ts';
 import { fromHere } from './change-words.ts';
@@ -15,6 +16,9 @@ import type { SentenceClaims } from './read-claims.ts';
 import { currentRun, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { addDiameter, addPipe } from './state-pipe.ts';
+
+/** The first pipe told with its size is told for itself: only what stands right beside it bears on it. */
+const BESIDE_TOKENS = 5;
 
 /** Reads the pipe statements of a sentence, if any. */
 export function readPipes(reading: Reading, sentence: Sentence, found: SentenceClaims, isRunTalk: boolean): boolean {
@@ -29,8 +33,9 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   if (all.length === 0 && diameters.length === 0) return false;
   const first = all[0] ?? diameters[0]!;
   const isFirst = run.material === null && run.furthest === 0;
+  const near = isFirst && all.length > 0 && diameters.length > 0 ? BESIDE_TOKENS : NEAR_TOKENS;
   const cues = phrasesOf(sentence.phrases, 'assertion')
-    .filter((phrase) => Math.abs(phrase.from - first.from) <= NEAR_TOKENS && !(isFirst && isRemark(phrase, first)))
+    .filter((phrase) => Math.abs(phrase.from - first.from) <= near && !(isFirst && isRemark(phrase, first)))
     .map((phrase) => phrase.cue.axis);
   const places = phrasesOf(sentence.phrases, 'distance');
   const isElsewhere =
@@ -49,6 +54,7 @@ export function readPipes(reading: Reading, sentence: Sentence, found: SentenceC
   if (addPipeAfterLiner(reading, sentence, run, materials, diameters, found)) return true;
   const hasPlace = isPlaced(reading, sentence);
   if (addPipeAfterPatch(reading, sentence, run, materials, found)) return true;
+  if (addPipeAfterFitting(reading, sentence, run, material, diameters, found)) return true;
   const pair = changePair(reading, sentence, run, materials, all, hasPlace);
   if (pair) return addChange(reading, sentence, run, pair, diameters, found);
   if (material) return addPipe(reading, sentence, run, material, diameters, found, isRunTalk);

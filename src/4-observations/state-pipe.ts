@@ -156,7 +156,9 @@ export function addPipe(
       : saysIs.test(textOf(reading.phrases.tokens, Math.max(sentence.from, material.from - 8), material.from)));
   if (!saysNew || (isPatched && !saysFromHere)) return false;
   // Another pipe, with a place, is where it changes.
-  const saysTurn = !saysFromHere || turnsHere.test(sentence.text);
+  const isPieced = found.claims.some(({ kind }) => kind === 'coupling' || kind === 'patch');
+  const saysTurn =
+    !saysFromHere || turnsHere.test(sentence.text) || (size === null && !isPieced && !/\bpipe\b/.test(sentence.text));
   if (saysTurn && run.material !== null && run.material !== material.material)
     return addChange(
       reading,

@@ -12,6 +12,9 @@ import { ALL_BUT_NONE, isWeighed, opinionOf } from './taught/opinion.ts';
 
 const names: ReadonlySet<Phrase['family']> = new Set(['thing', 'material', 'angle']);
 
+/** A statement of what the pipe turns into is no longer than this. */
+const SHORT_TOKENS = 8;
+
 export function withholdUnlikely(reading: Reading): void {
   for (const item of reading.items) {
     // It reads the words as they were heard: of a word taken for another it can say nothing.
@@ -40,6 +43,7 @@ function isLeftToRules({ sentences }: Reading, { kind, sentence, status, correct
   if (evidence.source === 'word' && basis === 'spoken' && isEnd(kind)) return true;
   // What a pipe is made of is told in so few words that they say little.
   if (kindTakes(kind, 'material')) return true;
+  if (kindTakes(kind, 'toMaterial') && evidence.sentenceTokens <= SHORT_TOKENS) return true;
   return !said.phrases.some(({ family }) => names.has(family)) || isWeighed(said);
 }
 

@@ -23,6 +23,7 @@ export const cleanout = {
     'rodding eye',
     'inspection eye',
     'rodding point',
+    'io',
   ],
   notWords: ['cleanout price', 'riser clamp', 'up the|that|a|your riser', 'cleanout side'],
   misheard: [{ heard: 'clean up|cleanup riser', said: 'cleanout', needs: 'distance' }],

@@ -11,6 +11,8 @@ export const manhole = {
   ends: 'manhole',
   role: 'opening',
   words: [
+    'mh',
+    'inspection chamber',
     'manhole',
     'city manhole',
     'municipal manhole',

@@ -12,6 +12,14 @@ export const materialChange = {
   examples: {
     says: [
       {
+        text: "Thirty feet, we're in cast iron now.",
+        gives: { at: 30, fromMaterial: 'clay', toMaterial: 'cast-iron' },
+      },
+      {
+        text: "Twenty seven. It's transite from here out.",
+        gives: { at: 27, fromMaterial: 'clay', toMaterial: 'asbestos-cement' },
+      },
+      {
         text: 'It changes at eighteen to ABS. Sorry, PVC.',
         gives: { at: 18, fromMaterial: 'clay', toMaterial: 'pvc' },
       },
@@ -53,6 +61,8 @@ export const materialChange = {
       },
     ],
     never: [
+      'Mom just had new tile put in at ten.',
+      "That's the end of one tile and the next tile at six.",
       'Plastic rooster at twenty seven.',
       "At thirty there's a plastic feed sack wadded up.",
       "No change of material, it's clay all the way.",

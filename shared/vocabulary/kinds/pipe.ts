@@ -11,7 +11,13 @@ export const pipe = {
   examples: {
     says: [
       { text: "Okay, from forty one on it's PVC, still four inch.", gives: { at: 41, material: 'pvc', diameterIn: 4 } },
-      { text: "Thirty feet, we're in cast iron now.", gives: { at: 30, material: 'cast-iron' } },
+      {
+        text: 'Sixteen. She bells out to a six. Six inch tile.',
+        gives: [
+          { kind: 'reducer', at: 16 },
+          { at: 16, material: 'clay', diameterIn: 6 },
+        ],
+      },
       { text: 'From 52 feet on it is six inch.', gives: { at: 52, diameterIn: 6 } },
       {
         text: 'The liner ends at 33 and behind it you have the old six inch clay.',
@@ -20,7 +26,6 @@ export const pipe = {
           { at: 33, material: 'clay', diameterIn: 6 },
         ],
       },
-      { text: "Twenty seven. It's transite from here out.", gives: { at: 27, material: 'asbestos-cement' } },
     ],
     never: [
       'Half the street is still on clay, so you get used to seeing it.',

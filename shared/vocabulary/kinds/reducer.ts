@@ -9,6 +9,7 @@ export const reducer = {
   takes: [],
   changesSize: true,
   words: spoken`
+    goes|go|went|comes|drops|steps|jumps|bumps|changes|reduces|tapers|necks from a|an? 2|3|4|5|6|8|10|12|two|three|four|five|six|eight|ten|twelve inch? down|up|out|back? to a|an? 2|3|4|5|6|8|10|12|two|three|four|five|six|eight|ten|twelve inch?;
     reducer; reducing coupling; reducing fitting; bell reducer; increaser; bushing; reduction; reducing bushing;
     # by # reducer|increaser|bushing; # to # reducer|increaser|bushing; # inch to # inch reducer|increaser;
     reducer fitting; eccentric reducer; taper; taper piece; tapered fitting; step down fitting; upsizer;
@@ -17,6 +18,15 @@ export const reducer = {
     goes|go|drops|steps|comes|necks|reduces|changes|increases|going|stepping from a|an? # inch|inches down|up|out? to a|an? #;
   `,
   signs: spoken`
+    it|she|he|pipe|line|bore|and|then|this|that|which|diameter|size goes|go|went|gets|got|turns|comes|becomes a_size|one_size|a_bit|a_little|way|lots? bigger|larger|smaller|narrower|wider|fatter|skinnier at|to|from|there|here|again;
+    goes|got|gets|turns bigger|larger|smaller|narrower|wider|fatter|skinnier at|from|to;
+    bells|belling|belled|flares|flared|swells|opens|opened|fattens|widens|broadens out|up to|into a|an|the 2|3|4|5|6|8|10|12|two|three|four|five|six|eight|ten|twelve;
+    bells|flares|swells|fattens|opens_up|opens_out out? to a|an # inch; bells|flares|swells out; opens|opened|opening up|out into|to|onto the|a|our|your? # inch|inches;
+    bore|pipe|line|diameter|size|it|she drops|goes|comes|steps|necks|shrinks|squeezes|tapers|narrows down|up? a? size|sizes; bore|diameter drops|steps|shrinks|necks|closes|narrows|tapers|opens|increases down|up|out|in;
+    steps|drops|goes|bumps|comes|jumps|necks down|up a|one|two|another? size|sizes; size|diameter smaller|bigger|larger from|at|here;
+    steps|drops|goes|jumps|necks|bumps a|one|two|half_a size|sizes;
+    shrinks|shrunk|shrank|tapers|tapered|tapering down|in|up|out? to a|an? 2|3|4|5|6|8|two|three|four|five|six|eight;
+    # inch|inches becomes|turns_into|goes_to|changes_to a|an? # inch|inches; # into|onto a|an|the # inch|inches;
     drops|drop|steps|goes|comes|chokes off|down|up to|into a|an? # inch; increases|increase|reduces|decreases|goes from # to # inch;
     size change; change of size; goes|drops|steps|comes down|up one|a pipe? size;
     reduces|reduced|reducing to|down|from; necks|necked|necking|chokes|pinches down|up to|from|on|here|into;
@@ -32,6 +42,7 @@ export const reducer = {
     pipe|line|bore 's|is|gets|got|opens|narrows|goes narrower|wider|smaller|bigger|narrow; it gets|got|goes narrower|smaller|narrow; narrows|narrowing down? here|at|to|from; opens up|out to a? # inch;
   `,
   notWords: spoken`
+    from # to # feet|foot|ft|%|percent|minutes|hours|o'clock|degrees|years|days|weeks|o_clock|in_the|bucks|dollars|hundred|cups|people; from # to # , #;
     # inch|inches to # inch|inches of|deep|long|wide|tall|high|thick|across|gap|offset|crack|apart|out;
     # to # inch|inches of|deep|long|wide|tall|high|thick|across; reduction in; reduction of; price reduction;
     goes|drops|steps down to a # foot|feet|degree; reduces the; bushing hammer; down to a # percent;
@@ -40,6 +51,9 @@ export const reducer = {
   misheard: [{ heard: 'red_user|re_ducer|reduce_her|producer|seducer', said: 'reducer', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Goes from four to six at twenty four.', gives: { at: 24 } },
+      { text: 'The bore narrows at thirty three.', gives: { at: 33 } },
+      { text: 'Eighteen, drops a size.', gives: { at: 18 } },
       { text: 'Pipe drops in size at seven.', gives: { at: 7 } },
       { text: 'Size change at thirty.', gives: { at: 30 } },
       { text: "There's a reducer at twenty feet.", gives: { at: 20 } },
@@ -54,6 +68,7 @@ export const reducer = {
       { text: 'Maybe a reducer at fifteen.', gives: { at: 15, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'I went from four to six cups of coffee.',
       'Somebody always puts the reducer in upside down.',
       'No reducer that I can see.',
       'The water stands from two inches to four inches deep at twenty feet.',
