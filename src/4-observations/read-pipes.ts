@@ -11,6 +11,7 @@ import { addPipeAfterFitting } from './after-fitting.ts';
 import { addPipeAfterLiner, addPipeAfterPatch } from './after-liner.ts';
 import { assertClaim } from './assert-claim.ts';
 import { fromHere } from './change-words.ts';
+import { openingKinds } from './kind-roles.ts';
 import { changePair, deniedMaterials, distinct, isStated, lastStated, NEAR_TOKENS } from './pipe-words.ts';
 import type { SentenceClaims } from './read-claims.ts';
 import { currentRun, type Reading, type RunState } from './reading.ts';
@@ -70,6 +71,7 @@ const notAcross = /\b(deep|depth|high|tall|thick|long|water|flow|down|below|abov
 /** "It's clay. Six inches across.": right after the first pipe, with nothing else named, any size is the pipe's. */
 function sizesOfPipe(reading: Reading, sentence: Sentence, run: RunState): PhraseOf<'diameter'>[] {
   const said = phrasesOf(sentence.phrases, 'diameter');
+  if (said.length === 0 && run.material === null && run.furthest === 0) return sizesWithMaterial(reading, sentence);
   const last = reading.focus.at(-1);
   const isFresh = last?.kind === 'pipe' && last.at === 0 && last.run === run.n && run.diameterIn === null;
   if (said.length > 0 || !isFresh || sentence.index - reading.focusSentence > SIZE_SENTENCES) return said;
@@ -78,6 +80,24 @@ function sizesOfPipe(reading: Reading, sentence: Sentence, run: RunState): Phras
   if (notAcross.test(sentence.text)) return [];
   return phrasesOf(sentence.phrases, 'inches')
     .filter((phrase) => nominalInches.has(phrase.inches))
+    .map((phrase) => ({ ...phrase, family: 'diameter' as const }));
+}
+
+/** The smallest size a drain is laid in that a defect beside it is not as likely to measure. */
+const LEAST_PIPE_INCHES = 2;
+
+/** "Concrete pipe, hand poured, four inch": where the run's first pipe is named and nothing else, a size is the pipe's. */
+function sizesWithMaterial(reading: Reading, sentence: Sentence): PhraseOf<'diameter'>[] {
+  if (!sentence.phrases.some(({ family }) => family === 'material')) return [];
+  if (
+    sentence.phrases.some(
+      (phrase) => phrase.family === 'distance' || (phrase.family === 'thing' && !openingKinds.has(phrase.kind)),
+    )
+  )
+    return [];
+  return phrasesOf(sentence.phrases, 'inches')
+    .filter((phrase) => nominalInches.has(phrase.inches) && phrase.inches >= LEAST_PIPE_INCHES)
+    .filter((phrase) => !notAcross.test(textOf(reading.phrases.tokens, phrase.to, phrase.to + 2)))
     .map((phrase) => ({ ...phrase, family: 'diameter' as const }));
 }
 
