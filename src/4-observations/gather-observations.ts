@@ -12,15 +12,16 @@
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
-import { assertClaim } from './assert-claim.ts';
 import { fieldOf } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { disownsName } from './disown-name.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
 import { SAME_FEET } from './items.ts';
-import { limitKinds, openingKinds, placelessKinds } from './kind-roles.ts';
+import { openingKinds, placelessKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
+import { needsRun } from './needs-run.ts';
+import { readPipeAhead } from './pipe-ahead.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
@@ -68,6 +69,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
       )
       .map((phrase) => replacements.find((pair) => pair.said === phrase)?.by ?? phrase),
   };
+  const hadRun = currentRun(reading) !== null;
   const { isRunTalk } = readRuns(reading, sentence);
   resumeOutward(reading, sentence);
   const isReread =
@@ -97,8 +99,9 @@ function readSentence(reading: Reading, whole: Sentence): void {
   claims.push(...readSecondPlaces(sentence, claims, tokens));
   claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
-  if (currentRun(reading) === null && needsRun(reading, sentence, claims, isWithdrawn))
+  if (currentRun(reading) === null && !isWithdrawn && needsRun(reading, sentence, claims))
     startUnannounced(reading, sentence);
+  if (!hadRun && currentRun(reading)) readPipeAhead(reading, sentence);
   noticeSummary(reading, sentence, claims);
   noteLandmarks(reading, sentence, claims);
   const isPipeTalk = !isWithdrawn && readPipes(reading, sentence, seen, isRunTalk);
@@ -220,27 +223,6 @@ function isOnlyCorrection(sentence: Sentence): boolean {
         (isStrong && (family === 'thing' || (family === 'distance' && waits))),
     ) && sentence.to - sentence.from <= (isStrong ? 12 : 6)
   );
-}
-
-/** Whether a sentence finds something though no run has started. */
-function needsRun(reading: Reading, sentence: Sentence, claims: readonly Claim[], isWithdrawn: boolean): boolean {
-  if (isWithdrawn || sentence.isQuestion) return false;
-  const { tokens } = reading.phrases;
-  const isNow = (claim: Claim): boolean => {
-    const assertion = assertClaim(claim, claims, sentence, tokens);
-    // "A two foot wrench won't turn it": a hindrance is met on the way, or before there is one.
-    const isFound = claim.place !== null && claim.source !== 'weak' && !limitKinds.has(claim.kind);
-    return isFound && assertion.aside === null && !assertion.isDenied;
-  };
-  const hasAccess = reading.sentences
-    .slice(0, sentence.index)
-    .some((other) => phrasesOf(other.phrases, 'camera').some((cue) => cue.cue === 'access'));
-  if (claims.some((claim) => isNow(claim) && (hasAccess || claim.place?.distance.frame !== 'bare'))) return true;
-  const isPipe =
-    phrasesOf(sentence.phrases, 'material').length > 0 &&
-    sentence.to - sentence.from <= 12 &&
-    !phrasesOf(sentence.phrases, 'assertion').some((cue) => /^(past|general|elsewhere|planned)$/.test(cue.cue.axis));
-  return hasAccess && isPipe;
 }
 
 /** The opening the camera goes in by, and what it heads for, are part of the run and no finding. */

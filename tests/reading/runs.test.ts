@@ -88,3 +88,17 @@ it('counts no place that a summary repeats of another run among those the camera
   );
   expect(draft.runs.map(({ track }) => Math.max(...track!.map(({ feet }) => feet)))).toEqual([55, 20]);
 });
+
+describe('a run that nothing announces', () => {
+  const found = (talk: string) => draftWords(wordsOf(talk)).observations.map(({ kind, at }) => `${kind} ${at}`);
+
+  it('begins with the first thing told in bits', () => {
+    expect(found('Short one today. Wye. Kitchen. Seven. Clean. Twelve. Roots.')).toEqual(['wye 7', 'roots 12']);
+  });
+
+  it('begins with the pipe and its size, told before anything is announced', () => {
+    expect(
+      found("Six inch clay. Manhole's behind the shed, so I'm going in there, up to the house. Nine, a crack."),
+    ).toEqual(['pipe 0', 'crack 9']);
+  });
+});
