@@ -53,6 +53,13 @@ export const scale = {
     says: [
       { text: 'Rust is built up on the walls at thirteen.', gives: { at: 13 } },
       { text: 'The iron is nearly rusted shut at eight.', gives: { at: 8 } },
+      {
+        text: 'A tee at nine. Light scale from about that tee on to twenty one.',
+        gives: [
+          { kind: 'tee', at: 9 },
+          { at: 9, to: 21, degree: 'light' },
+        ],
+      },
       { text: "Scale at ten feet. It's nothing too bad.", gives: { at: 10, degree: 'light' } },
       { text: "It's all rusted up from twelve to twenty.", gives: { at: 12, to: 20 } },
       { text: 'Walls are rusty at fourteen feet.', gives: { at: 14 } },

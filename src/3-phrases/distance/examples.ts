@@ -52,10 +52,6 @@ export const examples = {
       ],
     },
     {
-      value: { feet: 21, isEnd: true },
-      ways: ['light scale from about that tee to twenty one', 'greasy from the wye on down to twenty one'],
-    },
-    {
       value: { feet: 40, toFeet: 44 },
       ways: ['from forty four back to forty', 'scale, forty down to forty four'],
     },
@@ -106,6 +102,17 @@ export const examples = {
       ways: ['three feet short of the main', 'three feet before the wye', 'three feet back'],
     },
     { value: { further: 2, shape: 'offset' }, ways: ['a couple feet past the wye', 'two feet past it'] },
+    {
+      value: { further: 4, shape: 'offset' },
+      ways: [
+        'four past the wye there is a crack',
+        'four further, a tee',
+        'four more and the joint is dropped',
+        'four later, clay',
+        'four up from the gasket, a hole',
+      ],
+    },
+    { value: { further: -2, shape: 'offset' }, ways: ['just two short of it a crack'] },
     { value: { further: 1, shape: 'offset' }, ways: ['a foot past it', 'one foot past the tee'] },
     {
       value: { further: 0, shape: 'same' },
@@ -143,6 +150,8 @@ export const examples = {
     },
   ],
   never: [
+    'ten past two and still no plumber',
+    'there are two more of them',
     'a four inch line',
     'about thirty percent of it',
     'a forty five degree bend',
