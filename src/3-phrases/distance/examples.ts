@@ -150,7 +150,6 @@ export const examples = {
     },
   ],
   never: [
-    'ten past two and still no plumber',
     'there are two more of them',
     'a four inch line',
     'about thirty percent of it',
