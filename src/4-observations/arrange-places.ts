@@ -20,6 +20,7 @@ const costs = {
   sharedWanting: 0.8,
   unusedPlace: 1.3,
   unusedBeside: 1.2,
+  calledOut: 0.8,
   bothWays: 0.3,
   unplaced: 1.8,
   split: 0.2,
@@ -34,7 +35,7 @@ const MOST_LEFT = 6;
 export const REACH_SENTENCES = 4;
 
 /** "That's a wye.": what was placed a moment ago. */
-const pointsBack = /^(okay |and |so |yeah |yep |oh )*(that|it|this) ('s|is|looks|would) /;
+const pointsBack = /^(okay |and |so |yeah |yep |oh )*(that|it|this) ('s|is|looks|would|might|could|may|must|has to) /;
 const looksOn = /^(now|next|then|okay|alright|coming up on|up to|we 're at|we are at|i 'm at|at)\b/;
 
 const turns = /^(zero|next-run|same-access|pull-back|summary)$/;
@@ -131,7 +132,9 @@ export function arrange({ anchors, gaps }: Stretch, breaths: readonly number[], 
             things.slice(0, left).reduce((sum, thing) => sum + leftCost(thing), 0) +
             (isTaken && split < things.length ? costs.split : 0) +
             (isTaken && isUsed === 1 ? costs.bothWays : 0) +
-            (before?.sort === 'place' && isUsed === 0 && !isTaken ? unusedCost(before) : 0);
+            (before?.sort === 'place' && isUsed === 0 && !isTaken
+              ? unusedCost(before, things.length === 0 && after !== undefined)
+              : 0);
           const held = next[column];
           if (!held || cost < held.cost)
             next[column] = { cost, splits: [...choice.splits, split], left: [...choice.left, left] };
@@ -154,8 +157,10 @@ const LEAD_SENTENCES = 2;
 /** What it costs to give a thing no place: little where the next sentence names it again with one. */
 const leftCost = (thing: Mark & { sort: 'thing' }): number => (thing.isToldNext ? costs.toldNext : costs.unplaced);
 
-const unusedCost = (place: Mark & { sort: 'place' }): number => {
+/** "Thirty. Thirty one. The liner is lifted.": a number right before the next one is often only called out. */
+const unusedCost = (place: Mark & { sort: 'place' }, isCalledOut: boolean): number => {
   if (!place.isLone || place.mayEnd) return 0;
+  if (isCalledOut && place.place.distance.toFeet === null) return costs.calledOut;
   return place.isBesideUnread ? costs.unusedBeside : costs.unusedPlace;
 };
 

@@ -247,9 +247,9 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     tail !== null;
   // "All plastic since forty five."
   const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
-  if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "Held at twelve by more of it": whatever is said next, unless it is measured in something else.
   if (tokens[number.from - 1]?.text === 'at' && !otherMeasure.test(tokens[to]?.text ?? '')) return made('at');
+  if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
   // Small bare numbers count things more often than feet.
@@ -257,7 +257,9 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     isEndOfClause(tokens, to) ||
     startsPhraseSoon(context, to) ||
     opensRange(tokens, to, value) ||
-    /^(there|here|and|feet|to|through|thru|until|till|out|up|also|too|again)$/.test(tokens[to]?.text ?? '');
+    /^(there|here|and|feet|to|through|thru|until|till|out|up|also|too|again)$/.test(tokens[to]?.text ?? '') ||
+    (opensClause(tokens, number.from) &&
+      /^(it|we|i|you|that|this|she|he|they|the|my|your|our)$/.test(tokens[to]?.text ?? ''));
   if (value < 10 && !isFirm) return null;
   const opens =
     isOpening(context, number.from) ||
@@ -300,9 +302,12 @@ function startsPhraseSoon(context: PlaceContext, at: number): boolean {
 const countLeads =
   /^(the|a|an|those|these|all|my|your|his|her|our|their|of|for|with|by|than|number|every|each|another|first|last|next|old|only|just|had|has|have|were|two|three|got|took|takes|paid|like|lost|over|under|some|any|other|same|to|than|both|least|most|roughly|around|almost|nearly|another|good|other|is|be|as|or|say|says|said|call|calling|called|since|need|needs|want|see|saw|seen|find|found|after|before|within|maybe|done|did)$/;
 
+/** "Six it changes to four inch": the number opens what is said. */
+const opensClause = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);
+
 function isOpening(context: PlaceContext, at: number): boolean {
-  if (at === 0 || (context.tokens[at - 1]?.breakAfter ?? 'stop') !== 'none') return true;
-  if (isSilentBefore(context.tokens[at])) return true;
+  if (opensClause(context.tokens, at)) return true;
   const before = context.tokens[at - 1]?.text ?? '';
   return context.endsPhraseAt(at) || !countLeads.test(before);
 }
