@@ -175,8 +175,8 @@ export function assertClaim(
     if (isHoped || expected.test(textOf(tokens, claim.to, Math.min(sentence.to, claim.to + 8)))) aside = 'plan';
     else if (isSupposedHere && !isSeenNow.test(clause)) aside = 'teaching';
     else if (isGeneralNear && !isPointedAt) aside = 'teaching';
-    else if (isTold) aside = 'history';
     else if (isShown(claim, sentence, tokens)) aside = null;
+    else if (isTold) aside = 'history';
     else if (past && !isPointedNow && ((past.to <= claim.from && isOneStatement(past)) || longAgo.test(past.rule)))
       aside = 'history';
     else if (elsewhere && !isPointedNow && !isOwner(elsewhere, claim, tokens)) aside = 'chat';
@@ -220,9 +220,12 @@ export function assertClaim(
 
 /** "You asked about roots, well, there they are at fifteen": what was asked for is seen. */
 const shown =
-  /^((well|and|yes|yeah|yep|so|sir|ma'am|now|okay) )*(there|here) ((they|it|he|she) (are|is|'s)|you (are|go)|we (are|go)|they 're|it 's)\b/;
+  /(^|\b(well|and|yes|yeah|yep|so|sir|ma'am|now|okay) )(there|here) ((they|it|he|she) (are|is|'s)|you (are|go)|we (are|go)|they 're|it 's)\b/;
 const isShown = (claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean =>
-  shown.test(textOf(tokens, claim.things[0]?.to ?? claim.to, Math.min(sentence.to, claim.to + 9)));
+  shown.test(textOf(tokens, claim.things[0]?.to ?? claim.to, Math.min(sentence.to, claim.to + 12)));
+/** "The seller said roots, and yep, roots at nineteen": what was told is seen now. */
+const confirms =
+  /\b(yep|yup|sure enough|lo and behold|guess what|indeed|what do you know|wouldn't you know|(there|here) (it is|they are|he is|she is|we are|you go|we go))\b/;
 
 const isHouse = (claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean =>
   claim.place?.distance.frame === 'bare' &&
@@ -246,6 +249,8 @@ const STATEMENT_TOKENS = 14;
 function isSameStatement(cue: Cue, claim: Claim, tokens: readonly Token[]): boolean {
   const from = Math.min(cue.to, claim.to);
   const to = Math.max(cue.from, claim.from);
+  if (cue.to <= claim.from && confirms.test(textOf(tokens, cue.to, claim.things.at(-1)?.from ?? claim.from)))
+    return false;
   return to - from <= STATEMENT_TOKENS && !tokens.slice(from, to).some((token) => /^(but|so|anyway)$/.test(token.text));
 }
 

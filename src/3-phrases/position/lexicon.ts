@@ -37,6 +37,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
 export const notPositions: readonly string[] = spoken`
   washed|eroded|gone|scoured away? from around the pipe|joint;  slope|fall|grade|pitch|it|that|angle|level right on it|that|this; slope|fall|grade|pitch|job|repair|math|it done? right;
   left his|her|their|my|us|them|him; right smart; right as; is|'s|was|runs|goes|flows left to right; is|'s|was|runs|goes|flows right to left;
+  cleanout|plug|cap|lid|cover|hatch|opening|one|it , from|from_the below|underneath|beneath|behind|inside|back|back_side; cleanout|plug|cap|lid|cover|hatch|opening|one|it from|from_the below|underneath|beneath|behind|inside|back|back_side; seen from below|underneath|above;
   find|see|seen|reach|look|looking|looks|tell|get_to|got_to it|that|this? from above|below|overhead|underneath;
   garage|bedroom|bathroom|bath|neighbor|neighbors|neighbour|driveway|porch|office|shop|park|creek|church|pool|patio|lake|field|uphill|downhill|high|low side;
   of the|it|this|our|my pipe|bore|opening|diameter left; pipe|bore|opening|room|space left; all that 's left; that 's left;
