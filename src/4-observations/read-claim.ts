@@ -35,6 +35,7 @@ import type { Sentence } from './sentence.ts';
 import { isDismissed, isNamedAnew, rejects } from './take-back.ts';
 import { tellFitting } from './tell-fitting.ts';
 import { tellShare } from './tell-share.ts';
+import { tellWay } from './tell-way.ts';
 
 export function readClaim(
   reading: Reading,
@@ -93,6 +94,8 @@ export function readClaim(
     return consider('a way in without a place');
   const told = assertion.isDenied || sentence.isQuestion ? null : tellFitting(reading, sentence, claim);
   if (told) return told;
+  const way = assertion.isDenied || sentence.isQuestion ? null : tellWay(reading, sentence, claim, assertion);
+  if (way) return way;
   const renamed = run?.direction === 'downstream' ? downstreamNames.get(claim.kind) : undefined;
   if (renamed && claim.source === 'sign') claim.kind = renamed;
   const before = claims[claims.indexOf(claim) - 1];

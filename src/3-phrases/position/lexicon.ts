@@ -12,6 +12,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
     bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side; lower side|half|part;
     from below; the bottom of the pipe; on the floor; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
     in the floor of the pipe|line; floor line; the floor line;
+    up|come|comes|came|coming|sticking|poking|pushed|pushing|driven|grown|growing|welling|bubbling|eaten|rotted|worn up? through the floor;
   `,
   left: ['left', 'left hand side', 'left side', 'left hand', 'left wall', 'lefthand'],
   right: spoken`
