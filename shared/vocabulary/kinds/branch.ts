@@ -104,6 +104,7 @@ export const branch = {
       },
     ],
     never: [
+      'Roots at nine. Coming in on the left.',
       'The hole in the vanity is where the faucet goes.',
       'A branch that ties in flat like that always runs slow.',
       'No branches in this stretch.',

@@ -53,6 +53,7 @@ export const intrusion = {
   ],
   examples: {
     says: [
+      { text: "Fifteen feet, and a nail's come up through the floor.", gives: { at: 15, position: 'bottom' } },
       { text: "Something's come through the wall at nineteen.", gives: { at: 19 } },
       { text: 'The rubber has squeezed out of the joint and into the pipe at sixteen.', gives: { at: 16 } },
       { text: 'A screw at ten feet. I can squeeze by on the left.', gives: { at: 10 } },

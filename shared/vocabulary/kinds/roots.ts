@@ -41,6 +41,11 @@ export const roots = {
   ],
   examples: {
     says: [
+      { text: "Roots at sixteen. They're coming in from the top.", gives: { at: 16, position: 'top' } },
+      {
+        text: "Sixteen feet. Roots. I'd call that moderate, coming in on the left hand side.",
+        gives: { at: 16, position: 'left', degree: 'moderate' },
+      },
       { text: 'Hairs are coming through the joint at nine.', gives: { at: 9 } },
       { text: "The elm's found its way in at twenty one.", gives: { at: 21 } },
       { text: 'Eight feet, between nine and ten on the clock, a root ball.', gives: { at: 8, clock: 9 } },

@@ -42,6 +42,11 @@ export const examples = {
         { kind: 'stopped', at: 38 },
       ],
     },
+    { text: 'The seller said roots, and yep, roots at nineteen.', gives: { kind: 'roots', at: 19 } },
+    {
+      text: 'He says there were roots last year, and there they are at nineteen.',
+      gives: { kind: 'roots', at: 19 },
+    },
     { text: 'No problem, here come the roots at nineteen feet.', gives: { kind: 'roots', at: 19 } },
     { text: "No doubt about it, that's a crack at 26.", gives: { kind: 'crack', at: 26 } },
     { text: "Not gonna lie, that's a big belly at thirty three.", gives: { kind: 'belly', at: 33 } },
