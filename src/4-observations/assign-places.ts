@@ -136,6 +136,10 @@ function chooseRelative(
   return best;
 }
 
+/** "Two bends, the first at eight and the second at eleven", "one at nine, one at twelve": the next of them. */
+const nextOne =
+  /^(and |then |feet |foot )*(the )?(second|third|fourth|other|next|last|one|another)( one)?( more)?( ('s|is|comes|sits|starts))?( down| up| over| out| along)?( at| about| around)*$/;
+
 /** "12 feet, 15 feet and 21": several places for one thing, when only commas and "and" stand between them. */
 function placeList(
   places: readonly PhraseOf<'distance'>[],
@@ -152,7 +156,7 @@ function placeList(
       list &&
       last &&
       between !== null &&
-      /^(and|and at|and then|at|and again at|again at|)$/.test(between) &&
+      (/^(and|and at|and then|at|and again at|again at|)$/.test(between) || nextOne.test(between)) &&
       place.distance.toFeet === null &&
       last.distance.toFeet === null
     )
@@ -164,7 +168,8 @@ function placeList(
     list.length > 1 &&
     tokens[list.at(-1)!.from - 1] !== undefined &&
     tokens.slice(list[0]!.to, list.at(-1)!.from).some((token) => token.text === 'and');
-  const saysEach = /\b(each|every|both|all of|all three|in all)\b/.test(sentence.text);
+  const isCounted = list.slice(1).every((place, index) => nextOne.test(textOf(tokens, list[index]!.to, place.from)));
+  const saysEach = isCounted || /\b(each|every|both|all of|all three|in all)\b/.test(sentence.text);
   const isPlural = claim.things.some((thing) => /s$/.test(tokens[thing.to - 1]?.text ?? ''));
   return list.length > 1 && (hasAnd || saysEach) && (isPlural || saysEach || list.length > 2) ? list : [];
 }

@@ -3,6 +3,8 @@
  * A strong cue ("make that", "correction") replaces and keeps the old value on record; a weak one ("sorry", "no") needs a
  * second value of the same sort close by. What is replaced is always of the same sort as what replaces it.
  */
+
+import { readNumber } from '../3-phrases/number/read-number.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Sentence } from './sentence.ts';
@@ -214,6 +216,9 @@ function isRunningOn(old: Phrase, by: Phrase, tokens: readonly Token[]): boolean
   const gap = by.distance.feet - (old.distance.toFeet ?? old.distance.feet);
   const isSilent =
     by.from - old.to <= 1 && tokens.slice(old.to, by.from).every((token) => /^(feet|uh|um|and)$/.test(token.text));
+  // "At twelve and fourteen", "at four, six and nine": a list of places.
+  const isAnd = (at: number): boolean => tokens[at]?.text === 'and' && readNumber(tokens, at + 1) !== null;
+  if ((isAnd(by.from - 1) && gap > 1) || isAnd(by.to)) return false;
   return isSilent && gap > 0 && gap <= RUNNING_ON_FEET && old.distance.frame !== 'unit';
 }
 

@@ -11,7 +11,7 @@ const REACH_TOKENS = 10;
 const soft =
   "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see)*";
 const stays =
-  /\b(still|same)( \S+){0,2}( like| this| that| there| here| way| in it| under| going| bad| heavy| wet)* (at|around|by)( about| around)?$/;
+  /\b(still|same(?! (again|thing|deal|story|sort|kind|idea|business)\b))( \S+){0,2}( like| this| that| there| here| way| in it| under| going| bad| heavy| wet)* (at|around|by)( about| around)?$/;
 const loses =
   /\b(i|we) (lose|lost|lose sight of|drop|leave|left) (it|them|that|the \w+)( again)?( (at|around|by|about|near)){1,2}$/;
 const upToWhere =

@@ -248,7 +248,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   // "All plastic since forty five."
   const isSince = tokens[number.from - 1]?.text === 'since' && context.endsPhraseAt(number.from - 1);
   // "Held at twelve by more of it": whatever is said next, unless it is measured in something else.
-  if (tokens[number.from - 1]?.text === 'at' && !otherMeasure.test(tokens[to]?.text ?? '')) return made('at');
+  const isMeasured = otherMeasure.test(tokens[to]?.text ?? '') || (!follows && readNumber(tokens, to) !== null);
+  if (tokens[number.from - 1]?.text === 'at' && !isMeasured) return made('at');
   if (isSince || phraseBefore(tokens, number.from, firmPlace)) return follows ? made('at') : null;
   // "one" is a pronoun far more often than a place; a bare nought is talk about the counter.
   if (number.value <= 1 && number.to - number.from === 1) return null;
