@@ -13,6 +13,7 @@ import type { Unit } from '../../shared/wording/short.ts';
 import { readAngle, readNamedAngle } from './angle/read-angle.ts';
 import { assertionCues, pseudoCues } from './assertion/lexicon.ts';
 import { cameraCues, headings, notCameraCues, notHeadings } from './camera/lexicon.ts';
+import { hoursBesidePlaces } from './clock/clock-beside-place.ts';
 import { readClock } from './clock/read-clock.ts';
 import { correctionCues, notCorrections } from './correction/lexicon.ts';
 import { readCount, readLength, readLengthAtUnit } from './count/read-count.ts';
@@ -223,7 +224,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     ),
   ];
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
-  return { tokens, numbers, phrases, unit };
+  return { tokens, numbers, phrases: hoursBesidePlaces(tokens, phrases), unit };
 }
 
 /** "Right, here we go": the word opens the sentence and names no side. */

@@ -22,10 +22,11 @@ export function assignPlaces(claims: readonly Claim[], sentence: Sentence, token
           relative.shape === 'offset' && relative.anchor?.from === place.from && place.from === to && place.from > from,
       ),
   );
+  const inOrder = tellsInOrder(claims, places, tokens);
   const placesFirst = places[0] !== undefined && claims[0] !== undefined && places[0].from < claims[0].from;
   const placed: Claim[] = [];
   for (const [index, claim] of claims.entries()) {
-    const place = choosePlace(claim, claims, index, places, placesFirst, tokens);
+    const place = inOrder ? places[index]! : choosePlace(claim, claims, index, places, placesFirst, tokens);
     const relative = chooseRelative(claim, claims, relatives);
     const isRelativeNearer =
       relative !== null &&
@@ -45,6 +46,22 @@ export function assignPlaces(claims: readonly Claim[], sentence: Sentence, token
   }
   return placed;
 }
+
+/** "A tee and then a little grit, and them's at nine and twelve": as many numbers in a list as things before it, in their order. */
+function tellsInOrder(
+  claims: readonly Claim[],
+  places: readonly PhraseOf<'distance'>[],
+  tokens: readonly Token[],
+): boolean {
+  if (claims.length < 2 || places.length !== claims.length) return false;
+  if (!places.every(({ distance }) => distance.toFeet === null)) return false;
+  const isAfter = claims.every((claim) => claim.to <= places[0]!.from);
+  const isList = places.slice(1).every((place, index) => listed.test(textOf(tokens, places[index]!.to, place.from)));
+  return isAfter && isList;
+}
+
+/** What stands between two numbers of a list. */
+const listed = /^(and|then|and then|at|and at|)$/;
 
 /** "Behind it there's gravel, at ten": beside something, and placed by its own number all the same. */
 function isBesideOnly(
@@ -156,7 +173,7 @@ function placeList(
       list &&
       last &&
       between !== null &&
-      (/^(and|and at|and then|at|and again at|again at|)$/.test(between) || nextOne.test(between)) &&
+      (listed.test(between) || /^(and )?again at$/.test(between) || nextOne.test(between)) &&
       place.distance.toFeet === null &&
       last.distance.toFeet === null
     )

@@ -30,6 +30,7 @@ export const wye = {
   ],
   examples: {
     says: [
+      { text: 'Two wyes, at twelve and fourteen.', gives: [{ at: 12 }, { at: 14 }] },
       { text: 'Combination fitting at eleven, on the left.', gives: { at: 11, position: 'left' } },
       { text: "Nine feet, tee on the left. It's not a tee, it's a wye.", gives: { at: 9, position: 'left' } },
       {

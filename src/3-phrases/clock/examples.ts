@@ -5,7 +5,15 @@ export const examples = {
   says: [
     {
       value: { hour: 3, toHour: null },
-      ways: ["at three o'clock", 'three oclock', "3 o'clock", "around the 3 o'clock", '3:00', "three o' clock"],
+      ways: [
+        'fifteen, a crack at three',
+        "at three o'clock",
+        'three oclock',
+        "3 o'clock",
+        "around the 3 o'clock",
+        '3:00',
+        "three o' clock",
+      ],
     },
     { value: { hour: 12, toHour: null }, ways: ["twelve o'clock", "roots at 12 o'clock"] },
     {
@@ -33,6 +41,8 @@ export const examples = {
     { value: { hour: 5, toHour: null }, ways: ["five or six o'clock"] },
   ],
   never: [
+    'nine, roots at ten',
+    'a wye at fifteen and roots at twelve',
     'around the clock',
     'at three feet',
     'fifteen past the hour',
