@@ -65,7 +65,22 @@ function isNoticed(claim: Claim, assertion: Assertion, sentence: Sentence): bool
   );
 }
 
+/** From this chance on an everyday word is believed for its likeness to other talk, and flagged. */
+const LIKELY = 0.7;
+
 export function isWeakBelieved(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): boolean {
+  if (isBelievedPlainly(reading, sentence, claim, assertion)) return true;
+  const isPlaced = claim.place !== null || claim.relative !== null || reading.plan.after.has(sentence.index);
+  const isNear = reading.pending !== null && sentence.index - reading.pending.sentence <= 1;
+  // Water is said to be there long before it is said to stand.
+  const needsOwn = weakNeeds.get(claim.kind) === 'measure';
+  if (assertion.isDefinite || !(needsOwn ? claim.place !== null : isPlaced || isNear)) return false;
+  if ((reading.taught.chances(sentence).get(claim.kind) ?? 0) < LIKELY) return false;
+  claim.isDoubtful = true;
+  return true;
+}
+
+function isBelievedPlainly(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): boolean {
   const needs = weakNeeds.get(claim.kind);
   if (needs === 'notice') return isNoticed(claim, assertion, sentence);
   const hasPlace = claim.place !== null || reading.pending !== null || reading.plan.after.has(sentence.index);
