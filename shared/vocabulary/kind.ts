@@ -60,6 +60,8 @@ export interface Kind {
   readonly endsAs?: string;
   /** True when it has no place in the pipe. */
   readonly isPlaceless?: boolean;
+  /** What is found at the same place wherever a run ends with it. */
+  readonly implies?: string;
   /** True when it lies where its run ends, wherever in the talk it is told of. */
   readonly liesAtEnd?: boolean;
   /** True when a description of it needs an opening named with it or just before ("it won't turn"). */

@@ -1,6 +1,7 @@
 /** What can only be said of a run when all of it is read: its direction where none was said, its end, items left without one. */
 import type { EndReason } from '../../shared/vocabulary/attributes.ts';
 import { leadsDown } from './access-words.ts';
+import { implyStop } from './imply-stop.ts';
 import { endKinds, lastKinds, mayEndKinds } from './kind-roles.ts';
 import { startUnannounced } from './read-runs.ts';
 import { furthestOf, type Item, liveItems, type Reading, type RunState } from './reading.ts';
@@ -15,6 +16,7 @@ export function finishRuns(reading: Reading): void {
   for (const run of reading.runs) {
     run.end = endOf(reading, run);
     placeAtEnd(reading, run);
+    implyStop(reading, run);
     decideDirection(run, reading.runs[run.n - 2] ?? null);
   }
 }

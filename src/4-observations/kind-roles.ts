@@ -20,6 +20,11 @@ export const lastPlaceKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.liesAtEnd).map((kind) => kind.name),
 );
 
+/** What is found with some kinds wherever a run ends with them. */
+export const impliedKinds: ReadonlyMap<string, KindName> = new Map(
+  all.flatMap((kind) => (kind.implies ? [[kind.name, kind.implies as KindName] as const] : [])),
+);
+
 /** Kinds a run ends with, and the reason they give. */
 export const endKinds: Readonly<Partial<Record<string, EndReason>>> = Object.fromEntries(
   all.flatMap((kind) => (kind.ends ? [[kind.name, kind.ends]] : [])),

@@ -9,6 +9,7 @@ export const blockage = {
   takes: ['to', 'position', 'percent'],
   isSpot: true,
   endsWhenLast: 'stopped',
+  implies: 'stopped',
   tellsShare: true,
   words: spoken`
     blockage; blocked; blocked off; plugged; plugged up; plugged solid; stopped up; stopped up solid; clog; clogged;

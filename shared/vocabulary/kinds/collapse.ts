@@ -10,6 +10,7 @@ export const collapse = {
   takes: ['to', 'position', 'clock', 'percent'],
   isSpot: true,
   endsWhenLast: 'stopped',
+  implies: 'stopped',
   outgrows: ['crack', 'fracture', 'break', 'deformation'],
   words: spoken`
     collapse; collapsed; collapsing; cavein; caved in; cave in; caving in; fallen in; fell in; falling in;

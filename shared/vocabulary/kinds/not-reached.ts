@@ -8,6 +8,7 @@ export const notReached = {
   plural: 'parts not reached',
   takes: [],
   liesAtEnd: true,
+  implies: 'stopped',
   words: [
     ...spoken`
 short of the main|tank|city|street|sewer|house|building|manhole|connection;
