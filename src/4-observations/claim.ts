@@ -30,6 +30,9 @@ export interface Claim {
   isRejected: boolean;
 }
 
+/** The rule of a claim that stands across from the same thing, in the same place. */
+export const ACROSS = 'the same across from it';
+
 /** A claim of the words from one token to another, with nothing said of it yet. */
 export const newClaim = (
   kind: KindName,

@@ -2,7 +2,7 @@
 import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Assertion } from './assert-claim.ts';
-import type { Claim } from './claim.ts';
+import { ACROSS, type Claim } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
 import type { Placing } from './placing.ts';
 import { currentRun, type Evidence, emptyFields, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
@@ -98,7 +98,7 @@ export function findKnown(
   const isAnother = reading.phrases.tokens
     .slice(Math.max(sentence.from, claim.from - 4), claim.from)
     .some((token) => /^(another|second|third|more|other)$/.test(token.text));
-  if (isAnother && run.way === 'out') return null;
+  if ((isAnother || claim.rule === ACROSS) && run.way === 'out') return null;
   const same = everywhere.filter((item) => item.run === run.n);
   const elsewhere = knownBefore(reading, sentence, everywhere, claim, assertion, placing);
   if (same.length === 0) return elsewhere;

@@ -1,7 +1,7 @@
 /** Things named without their name: "second one", "another at 47", "there they are". */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
-import { type Claim, kindTakes, newClaim } from './claim.ts';
+import { ACROSS, type Claim, kindTakes, newClaim } from './claim.ts';
 import { farEnds, upstreamSigns } from './kind-roles.ts';
 import { currentRun, furthestOf, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
@@ -31,10 +31,32 @@ export const isAnotherAlone = (text: string): boolean =>
   /^(and |then )*(another|again|a second)( one)?( here)?$/.test(text);
 /** "Ditto at eighteen", "same story, fourteen", "another batch of those at sixty": the thing before is met once more. */
 const oncemore =
-  /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still) more (at|here|of)|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
+  /\b(ditto|likewise|same (thing|deal|story|again|sort|kind|as before|as above|as that|business|idea)|the same (at|again|here|thing|story|(?=[\w.]+( and a half)? (feet|foot|more|on|further|past)\b))|same \w+ (?=[\w.]+( and a half)? (feet|foot) (on|further|past|along|later|down|up)\b)|more of (the same|them|those|it|that|this)|(a few|some|lots|plenty|even|still|a couple|a bit|a little) more\b(?! (feet|foot|inch|inches|of a|time|minutes|than))|its (twin|mate|brother|sister|match|double)|(another|next|second|third) (bunch|batch|lot|set|bit|patch|crop|round|clump|mess|stretch|spot|like it|of them|of those|such)|(they|it) ('re|'s|are|is|come|comes|start|starts|show|shows|pick|picks) (right )?(back|up again|again)(?= (at|in|here|,)|$)|does it again|happens again|(some|a bit) more ,? ?\d*$|more ,? (again|still)|once more|one more (at|like|of)|(?<=^|and |then |next |okay |so |now |there 's |here 's |got )(a|another) (real |really |pretty )?(heavy|heavier|light|lighter|big|bigger|small|smaller|bad|worse|little|deep|deeper|long|longer|short|shorter|ugly|slight|moderate|nasty|mean|good|second|third|fourth) one|too$|as well$)\b|^(and |then |okay |so )*(again|more)( ,| at| here| just| in| on| up| from| by| past| (a|two|three|four|five|six|\d+) )|\b(and|then) again (at|,|in|on)\b/;
 /** Said of what is seen once more, or of what is back to normal. */
 const notOncemore =
   /\b(clear|clean|dry|good|fine|round|smooth|straight|normal|okay|open|back|see (it|them|that)|look|looking|way) (here |there )?again\b|\bon the way\b/;
+
+/** "And across from it, nine o'clock", "another one straight opposite": the same thing in the same place, on another side. */
+const oppositeSide =
+  /\b((straight |right |directly )?(across|opposite)( from| of| to)?( (it|that|there|them|this|him|her))?|(on )?the (other|opposite|far) (side|wall)( too| as well| of it)?)\b/;
+
+function readOpposite(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
+  const run = currentRun(reading);
+  const last = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
+  if (!run || run.way === 'back' || reading.isSummary || !last || last.at === null || claims.length > 0) return null;
+  if (sentence.isQuestion || sentence.index - reading.focusSentence > 1 || pipeKinds.test(last.kind)) return null;
+  if (!oppositeSide.test(sentence.text) || sentence.to - sentence.from > OPPOSITE_TOKENS) return null;
+  const side = sentence.phrases.find(({ family }) => family === 'position' || family === 'clock');
+  const hasOther = sentence.phrases.some(({ family }) => family === 'distance' || family === 'assertion');
+  if (!side || hasOther || !(kindTakes(last.kind, 'position') || kindTakes(last.kind, 'clock'))) return null;
+  const distance = { feet: last.at, toFeet: null, frame: 'unit' as const };
+  const place: PhraseOf<'distance'> = { ...side, family: 'distance', distance, rule: 'the same place' };
+  const claim: Claim = { ...newClaim(last.kind, ACROSS, sentence, 1), place };
+  for (const phrase of sentence.phrases) setField(claim.fields, phrase, claim.kind);
+  const isSameSide = claim.fields.position === last.fields.position && claim.fields.clock === last.fields.clock;
+  return isSameSide ? null : claim;
+}
+const OPPOSITE_TOKENS = 14;
 
 /** A thing met again where only its place is new. */
 function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
@@ -117,6 +139,7 @@ const pipeKinds =
 export function readEllipsis(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim[] {
   const { tokens } = reading.phrases;
   const again =
+    readOpposite(reading, sentence, claims) ??
     readOncemore(reading, sentence, claims) ??
     readFixture(reading, sentence, claims) ??
     readFarEnd(reading, sentence, claims);
