@@ -2,6 +2,7 @@
  * Some things are never met without another: where the main was not reached, or the last thing seen fills the pipe, the camera
  * stopped there, in whatever words that was said. Listed so, it is always flagged.
  */
+import { kindTakes } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
 import { impliedKinds, lastKinds, lastPlaceKinds } from './kind-roles.ts';
 import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
@@ -10,7 +11,9 @@ export function implyStop(reading: Reading, run: RunState): void {
   const items = liveItems(reading, run.n);
   const cause = items.findLast((item) => isLast(item, run));
   const kind = cause && impliedKinds.get(cause.kind);
-  if (!cause || !kind || items.some((item) => item.kind === kind)) return;
+  // Of one finding by itself nothing follows: it may be told of a line that goes on.
+  const isOfMany = items.some((item) => item !== cause && !kindTakes(item.kind, 'material'));
+  if (!cause || !kind || !isOfMany || items.some((item) => item.kind === kind)) return;
   if (run.end !== null && run.end.reason !== 'other' && run.end.reason !== 'stopped') return;
   const item = addItem(reading, reading.sentences[cause.sentence]!, {
     kind,
