@@ -28,8 +28,16 @@ export function assignAttributes(claims: readonly Claim[], sentence: Sentence, t
     if (owner === null && isSizeOfNext(phrase, claims)) continue;
     if (owner === null || !setField(owner.fields, phrase, owner.kind)) loose.push(phrase);
   }
+  for (const claim of claims)
+    if (kindTakes(claim.kind, 'degree') && isCalledLittle(claim, tokens)) claim.fields.degree ??= 'light';
   return loose;
 }
+
+/** "A little lip", "tiny step": of one thing it says how bad it is; "little stones" and "that little one" say how large or which. */
+const isCalledLittle = ({ from, to }: Claim, tokens: readonly Token[]): boolean =>
+  /^(little|tiny|teeny|wee)$/.test(tokens[from - 1]?.text ?? '') &&
+  !/^(that|this|the|those|these|next|past|your|our|same)$/.test(tokens[from - 2]?.text ?? '') &&
+  !/s$/.test(tokens[to - 1]?.text ?? '');
 
 /** "Three inch branch on the left": the size of a drain that keeps none is not that of the thing before. */
 const isSizeOfNext = (phrase: Phrase, claims: readonly Claim[]): boolean =>

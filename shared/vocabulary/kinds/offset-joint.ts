@@ -69,6 +69,7 @@ export const offsetJoint = {
   ],
   examples: {
     says: [
+      { text: 'Ten feet, tiny step.', gives: { at: 10, degree: 'light' } },
       { text: "It's out by half an inch at twenty three.", gives: { at: 23, inches: 0.5 } },
       { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },
       { text: 'Offset joint at fourteen feet, about half an inch.', gives: { at: 14, inches: 0.5 } },

@@ -51,6 +51,7 @@ export const scale = {
   ],
   examples: {
     says: [
+      { text: "Around four there's a light scale.", gives: { at: 4, degree: 'light' } },
       { text: 'Rust is built up on the walls at thirteen.', gives: { at: 13 } },
       { text: 'The iron is nearly rusted shut at eight.', gives: { at: 8 } },
       {

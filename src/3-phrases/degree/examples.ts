@@ -8,6 +8,8 @@ export const examples = {
       value: 'light',
       ways: [
         'light scale',
+        "there's a light scale here",
+        'there are light roots',
         'a little grease',
         'slight offset',
         'minor roots',

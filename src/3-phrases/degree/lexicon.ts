@@ -24,13 +24,13 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
 
 /** Words that hold a degree and mean something else. */
 export const notDegrees: readonly string[] = spoken`
-  daylight; day light; the light; lens light; camera light; light into|through|in|shining; there is|are|no|any light; no light in|to|at|left|there|here|coming;
+  daylight; day light; the light; lens light; camera light; light into|through|in|shining; there is|are|no|any light $; there is|are|no|any light ,; there is|no|any light on|in|at|from|to|through|left|there|here|coming|down|up|or; no light;
   goes|gone|went|going|turns|turned bad; like a bad; bad stuff|spot|spots|part|section|hip|tooth|teeth|habit|one; plugged|packed|stopped|blocked solid with;
   a bit of string|wire|wood|pipe|wall|tile|plastic|the|luck|rope|rag|cloth|chain; and a bit; a? little|bit worse|better|smaller|bigger|larger|wider|higher|lower|deeper|taller|beyond|later|faster|gutter|drain|tee|wye|fitting|branch;
   my|his|her|their|your * was|is|'s bad|heavy; heavy like; extra heavy; say heavy i|but|and; not bad; not all that bad|heavy; not so|very|that|too|real heavy|severe|thick; nothing like as bad|heavy;
   a little toy|plastic|car|piece|daylight|past;  no moderate; argument for light|moderate|heavy; heavy correction; light switch|bulb|bulbs;
   could|would|might|will get bad|worse|heavy; don't look|sound bad; less bad; worse than bad;
-  the light; my light; a light; lights; light on it; light up; the light on; the light's; light bulb;
+  the light; my light; a light $; a light ,; a light on|in|at|through|shining|shine|up|down|there|here|from|to|and|so|or|coming|that|which|is|'s|was|switch|bulb|head|fixture|pole|post|for|with|if; lights; light on it; light up; the light on; the light's; light bulb;
   light head; light reflecting; light turned; light switch; not a lot; not bad; not too bad; not so bad;
   not terrible; not heavy; nothing bad; not that bad; is it bad;
   is that bad; it's not bad; too bad; my bad; bad news; feel bad; bad luck; bad idea; bad day; bad back;
