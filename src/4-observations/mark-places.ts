@@ -8,7 +8,7 @@ import { kindTakes } from './claim.ts';
 import { endKinds, fittingKinds, placelessKinds } from './kind-roles.ts';
 import { spread } from './place-claim.ts';
 import { readClaims } from './read-claims.ts';
-import { openingCorrection } from './read-corrections.ts';
+import { findReplacements, openingCorrection } from './read-corrections.ts';
 import { isAnotherAlone } from './read-ellipsis.ts';
 import type { Sentence } from './sentence.ts';
 import { endTold } from './tell-ends.ts';
@@ -89,6 +89,22 @@ const isMetHere = (sentence: Sentence, kind: KindName): boolean =>
   endKinds[kind] !== undefined &&
   /\b(that 's|this is|here 's|there 's|^and|^at|^then) (the|your|our|my)\b/.test(sentence.text);
 
+/** "It wasn't eighteen, it was seventeen": of several numbers in a sentence those that were not taken back, each once. */
+function standing(
+  places: readonly PhraseOf<'distance'>[],
+  sentence: Sentence,
+  tokens: Phrases['tokens'],
+): readonly PhraseOf<'distance'>[] {
+  if (places.length < 2) return places;
+  const old = findReplacements(sentence, tokens).map((pair) => pair.old);
+  const left = places.filter(
+    (place) => !old.some((phrase) => phrase.family === 'distance' && phrase.distance.feet === place.distance.feet),
+  );
+  return left.length > 0
+    ? left.filter((place, index) => !left.slice(index + 1).some((other) => other.distance.feet === place.distance.feet))
+    : places;
+}
+
 /** "The hub is cracked": the hub is known, and not the crack. */
 const isPredicate = /\b(is|'s|are|'re|was|looks|gets|got)( \S+)?$/;
 
@@ -124,7 +140,8 @@ export function markOf(
     const goesOn = phrasesOf(sentence.phrases, 'relative').some((phrase) => phrase.relative.shape === 'offset');
     if (places.length === 0) return goesOn ? { sort: 'whole', sentence, lead: null } : null;
     const stretch = places.find((place) => place.distance.toFeet !== null);
-    const isTalk = places.length > 1 && stretch === undefined && sentence.to - sentence.from > SHORT_TOKENS;
+    const said = standing(places, sentence, tokens);
+    const isTalk = said.length > 1 && stretch === undefined && sentence.to - sentence.from > SHORT_TOKENS;
     // "Fifteen. Make it fifteen and a half.": one place said twice. "Six. Tee. Make that seven.": it may be the tee's.
     const isAnew = !isFirst && correctsPlace(sentences, sentence, phrases);
     const before = sentences[sentence.index - 1];
@@ -136,12 +153,12 @@ export function markOf(
     const end = endTold(sentences, sentence);
     if (isTalk || (end === 'plain' && !(stretch && opensWith(sentence, stretch))))
       return { sort: 'whole', sentence, lead: null };
-    const place = stretch ?? places.at(-1)!;
+    const place = stretch ?? said.at(-1)!;
     return {
       sort: 'place',
       sentence,
       place,
-      isLone: isLone(sentence, place, phrases),
+      isLone: said.length < places.length || isLone(sentence, place, phrases),
       mayEnd: end === 'beside' || isAnew,
       looksBack: looksBack({ sentence, place }, phrases) && !isNumberAnew(before),
       isBesideUnread: isBesideUnread(sentences, sentence, breaths),

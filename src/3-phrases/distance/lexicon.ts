@@ -113,7 +113,7 @@ export const relativeAfter: readonly {
     words: spoken`
       past; beyond; after; downstream of; downstream from; on from; out from; from; down from; off; past where;
       on the far side of; on the street side of; further on than; up from; to the street side of;
-      the far side of; outside of; further than; along from;
+      the far side of; the other side of; out the other|far side of; on|to the other side of; outside of; further than; along from;
     `,
   },
   {

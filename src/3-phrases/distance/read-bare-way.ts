@@ -5,7 +5,7 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import { isSilentBefore } from '../token/silence.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
 
 export interface BareWay {
   readonly to: number;
@@ -40,8 +40,8 @@ const onwardFrom = phraseSet([
   'past where',
   'on past',
   'on the far|street side of',
-  'the far side of',
-  'from the|that|this end|edge|start|lip|mouth|tail of',
+  'out? the far|other side of',
+  'from the|that|this',
 ]);
 const short = phraseSet([`short|shy|ahead|upstream|this side of ${that}`, `before ${that}`, `back from ${that}`]);
 const shortOf = phraseSet(['short|shy|ahead|upstream of', 'this side of', 'back from', 'before the|that|this']);
@@ -61,6 +61,10 @@ const softly = /^(just|around|about|maybe|like|only|some|roughly|say|another)$/;
 /** What ends the words of a way when the number is of the clock on the wall ("ten past two"). */
 const timeOf = /^(midnight|noon|lunch|lunchtime|dinner|now|the hour|o'clock|a|an|my|your|\d+)$/;
 
+/** "Twenty from the house": paced out above ground. */
+const aboveGround =
+  /^from (the|that|this) (house|street|road|curb|kerb|wall|fence|tree|top|bottom|property|sidewalk|corner|front|back|city|county|crown|ceiling|floor)/;
+
 export function readBareWay(tokens: readonly Token[], number: NumberPhrase): BareWay | null {
   if (number.value > FARTHEST_FEET || number.value <= 0) return null;
   if (isPlacedBy(tokens, number.from)) return null;
@@ -73,6 +77,7 @@ export function readBareWay(tokens: readonly Token[], number: NumberPhrase): Bar
     moreOf(tokens, number),
   ]);
   if (found === null) return null;
+  if (aboveGround.test(textOf(tokens, found.to - 1, found.to + 2))) return null;
   const next = tokens[found.to];
   const isOfTime = next === undefined || timeOf.test(next.text) || readNumber(tokens, found.to) !== null;
   return found.needsAnchor && (isOfTime || endsBefore(tokens, found.to)) ? null : found;

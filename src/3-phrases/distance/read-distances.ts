@@ -1,6 +1,7 @@
 /** Joins places into stretches and lists: "31 to 38 feet", "starts at 19 and goes to 27", "12 feet, 15 feet and 21". */
 import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
+import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
 import { beginsAtNamed } from './from-start.ts';
 import { rangeBetween } from './lexicon.ts';
@@ -20,7 +21,13 @@ const squeeze = (text: string): string =>
     .trim()
     .replace(/^(\S+)( ,)+$/, '$1');
 
-function rangeWords(tokens: readonly Token[], first: Place, second: Place, holdsThing: HoldsThing): string | null {
+function rangeWords(
+  tokens: readonly Token[],
+  first: Place,
+  second: Place,
+  holdsThing: HoldsThing,
+  firstThing: FirstThing,
+): string | null {
   const gap = wordsBetween(tokens, first.to, second.from);
   if (gap === null) return null;
   const bare = squeeze(gap);
@@ -31,7 +38,9 @@ function rangeWords(tokens: readonly Token[], first: Place, second: Place, holds
     return 'to';
   // "in at 12, out at 20": a gap of free words that ends in the words of an ending.
   // "hole at 35, and it ends at 40": what is named between them has the first for its place.
-  return second.isEnd && gap.split(' ').length <= 8 && !holdsThing(first.to, second.from) ? gap : null;
+  if (!second.isEnd || gap.split(' ').length > 8 || holdsThing(first.to, second.from)) return null;
+  // "Twenty two … it's full of water from here to twenty five": the first number was said by itself.
+  return isSilentBefore(tokens[first.to]) && firstThing(first.to, second.from) ? null : gap;
 }
 
 /** Whether something is named between two tokens. */
@@ -58,7 +67,7 @@ export function joinPlaces(
       phrases.push(distancePhrase({ ...first, feet: 0 }, first, 'from the start to <distance>'));
       continue;
     }
-    const words = second && second.sign === null ? rangeWords(tokens, first, second, holdsThing) : null;
+    const words = second && second.sign === null ? rangeWords(tokens, first, second, holdsThing, firstThing) : null;
     // "as far as sixteen, it begins at ten": the end is said first.
     if (second && isToldBackwards(tokens, first, second)) {
       phrases.push({
