@@ -17,6 +17,9 @@ export const branch = {
     wye saddle; cut in connection; connection point; branch inlet; side drain; another connection;
   `,
   signs: spoken`
+    something|somebody|someone|another|one|somebody_else|something_else empties|drains|dumps|spills|runs|drops|tees|teeing|pours|discharges in|into; somebody|someone comes|ties|came|tied in|into on|to us|me|ours|this|it at;
+    pipe|line|drain|somebody|someone comes in at #; service|connection|lateral|junction at # o'clock; service # o'clock; # service # o'clock;
+    something in|coming off|from|on the? left|right|top|side;
     here comes a|an|the|another * in; connection from|on|off the? right|left|side|top;
     connection|inlet|junction|hookup from|on|off|at|in the left|right|top|crown|side|right_side|left_side; from the? right|left side? comes|enters|joins|in_comes; here|one|another they|he|she|somebody cut|opened; service|connection|lateral has|'s|is been? cut|opened|reopened|reinstated; joins just|right? after|before|past|there|here|beyond|it; comes|coming a|an|the|another * line|drain|pipe|lateral in? from|on;
     we|i 've_got|have|got|see|find the * kitchen|laundry|bathroom|tub|shower|sink|washer|toilet|basement|garage line|drain|arm;
@@ -49,6 +52,7 @@ export const branch = {
     connection; opening on the left|right|side|top; side line; offshoot; arm off;
   `,
   notWords: spoken`
+    somebody|someone comes|came|ties in on us|me every|all|when|while; somebody|someone in on the left|right;
     come|comes|came|coming in on itself|top|me|us;
     tie in|ins at|to|with|for the? city|public|main|sewer|street|mains;
     y|wye|t|tee|vent|main|main_line|city|banded|sewer connection; y|wye|t|tee junction|branch|piece on|in|off|at|coming|from|to? the?;
@@ -63,6 +67,8 @@ export const branch = {
   `,
   examples: {
     says: [
+      { text: 'Somebody comes in on us at five.', gives: { at: 5 } },
+      { text: 'Thirty one, something empties in from the right.', gives: { at: 31, position: 'right' } },
       { text: "Eleven feet, there's a drop in from above.", gives: { at: 11, position: 'top' } },
       { text: "Here's where the shower joins, sixteen.", gives: { at: 16, serves: 'shower' } },
       {

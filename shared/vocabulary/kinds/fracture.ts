@@ -10,6 +10,10 @@ export const fracture = {
   outgrows: ['crack', 'break'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: spoken`
+    shattered|broken|busted|smashed|cracked|split|in , pieces|bits|slabs|plates|chunks leaning|tilting|tilted|standing|hanging|propped; pieces|bits|slabs|plates|chunks leaning|tilted|propped|resting on|against|in each_other|one_another|together?;
+    in pieces|bits|slabs|plates|sections , but|and? they|it|she|everything|the_pieces 's|'ve|have|has|is|are|'re? stayed|not_gone|not_moved|stayed_put|where_they|held|holding|standing|still|put|all;
+    in pieces|bits|slabs|plates at|by # , but|and? they|it|everything|the_pieces 's|'ve|have|has|is|are|'re? stayed|not_gone|not_moved|stayed_put|where_they|held|holding|standing|still|put|all;
+    in pieces|bits|slabs|plates|sections but|and they|it|she|everything|the_pieces 's|'ve|have|has|is|are|'re? stayed|not_gone|not_moved|stayed_put|where_they|held|holding|standing|still|put|all;
     shards|pieces|sherds|fragments|chunks|bits|plates of_clay|of_iron|of_pipe|of_the_pipe|of_wall|of_the_wall|of_it|of_concrete? shoved|pushed|knocked|pressed|punched|kicked|shifted in|inward|inwards|over|out|loose|sideways;
     piece|pieces|bits|plates|parts|segments|shards|wall|edges|edge|halves|clay|crack * shifted|moved|displaced|stepped|slid|out_of_place|out_of_line;
     broken but in place; broken but still there; broken , but all the pieces;
@@ -26,6 +30,8 @@ export const fracture = {
   ],
   examples: {
     says: [
+      { text: "At nineteen it's in pieces but they've not gone anywhere.", gives: { at: 19 } },
+      { text: "Forty three, the pipe's shattered, pieces leaning in.", gives: { at: 43 } },
       { text: "It's in pieces at seventeen, but they're all still there.", gives: { at: 17 } },
       { text: 'Fracture at thirty two feet, on the left.', gives: { at: 32, position: 'left' } },
       { text: 'Pieces have shifted at forty one.', gives: { at: 41 } },

@@ -14,6 +14,8 @@ export const infiltration = {
     ingress; water ingress|intrusion; groundwater|ground_water leak|leaking|ingress|seepage|coming; water|wet stain|stains|staining|mark|marks on|at|down|under|below|around the? joint|wall|hub|bell|crown|left|right|side; running joint;
   `,
   signs: spoken`
+    mud|soil|dirt|earth|silt|sand|fines|muck|ground coming|comes|came|pushing|pushes|oozing|squeezing|welling|boiling|bubbling|working|works right|straight|all? up|out|down through|from|of the|a|that|this; mud|soil|dirt|earth|silt|sand|muck coming|comes|pushing|oozing|washing|washes|working|works|running|runs right|straight|all in|through|into;
+    soil|mud|dirt|earth|silt|sand|ground that 's|has|is|was|just? been? washed|come|coming|worked|pushed|seeped|fallen|leaked|washing in|into|through;
     water|groundwater|ground_water is|'s let|leaking|finding_its_way|making_its_way in|through at|through;
     groundwater|ground_water coming|running|dripping|dribbling|leaking|pouring|seeping in on|from|at|through the left|right|top|side|bottom|joint;
     water|groundwater|ground_water|drip|trickle|stream|moisture 's|is|are|of_water|of_groundwater? ${flowing} in|through;
@@ -46,6 +48,8 @@ export const infiltration = {
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
     says: [
+      { text: 'Twenty, mud coming up through the bottom.', gives: { at: 20, position: 'bottom' } },
+      { text: "Soil that's washed into the pipe at twenty eight.", gives: { at: 28 } },
       { text: 'Soil has come in through the joint at sixteen.', gives: { at: 16 } },
       { text: 'Groundwater coming in on the left at 41.', gives: { at: 41, position: 'left' } },
       { text: 'Water dripping in at the joint at twenty five feet.', gives: { at: 25 } },

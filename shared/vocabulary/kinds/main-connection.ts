@@ -11,6 +11,7 @@ export const mainConnection = {
   ends: 'main',
   role: 'opening',
   words: spoken`
+    alley|brick|council|township|village|borough|sanitary|authority sewer|main; sewer in|under the lane|avenue; main drain|line|pipe|sewer in|under the road|street|alley|avenue|lane;
     trunk sewer; city trunk; sewer in the road|street|alley|highway; main in the road|alley|street;
     city main; public main; public sewer; city sewer; municipal main; municipal sewer; sewer main; main sewer;
     main connection; main line connection; connection to the main; connection to the city;
@@ -21,6 +22,10 @@ export const mainConnection = {
   `,
   signs: [
     ...spoken`
+    ^ and|so|then|there|there_'s|okay|well? the? city|sewer|city_sewer $; and|so|then? the city|town|township|public_sewer 's # feet|foot? $; ^ and|so|then? the sewer # feet|foot? $;
+    street|town|township|alley|lane|village 's line|pipe|main|sewer|drain; there 's|is the|your|our sewer; # feet|foot? , city|sewer $; # feet|foot city|sewer $; ^ sewer , #; ^ city|sewer # feet|foot? $;
+    that 's the|your|our street|avenue|alley|sewer $; brings|takes|puts|gets us|me|you to|into|out_to the main|sewer|city; and|then # more|again|feet|foot|further? to the main|sewer $;
+    ^ and|then? right|straight? out|down|on|right_down? to the main|sewer|city $; where the town|city|county|township|council|district|village takes it|over; # feet|foot? , public side $;
     where|here|there i|we|you|it|she|your_line|the_line|the_lateral|your_lateral meet|meets|join|joins|hit|hits|enter|enters|tie_into|ties_into|tie_in_to|run_into|runs_into|become|becomes the city|public|street|town|municipal|main? city|sewer|main|pipe|line|system|network; city 's|main|sewer|side|part|pipe begins|starts|takes_over|picks_up;
     that|there|here|this|it 's|is the|our city 's|town 's|district 's|council 's $; council|borough|village|authority|water_company|utility main|sewer|line;
     i|we|and|it|she|camera|lateral|line reach|reaches|make|makes|find|finds the|your|our city|street|public? main|sewer at|here|there;
@@ -48,6 +53,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
     mainline; main line;
   `,
   notWords: spoken`
+    there 's the sewer truck|smell|gas|guy|bill|odor|crew|line|pipe; hear the sewer|main; sewer # feet|foot deep|down|away;
     city|street|public|town|county|district 's? stub|stub_out|side|half|end|cleanout|riser|portion|section|inspector|crew|guys|people|permit|water|lateral;
     about|beyond|behind|past|of|where|whether|if|than|until|unless|without|see|find|seeing the|your main|city_main|public_sewer|sewer_main; get|gets|got|make_it|made_it|push|pushed|reach|seen|see in_to|into|to|as_far_as the main;
     hear|hearing|heard|smell the main; main|sewer 's past|beyond|further|farther|not|another|still;
@@ -76,6 +82,9 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
   ],
   examples: {
     says: [
+      { text: "So the city's forty four.", gives: { at: 44 } },
+      { text: 'Brick sewer, thirty six.', gives: { at: 36 } },
+      { text: 'Forty two foot, city.', gives: { at: 42 } },
       { text: "Here's where you meet the city. Forty nine feet.", gives: { at: 49 } },
       { text: "It's clean right to the main at fifty two.", gives: { at: 52 } },
       { text: 'And out into the street sewer at thirty nine feet.', gives: { at: 39 } },
@@ -94,6 +103,9 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
       { text: 'I think that is the main at 68.', gives: { at: 68, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "The city's got forty trucks out.",
+      'My sewer bill was forty bucks.',
+      "The street's torn up at ten.",
       'At sixty feet we should hit the main.',
       'I can smell the main from here.',
       "That's the big pipe wrench I was missing.",
