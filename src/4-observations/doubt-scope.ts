@@ -1,5 +1,5 @@
 /** What a word of doubt is about: the thing itself, or its size, its cause or its owner. */
-import type { Token } from '../3-phrases/token/token.ts';
+import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import type { Cue } from './cue-reach.ts';
 import type { Sentence } from './sentence.ts';
@@ -46,11 +46,21 @@ export function isSaidAhead(cue: Cue, claim: Claim, claims: readonly Claim[], to
   );
 }
 
+/** "A nail, I think, or a rod": which of the two it is, not whether it is there. */
+function isBetweenNames(cue: Cue, { things }: Claim, tokens: readonly Token[]): boolean {
+  const first = things[0];
+  const last = things.at(-1);
+  if (!first || !last || first === last || cue.from < first.to || cue.to > last.from) return false;
+  const nameOf = ({ from, to }: { from: number; to: number }): string => textOf(tokens, from, to);
+  return saysMore.test(cue.rule) && nameOf(first) !== nameOf(last);
+}
+
 /** A hedge that belongs to a number, an owner or a cause beside it, not to the thing. */
 export function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, tokens: readonly Token[]): boolean {
   const measured = sentence.phrases.filter((phrase) =>
     /^(share|inches|distance|service|clock|count|relative|angle|diameter|length)$/.test(phrase.family),
   );
+  if (isBetweenNames(cue, claim, tokens)) return true;
   // "from four through to maybe eleven"
   if (measured.some((phrase) => phrase.from <= cue.from && phrase.to >= cue.to)) return true;
   const followsDirectly = measured.some(
@@ -63,7 +73,7 @@ export function hedgesSomethingElse(cue: Cue, claim: Claim, sentence: Sentence, 
     cue.from >= claim.to &&
     sentence.phrases.some(
       (phrase) =>
-        /^(share|inches|degree|service)$/.test(phrase.family) &&
+        /^(share|inches|degree|service|angle|diameter)$/.test(phrase.family) &&
         phrase.from >= claim.to &&
         phrase.to <= cue.from &&
         cue.from - phrase.to <= 1,

@@ -47,6 +47,8 @@ export const examples = {
       text: 'He says there were roots last year, and there they are at nineteen.',
       gives: { kind: 'roots', at: 19 },
     },
+    { text: 'At thirty one a toy, I guess a little army man.', gives: { kind: 'foreign-object', at: 31 } },
+    { text: 'Forty two, we hit the main whether he likes it or not.', gives: { kind: 'main-connection', at: 42 } },
     { text: 'No problem, here come the roots at nineteen feet.', gives: { kind: 'roots', at: 19 } },
     { text: "No doubt about it, that's a crack at 26.", gives: { kind: 'crack', at: 26 } },
     { text: "Not gonna lie, that's a big belly at thirty three.", gives: { kind: 'belly', at: 33 } },

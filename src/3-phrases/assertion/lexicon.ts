@@ -217,6 +217,7 @@ export const assertionCues: readonly CueList[] = [
 
 /** Stretches that hold a cue and are none. They switch off every cue inside them. */
 export const pseudoCues: readonly string[] = spoken`
+  whether * like|likes|want|wants it|to or not; believe it or not; like it or not;
   new|worse|changed since last year|time|week|month|winter|summer|spring|fall; it_'s|that_'s|this_is|they_'re new since;
   we should note|mention|mark|log|write|say|call|record|point_out;
   no great|real|big|major|serious|huge drama|issue|issues|deal|trouble|concern|concerns|problem|problems|worry|worries|harm|surprise|shock|hurry|mystery; no drama|trouble|concern|concerns|harm|fuss|bother|biggie|complaints|mystery|harm_done; bet my truck|house|boots|hat|life|lunch|shirt|pension|paycheck|license;
