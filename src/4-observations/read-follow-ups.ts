@@ -4,7 +4,17 @@ import { kindTakes } from './claim.ts';
 import { endByStep, endOpenStretch, endTentative } from './end-stretch.ts';
 import { recordOld } from './give-attributes.ts';
 import { placelessKinds } from './kind-roles.ts';
-import { currentRun, type Item, isPlaceGuessed, ownFor, PLACE_AFTER, type Reading, type RunState } from './reading.ts';
+import {
+  currentRun,
+  type Item,
+  isPlaceGuessed,
+  ownFor,
+  PLACE_AFTER,
+  type Reading,
+  type RunState,
+  SAME_PLACE,
+} from './reading.ts';
+import { resolveRelative } from './resolve-relative.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Whether a sentence holds places and small words only. */
@@ -54,7 +64,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   const whole = phrasesOf(reading.sentences[sentence.index]?.phrases ?? [], 'distance');
   const place = wholePlace(phrasesOf(sentence.phrases, 'distance'), sentence);
   if (!run) return false;
-  if (!place) return endByStep(reading, sentence, run);
+  if (!place) return endByStep(reading, sentence, run) || placeByStep(reading, sentence, run);
   // "Well now, twenty feet. A cleanout.", "Wait one. Fifteen. Bend.": the number is of what is named next.
   const saysSo = phrasesOf(sentence.phrases, 'correction').some((cue) => !/^(well|or|say)$/.test(cue.rule));
   const isOfNext = correcting === 'weak' && !saysSo && /next|both/.test(reading.plan.lone.get(sentence.index) ?? '');
@@ -101,6 +111,17 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (takesStretch && (isPlaceGuessed(item) ? !isForNext || isNothingElse(reading, sentence) : item.at === feet))
     return setPlace(reading, sentence, run, item, feet, toFeet, 'stretch said after');
   return false;
+}
+
+/** "Roots. That's four past the wye.": where the thing just named is, told as a way from another. */
+function placeByStep(reading: Reading, sentence: Sentence, run: RunState): boolean {
+  const step = phrasesOf(sentence.phrases, 'relative').find(({ relative }) => relative.shape === 'offset');
+  const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
+  if (!step || !item || run.way !== 'out' || !saysThat.test(sentence.text)) return false;
+  if (sentence.isQuestion || sentence.index - reading.focusSentence > 1 || placelessKinds.has(item.kind)) return false;
+  if (item.at !== null && !(isPlaceGuessed(item) && item.evidence.placeRule === SAME_PLACE)) return false;
+  const placing = resolveRelative(reading, run, step, null);
+  return placing?.at != null && setPlace(reading, sentence, run, item, placing.at, null, PLACE_AFTER);
 }
 
 /** Nobody sums up a stretch more than this many sentences after it began. */

@@ -5,12 +5,12 @@
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
 import type { DistanceFrame, Respelling } from '../phrase.ts';
-import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
+import { opensClause, opensPlace } from './opens-place.ts';
 import { readBareWay } from './read-bare-way.ts';
 import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
@@ -263,7 +263,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
       /^(it|we|i|you|that|this|she|he|they|the|my|your|our)$/.test(tokens[to]?.text ?? ''));
   if (value < 10 && !isFirm) return null;
   const opens =
-    isOpening(context, number.from) ||
+    opensPlace(tokens, number.from, context.endsPhraseAt) ||
     /^(there|here)$/.test(tokens[to]?.text ?? '') ||
     phraseBefore(tokens, number.from, place) !== null ||
     isEnd;
@@ -297,18 +297,4 @@ function startsPhraseSoon(context: PlaceContext, at: number): boolean {
     if ((context.tokens[index]?.breakAfter ?? 'stop') !== 'none') return false;
   }
   return false;
-}
-
-/** Words before a bare number that make it count something, not place it. */
-const countLeads =
-  /^(the|a|an|those|these|all|my|your|his|her|our|their|of|for|with|by|than|number|every|each|another|first|last|next|old|only|just|had|has|have|were|two|three|got|took|takes|paid|like|lost|over|under|some|any|other|same|to|than|both|least|most|roughly|around|almost|nearly|another|good|other|is|be|as|or|say|says|said|call|calling|called|since|need|needs|want|see|saw|seen|find|found|after|before|within|maybe|done|did)$/;
-
-/** "Six it changes to four inch": the number opens what is said. */
-const opensClause = (tokens: readonly Token[], at: number): boolean =>
-  at === 0 || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);
-
-function isOpening(context: PlaceContext, at: number): boolean {
-  if (opensClause(context.tokens, at)) return true;
-  const before = context.tokens[at - 1]?.text ?? '';
-  return context.endsPhraseAt(at) || !countLeads.test(before);
 }
