@@ -22,6 +22,7 @@ import { counterUnitOf, inCounterUnit } from './distance/counter-unit.ts';
 import { readPlaceAtUnit } from './distance/place-at-unit.ts';
 import { joinPlaces, readWordPlaces } from './distance/read-distances.ts';
 import { type Place, readPlace } from './distance/read-place.ts';
+import { addTurns, joinPastHundred } from './distance/roll-over.ts';
 import { buildCueFinder, findCues } from './lexicon/find-cues.ts';
 import { respellInch } from './number/misheard-inch.ts';
 import { respellTo } from './number/misheard-to.ts';
@@ -64,7 +65,7 @@ const headingFinder = buildCueFinder(
 /** Reads all phrases of a talk, in order of their first token. Never throws on any words. */
 export function findPhrases(words: readonly Word[]): Phrases {
   const spelled = respellMetricPipe(respellInch(respellTo(cutTokens(words))));
-  const numbers = readNumbers(spelled);
+  const numbers = joinPastHundred(spelled, readNumbers(spelled));
   const unit = counterUnitOf(spelled, numbers);
   const tokens = inCounterUnit(spelled, numbers, unit);
   const things = findThings(tokens, frameTest(tokens, numbers), numbers);
@@ -224,7 +225,7 @@ export function findPhrases(words: readonly Word[]): Phrases {
     ),
   ];
   phrases.sort((a, b) => a.from - b.from || b.to - a.to);
-  return { tokens, numbers, phrases: hoursBesidePlaces(tokens, phrases), unit };
+  return { tokens, numbers, phrases: addTurns(tokens, hoursBesidePlaces(tokens, phrases)), unit };
 }
 
 /** "Right, here we go": the word opens the sentence and names no side. */
