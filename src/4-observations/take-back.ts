@@ -5,7 +5,7 @@ import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { mentionAgain, withdrawItem } from './items.ts';
-import { isWithdrawing } from './read-corrections.ts';
+import { isWithdrawing } from './opening-correction.ts';
 import { currentRun, type Item, liveItems, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
