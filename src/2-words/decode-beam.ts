@@ -2,10 +2,12 @@
  * Beam search over several windows at once, on the decoder session.
  * Windows of a batch go step by step together; each has the same number of rows (its beams). A beam that falls more than
  * `pruneNats` behind the best is dropped, so that where the recogniser is sure one row does the work.
- * The trie's bonus steers which beams live; the recorded log-probabilities are the recogniser's own, without it.
+ * The trie's bonus and the language model steer which beams live; the recorded log-probabilities are the recogniser's own,
+ * without them.
  */
 import * as ort from 'onnxruntime-node';
 import { isLooping } from './check-window.ts';
+import { AT_SENTENCE_START, endWord, type LanguageModel, type LanguageWalk } from './language-model.ts';
 import { bestTokens, logSumExp } from './logits.ts';
 import { AT_START, type PhraseTrie, type TrieWalk } from './phrase-trie.ts';
 import type { Recogniser } from './recogniser.ts';
@@ -15,6 +17,7 @@ export interface BeamSettings {
   readonly beams: number;
   readonly pruneNats: number;
   readonly trie: PhraseTrie | null;
+  readonly language: { readonly model: LanguageModel; readonly weight: number } | null;
   readonly promptTokens: readonly number[];
   /** Tokens a window may have at most, one number a window. */
   readonly longestTokens: readonly number[];
@@ -37,6 +40,7 @@ interface Beam {
   readonly logProbs: readonly number[];
   readonly score: number;
   readonly walk: TrieWalk;
+  readonly talk: LanguageWalk;
   /** Row of the step before that this beam goes on from. */
   readonly row: number;
 }
@@ -69,7 +73,7 @@ export async function decodeBeam(
     const last = readLogits(run.logits, index, OPENING_LENGTH - 1, OPENING_LENGTH);
     const noSpeech = Math.exp(start[tokens.noSpeech]! - logSumExp(start, start.length));
     for (const id of tokens.suppressedAtStart) last[id] = Number.NEGATIVE_INFINITY;
-    const seed: Beam = { tokens: [], logProbs: [], score: 0, walk: AT_START, row: index };
+    const seed: Beam = { tokens: [], logProbs: [], score: 0, walk: AT_START, talk: AT_SENTENCE_START, row: index };
     const state: WindowState = { beams: [], finished: [], loops: [], noSpeech, isDone: false };
     advance(state, [{ beam: seed, logits: last }], settings, tokens, settings.longestTokens[index]!);
     windows.push(state);
@@ -123,15 +127,18 @@ function advance(
     if (settings.trie) {
       for (const id of settings.trie.continuations(beam.walk)) if (logits[id]! - total > -9) consider.add(id);
     }
+    const whole = settings.language ? endWord(settings.language.model, beam.talk) : null;
     for (const id of consider) {
       const logProb = logits[id]! - total;
       if (!Number.isFinite(logProb)) continue;
+      const isNewWord = id === tokens.end || /^\s/.test(tokens.piece(id));
       const { walk, gain } = settings.trie ? settings.trie.step(beam.walk, id) : { walk: AT_START, gain: 0 };
       candidates.push({
         tokens: [...beam.tokens, id],
         logProbs: [...beam.logProbs, logProb],
-        score: beam.score + logProb + gain,
+        score: beam.score + logProb + gain + (isNewWord && whole ? whole.gain * settings.language!.weight : 0),
         walk,
+        talk: goOn(beam.talk, whole?.before, tokens.piece(id), isNewWord),
         row: beam.row,
       });
     }
@@ -153,6 +160,11 @@ function advance(
     alive.length === 0 || window.finished.length >= settings.beams || (alive[0]?.tokens.length ?? 0) >= longest;
   // When the beams are stopped, they still stand for what was heard so far.
   window.beams = alive.length > 0 ? alive : beams;
+}
+
+function goOn(talk: LanguageWalk, before: readonly string[] | undefined, piece: string, isNewWord: boolean) {
+  if (!before) return talk;
+  return isNewWord ? { before, letters: piece } : { before: talk.before, letters: talk.letters + piece };
 }
 
 function conclude(window: WindowState, sound: Record<string, ort.Tensor>): Decoded {

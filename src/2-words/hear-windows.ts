@@ -8,6 +8,7 @@ import type { Window } from './cut-windows.ts';
 import { type BeamSettings, type Decoded, decodeBeam } from './decode-beam.ts';
 import { findGaps } from './find-gaps.ts';
 import type { Span, Speech } from './find-speech.ts';
+import { isTradeTalk } from './language-model.ts';
 import { makePhraseTrie, type Phrase } from './phrase-trie.ts';
 import { quietNoise } from './quiet-noise.ts';
 import type { Recogniser } from './recogniser.ts';
@@ -17,6 +18,8 @@ import { spellWords } from './spell-words.ts';
 export interface HearingSettings {
   readonly prompt: string;
   readonly phrases: readonly Phrase[];
+  /** What share of the language model's gain a beam is given; 0 leaves it out. */
+  readonly languageWeight: number;
   readonly beams: number;
   readonly pruneNats: number;
   /** Silence after the sound that the recogniser is given; with less it loops. */
@@ -49,11 +52,11 @@ export async function hearWindows(
   const longest = Math.max(...windows.map((window) => window.seconds));
   const seconds = Math.min(FULL_SECONDS, longest + Math.max(SHORTEST_TAIL_SECONDS, settings.tailSeconds));
   const states = await recogniser.encode(sounds, seconds);
-  const decoded = await decodeBeam(recogniser, states, beamSettings(recogniser, windows, settings, true));
+  const decoded = await decodeTalk(recogniser, windows, states, settings);
   const heard: HeardWindow[] = [];
   for (const [index, window] of windows.entries()) {
-    let text = decoded[index]!;
     let ownStates = oneWindow(states, index);
+    let text = decoded[index]!;
     let prompt = settings.prompt;
     let fault = findFault(text, window, recogniser.tokens, settings.prompt);
     if (fault) {
@@ -71,6 +74,24 @@ export async function hearWindows(
     heard.push(await finishWindow({ recogniser, recording, speech, settings }, window, text, ownStates, prompt, fault));
   }
   return heard;
+}
+
+/** Chat and reading aloud suffer from what the trade's talk is like: a window of such is heard once more without it. */
+async function decodeTalk(
+  recogniser: Recogniser,
+  windows: readonly Window[],
+  states: ort.Tensor,
+  settings: HearingSettings,
+): Promise<Decoded[]> {
+  const decoded = await decodeBeam(recogniser, states, beamSettings(recogniser, windows, settings, true));
+  const isOther = decoded.map(
+    ({ tokens }) => settings.languageWeight > 0 && !isTradeTalk(recogniser.language, recogniser.tokens.decode(tokens)),
+  );
+  if (!isOther.includes(true)) return decoded;
+  // All of them together: a window alone comes out a little otherwise than beside another.
+  const plain = beamSettings(recogniser, windows, { ...settings, languageWeight: 0 }, true);
+  const again = await decodeBeam(recogniser, states, plain);
+  return decoded.map((text, index) => (isOther[index] ? again[index]! : text));
 }
 
 interface Hearing {
@@ -143,7 +164,7 @@ const isKept = (fault: WindowFault): boolean => fault === 'too little' || fault 
 
 const isWorse = (first: WindowFault, second: WindowFault): boolean => isKept(second) && !isKept(first);
 
-/** @param isBiased whether prompt and bonus take part: a second hearing goes without them, since they can seed what went wrong */
+/** @param isBiased whether prompt, bonus and language model take part: a second hearing goes without them, since they can seed what went wrong */
 export function beamSettings(
   recogniser: Recogniser,
   windows: readonly Window[],
@@ -154,6 +175,8 @@ export function beamSettings(
     beams: settings.beams,
     pruneNats: settings.pruneNats,
     trie: isBiased && settings.phrases.length > 0 ? makePhraseTrie(settings.phrases, recogniser.tokens) : null,
+    language:
+      isBiased && settings.languageWeight > 0 ? { model: recogniser.language, weight: settings.languageWeight } : null,
     promptTokens: isBiased && settings.prompt ? recogniser.tokens.encode(` ${settings.prompt}`) : [],
     longestTokens: windows.map((window) => Math.min(220, Math.ceil(window.speechSeconds * 9) + 16)),
   };

@@ -12,6 +12,8 @@ const UNITS = 'one two three four five six seven eight nine'.split(' ');
 const teens = new Map(TEENS.map((word, index) => [word, index + 10]));
 const tens = new Map(TENS.map((word, index) => [word, (index + 2) * 10]));
 const units = new Map(UNITS.map((word, index) => [word, index + 1]));
+/** Every word that is a number or part of one. */
+export const numberWords: ReadonlySet<string> = new Set([...TEENS, ...TENS, ...UNITS, 'zero', 'hundred']);
 /** What a unit digit sounds like: believed only between tens and a unit of length. */
 const soundsLikeUnit = new Map([
   ['won', 1],

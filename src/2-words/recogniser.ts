@@ -11,6 +11,7 @@ import { AutoFeatureExtractor, AutoModelForSpeechSeq2Seq, AutoTokenizer, env } f
 import * as ort from 'onnxruntime-node';
 import { adaptGroupedDecoder, adaptPlainDecoder, type Decode } from './adapt-decoder.ts';
 import { HearingError } from './hearing-error.ts';
+import { type LanguageModel, loadLanguageModel } from './language-model.ts';
 import { checkModelFiles, defaultModelFolder } from './model-files.ts';
 import { type GenerationConfig, makeTokenTable, type TokenTable } from './token-table.ts';
 
@@ -39,6 +40,8 @@ export interface RecogniserOptions {
 export interface Recogniser {
   readonly name: string;
   readonly sha256: string;
+  /** What the trade's talk is like, whatever model hears it. */
+  readonly language: LanguageModel;
   readonly tokens: TokenTable;
   readonly layers: number;
   readonly heads: number;
@@ -72,13 +75,15 @@ async function load(place: string, threads: number): Promise<Recogniser> {
   const folder = isOnHub ? place : path.resolve(place);
   const isOurs = folder === defaultModelFolder();
   const remade = [FUSED_ENCODER, GROUPED_DECODER].filter((name) => isOurs || existsSync(path.join(folder, name)));
-  const sha256 = isOnHub
-    ? createHash('sha256').update(`hub ${place}`).digest('hex')
+  const language = await loadLanguageModel();
+  const heardBy = isOnHub
+    ? `hub ${place}`
     : await checkModelFiles(folder, [...CONFIG_FILES, ENCODER, DECODER, ...remade]);
+  const sha256 = createHash('sha256').update(`${heardBy} ${language.sha256}`).digest('hex');
   try {
     const options = sessionOptions(threads);
     const parts = isOnHub ? await openFromHub(place, options) : await openFolder(folder, remade, options);
-    return await assemble(isOnHub ? place : path.basename(folder), sha256, parts, !isOnHub);
+    return await assemble(isOnHub ? place : path.basename(folder), sha256, language.model, parts, !isOnHub);
   } catch (cause) {
     const reason = (cause as Error).message.split('\n')[0];
     throw new HearingError(
@@ -163,7 +168,13 @@ type FeatureExtractor = (
   options: { max_length: number },
 ) => Promise<{ input_features: { data: Float32Array; dims: number[] } }>;
 
-async function assemble(name: string, sha256: string, parts: Parts, isLocal: boolean): Promise<Recogniser> {
+async function assemble(
+  name: string,
+  sha256: string,
+  language: LanguageModel,
+  parts: Parts,
+  isLocal: boolean,
+): Promise<Recogniser> {
   const { config, generation, encoder } = parts;
   const tokenizer = await AutoTokenizer.from_pretrained(parts.from, { local_files_only: isLocal });
   const extractor = (await AutoFeatureExtractor.from_pretrained(parts.from, {
@@ -182,6 +193,7 @@ async function assemble(name: string, sha256: string, parts: Parts, isLocal: boo
   return {
     name,
     sha256,
+    language,
     tokens: makeTokenTable(tokenizer, generation),
     layers: config.decoder_layers,
     heads: config.decoder_attention_heads,

@@ -14,6 +14,7 @@ export function defaultSettings(ownWords: readonly string[]): HearingSettings {
       ...tradePhrases().map((text) => ({ text, bonus: TRADE_BONUS })),
       ...ownWords.map((text) => ({ text, bonus: OWN_BONUS })),
     ],
+    languageWeight: 0.3,
     beams: 8,
     pruneNats: 8,
     tailSeconds: 3,

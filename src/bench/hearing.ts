@@ -36,7 +36,7 @@ else await compare();
 async function hearOnce(way: Way, file: string, out: string): Promise<void> {
   const recording = await readRecording([file]);
   const started = performance.now();
-  const plain = { beams: 1, phrases: [], prompt: '', isSecondLookWanted: false };
+  const plain = { beams: 1, phrases: [], languageWeight: 0, prompt: '', isSecondLookWanted: false };
   const { words } = await hearWords(recording, way === 'greedy' ? { settings: plain } : {});
   const wallSeconds = (performance.now() - started) / 1000;
   const { user, system } = process.cpuUsage();
