@@ -1,6 +1,12 @@
-/** Whether a number without a unit stands where a place may: at the beginning of what is said, or behind words that count nothing. */
+/**
+ * Whether a number without a unit stands where a place may: at the beginning of what is said, behind words that count nothing,
+ * or before the other end of a stretch.
+ */
+import { readNumber } from '../number/read-number.ts';
+import { phraseAfter, phraseSet } from '../number/surroundings.ts';
 import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
+import { rangeBetween } from './lexicon.ts';
 
 /** Words before a bare number that make it count something, not place it. */
 const countLeads =
@@ -14,4 +20,13 @@ export function opensPlace(tokens: readonly Token[], at: number, endsPhraseAt: (
   if (opensClause(tokens, at)) return true;
   const before = tokens[at - 1]?.text ?? '';
   return endsPhraseAt(at) || !countLeads.test(before);
+}
+
+const rangeWords = phraseSet(rangeBetween);
+
+/** "Nine and a half down to twelve": the other end follows. */
+export function opensRange(tokens: readonly Token[], at: number, feet: number): boolean {
+  const words = phraseAfter(tokens, at, rangeWords);
+  const other = words === null || words.text === 'or' ? null : readNumber(tokens, words.to);
+  return other !== null && (words?.text === 'back to' ? other.value < feet : other.value > feet);
 }

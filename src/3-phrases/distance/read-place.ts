@@ -9,8 +9,8 @@ import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
-import { afterBarePlace, counterBefore, endBefore, placeBefore, rangeBetween } from './lexicon.ts';
-import { opensClause, opensPlace } from './opens-place.ts';
+import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
+import { opensClause, opensPlace, opensRange } from './opens-place.ts';
 import { readBareWay } from './read-bare-way.ts';
 import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
@@ -278,15 +278,6 @@ const isByThing = (tokens: readonly Token[], at: number): boolean =>
 /** What else is counted at so many of it. */
 const otherMeasure =
   /^(inch|inches|o'clock|%|percent|degrees?|years?|months?|days?|hours?|minutes?|seconds?|dollars|bucks|grand|hundred|thousand|am|pm|a_m|p_m|times|different|other|more|of|miles?|gallons?|pounds?|or|joints?|places?|spots?|houses?|street|road|avenue|lane|drive|court|\d\S*)$/;
-
-const rangeWords = phraseSet(rangeBetween);
-
-/** "Nine and a half down to twelve": the other end follows. */
-function opensRange(tokens: readonly Token[], at: number, feet: number): boolean {
-  const words = phraseAfter(tokens, at, rangeWords);
-  const other = words === null || words.text === 'or' ? null : readNumber(tokens, words.to);
-  return other !== null && (words?.text === 'back to' ? other.value < feet : other.value > feet);
-}
 
 /** How many free words may stand between a bare number and the thing it places ("15 fresh air vent"). */
 const SOON_TOKENS = 3;

@@ -10,15 +10,15 @@ import type { Token } from '../token/token.ts';
 const TURN_FEET = 100;
 /** The readings before and after must lie this far apart: nearer, and the camera was pulled back. */
 const LEAST_FALL_FEET = 40;
-/** Words this near to where it is said belong to it: "goes back to zero after ninety nine". */
-const REACH_TOKENS = 10;
+/** The last reading before the turn is not far from it. */
+const LEAST_BEFORE_FEET = 75;
 
 const finder = buildCueFinder(
   [
     {
       cue: 'rolled-over',
       words: [
-        'roll|rolls|rolled|rolling|flip|flips|flipped|wrap|wraps|wrapped|tick|ticks|ticked|click|clicked|turn|turns|turned|went|gone|goes over|round|around',
+        'roll|rolls|rolled|rolling|flip|flips|flipped|wrap|wraps|wrapped|tick|ticks|ticked|click|clicked over|round|around',
         'start|starts|started|starting|begin|begins|began|begun over|again|afresh',
         'two|2|double digit|digits|figure|figures',
         'third digit|figure',
@@ -65,45 +65,45 @@ export function joinPastHundred(tokens: readonly Token[], numbers: readonly Numb
 export function addTurns(tokens: readonly Token[], phrases: readonly Phrase[]): readonly Phrase[] {
   const said = findCues(finder, tokens);
   if (said.length === 0) return phrases;
+  let last: { readonly feet: number; readonly from: number } | null = null;
+  let most = 0;
   let isTurned = false;
   let isGoingBack = false;
-  let last = 0;
-  let most = 0;
-  const isNear = (phrase: Phrase): boolean =>
-    said.some(
-      (cue) => Math.abs(cue.from - phrase.from) <= REACH_TOKENS || Math.abs(cue.to - phrase.to) <= REACH_TOKENS,
-    );
-  const shown = (feet: number): number => {
-    const isBelow = feet < TURN_FEET;
-    if (!isTurned || !isBelow || (isGoingBack && feet + TURN_FEET > most)) return feet;
-    return feet + TURN_FEET;
-  };
-  return phrases.flatMap((phrase): Phrase[] => {
+  const shown = (feet: number): number =>
+    isTurned && feet < TURN_FEET && !(isGoingBack && feet + TURN_FEET > most) ? feet + TURN_FEET : feet;
+  return phrases.flatMap((phrase, index): Phrase[] => {
     if (phrase.family === 'camera') {
       // "Goes back to zero" tells what the counter does, and is no new start.
-      if (phrase.cue === 'zero' && isNear(phrase) && (isTurned || turnsAt(phrase.from))) return [];
+      if (phrase.cue === 'zero' && turnsBefore(index)) return [];
       if (phrase.cue === 'pull-back') isGoingBack = isTurned;
       if (phrase.cue === 'zero' || phrase.cue === 'next-run') isTurned = false;
     }
-    if (phrase.family !== 'distance') return [phrase];
+    if (phrase.family !== 'distance' || isTop(phrase)) return [phrase];
     const { distance } = phrase;
-    if (!isTurned && distance.feet < last && turnsAt(phrase.from)) isTurned = true;
+    if (!isTurned && turnsBefore(index)) isTurned = true;
     const feet = shown(distance.feet);
     const toFeet = distance.toFeet === null ? null : shown(distance.toFeet);
-    last = toFeet ?? feet;
-    most = Math.max(most, last);
+    last = { feet: toFeet ?? feet, from: phrase.from };
+    most = Math.max(most, last.feet);
     const also = distance.alsoFeet ? { alsoFeet: distance.alsoFeet.map(shown) } : {};
     return [{ ...phrase, distance: { ...distance, feet, toFeet, ...also } }];
   });
 
-  /** Whether it is said before `at` that the counter turned, and the next reading from there is that much lower. */
-  function turnsAt(at: number): boolean {
-    const next = phrases.find((phrase) => phrase.family === 'distance' && phrase.from >= at && !isTop(phrase));
-    if (next?.family !== 'distance' || last < TURN_FEET - LEAST_FALL_FEET || last >= 2 * TURN_FEET) return false;
-    return (
-      last - next.distance.feet >= LEAST_FALL_FEET &&
-      said.some((cue) => cue.from < next.to + REACH_TOKENS && cue.from > next.from - 6 * REACH_TOKENS)
+  /** Whether the counter turned between the last reading and the next one: somebody says so there, and nothing else happens. */
+  function turnsBefore(index: number): boolean {
+    if (last === null || last.feet < LEAST_BEFORE_FEET || last.feet >= TURN_FEET) return false;
+    const at = phrases.findIndex((phrase, place) => place >= index && phrase.family === 'distance' && !isTop(phrase));
+    const next = phrases[at];
+    if (next?.family !== 'distance') return false;
+    const { from } = last;
+    const isMoved = phrases.some(
+      (phrase) =>
+        phrase.from > from &&
+        phrase.from < next.from &&
+        (phrase.family === 'heading' || (phrase.family === 'camera' && phrase.cue !== 'zero')),
     );
+    const isSaid = said.some((cue) => cue.from > from && cue.from <= next.to);
+    return isSaid && !isMoved && (next.distance.feet >= TURN_FEET || last.feet - next.distance.feet >= LEAST_FALL_FEET);
   }
 }
 
