@@ -1,9 +1,9 @@
 /**
  * What the trade's talk is like, as counts of its words, pairs and triples. A beam gains where the two words before make its
- * word more likely than the word is by itself, and loses where they make it less likely; a word or a history that was
- * never counted gains and loses nothing, so that other talk is heard as before. Interpolated after Witten and Bell
- * (IEEE Transactions on Information Theory 37, 1991, method C); the same as subtracting a one-word model from the
- * recogniser's own (the density ratio of McDermott, Sak and Variani, 2019).
+ * word more likely than the word is by itself, and loses where they make it less likely. Words and histories that were never
+ * counted gain and lose nothing; other talk suffers all the same, and is told apart (`isTradeTalk`). Interpolated after Witten
+ * and Bell (IEEE Transactions on Information Theory 37, 1991, method C); taking the chance of the word by itself away stands for
+ * what the recogniser already holds of it (after the density ratio of McDermott, Sak and Variani, 2019; both from memory).
  */
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';

@@ -3,7 +3,7 @@ import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Owner, Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-import type { TaughtReading } from './taught/read-taught.ts';
+import { likelyIn } from './taught/opinion.ts';
 
 const goodWords =
   /\b(good|fine|clear|clean|tight|sound|nice|pretty|beautiful|perfect|solid|textbook|boring|seated|smooth|straight|round)\b/;
@@ -31,18 +31,6 @@ const LIKELY = 0.6;
 
 /** The same where something speaks against it: it is asked, taught, planned or past. */
 const LIKELY_ALL_THE_SAME = 0.9;
-
-/** What the taught reader finds in a sentence with at least some chance, or null. */
-function likelyIn(taught: TaughtReading, sentence: Sentence, least: number): string | null {
-  let best: string | null = null;
-  let most = least;
-  for (const [kind, chance] of taught.chances(sentence)) {
-    if (chance < most) continue;
-    best = kind;
-    most = chance;
-  }
-  return best;
-}
 
 /**
  * What becomes of a sentence that nothing was made of. With a distance and what is only said of things (a side, a size, a

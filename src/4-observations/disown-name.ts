@@ -4,7 +4,7 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import type { Claim } from './claim.ts';
 import { mentionAgain, withdrawItem } from './items.ts';
-import { currentRun, type Item, type Reading } from './reading.ts';
+import { currentRun, focusedIn, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 const groupOf = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
@@ -31,7 +31,7 @@ export function replaceMisnamed(reading: Reading, sentence: Sentence, claim: Cla
   const run = currentRun(reading);
   const lead = textOf(reading.phrases.tokens, Math.max(sentence.from, claim.from - 3), claim.from);
   if (!run || sentence.isQuestion || !/\b(i|we) (meant|mean)( a| an| the| some)?$/.test(lead)) return null;
-  const item = reading.focus.findLast((other) => !other.isWithdrawn && other.run === run.n);
+  const item = focusedIn(reading, run);
   if (!item || item.kind !== claim.kind || item.at === null || sentence.index - item.sentence > SENTENCES) return null;
   const slip = reading.items.findLast((other) => other !== item && !other.isWithdrawn && other.run === run.n);
   if (!slip || slip.at !== item.at || item.sentence - slip.sentence > SENTENCES || slip.kind === item.kind) return null;

@@ -95,6 +95,11 @@ export const farEnds: ReadonlyMap<string, KindName> = new Map(
 );
 
 /** Kinds that are at one place, and seldom told the end of. */
+/** What is wrong with the pipe. */
+export const defectKinds: ReadonlySet<string> = new Set(
+  all.filter((kind) => kind.group === 'defect').map((kind) => kind.name),
+);
+
 export const spotKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isSpot).map((kind) => kind.name));
 
 /** Kinds that change the size of the pipe: sizes said with them say what they join. */

@@ -1,10 +1,9 @@
 /** A sentence of nothing but doubt or certainty, after the thing it speaks of: "Crack at twenty. I can't be sure." */
-import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
+import { defectKinds } from './kind-roles.ts';
 import { type Item, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
-const defects = new Set<string>(kinds.filter((kind) => kind.group === 'defect').map((kind) => kind.name));
 /** How long such a sentence may be, in tokens. */
 const DOUBT_TOKENS = 12;
 /** Words by which a doubt turns to a cause, an owner or a size. */
@@ -23,7 +22,7 @@ export function doubtLast(reading: Reading, sentence: Sentence): void {
   if (sentence.phrases.some((phrase) => !/^(assertion|correction|position|camera|degree)$/.test(phrase.family))) return;
   if (!ofItself.test(sentence.text) || ofSomethingElse.test(sentence.text)) return;
   const item = reading.focus.findLast((other) => !other.isWithdrawn);
-  if (!item || !defects.has(item.kind) || sentence.index - reading.focusSentence !== 1) return;
+  if (!item || !defectKinds.has(item.kind) || sentence.index - reading.focusSentence !== 1) return;
   const said = reading.sentences[sentence.index - 1];
   if (said?.isQuestion || sentence.index - item.sentence > 2) return;
   // "Roots, from the maple.", "serving the laundry.": the doubt may be of that.

@@ -3,7 +3,7 @@ import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { ACROSS, type Claim, kindTakes, newClaim } from './claim.ts';
 import { farEnds, upstreamSigns } from './kind-roles.ts';
-import { currentRun, furthestOf, type Reading } from './reading.ts';
+import { currentRun, focusedIn, furthestOf, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** "No scale yet. … 41, there it is": what was looked for is found. */
@@ -42,7 +42,7 @@ const oppositeSide =
 
 function readOpposite(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
   const run = currentRun(reading);
-  const last = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
+  const last = focusedIn(reading, run);
   if (!run || run.way === 'back' || reading.isSummary || !last || last.at === null || claims.length > 0) return null;
   if (sentence.isQuestion || sentence.index - reading.focusSentence > 1 || pipeKinds.test(last.kind)) return null;
   if (!oppositeSide.test(sentence.text) || sentence.to - sentence.from > OPPOSITE_TOKENS) return null;
@@ -61,7 +61,7 @@ const OPPOSITE_TOKENS = 14;
 /** A thing met again where only its place is new. */
 function readOncemore(reading: Reading, sentence: Sentence, claims: readonly Claim[]): Claim | null {
   const run = currentRun(reading);
-  const last = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
+  const last = focusedIn(reading, run);
   if (!run || run.way === 'back' || reading.isSummary || !last || claims.length > 0 || sentence.isQuestion) return null;
   if (sentence.index - reading.focusSentence > ONCEMORE_SENTENCES || pipeKinds.test(last.kind)) return null;
   if (!oncemore.test(sentence.text) || notOncemore.test(sentence.text)) return null;
@@ -122,7 +122,7 @@ function readFarEnd(reading: Reading, sentence: Sentence, claims: readonly Claim
   if (!run || run.way === 'back' || reading.isSummary || sentence.isQuestion) return null;
   // "It ends at twenty" is an end of the line only up the line.
   if (claims.some(({ rule }) => run.direction === 'upstream' || !upstreamSigns.has(rule))) return null;
-  const open = reading.focus.findLast((item) => !item.isWithdrawn && item.run === run.n);
+  const open = focusedIn(reading, run);
   const kind = open ? farEnds.get(open.kind) : undefined;
   const place = phrasesOf(sentence.phrases, 'distance')[0];
   if (!open || kind === undefined || !place || place.distance.feet <= (open.at ?? 0)) return null;

@@ -6,6 +6,7 @@ import { recordOld } from './give-attributes.ts';
 import { placelessKinds } from './kind-roles.ts';
 import {
   currentRun,
+  focusedIn,
   type Item,
   isPlaceGuessed,
   ownFor,
@@ -80,7 +81,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
   if (endOpenStretch(reading, sentence, run, place)) return true;
   if (endTentative(reading, sentence, run, place)) return true;
   const belongs = reading.plan.lone.get(sentence.index);
-  const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
+  const item = focusedIn(reading, run);
   if (belongs === 'before' && item && item.at === place.distance.feet && item.evidence.placeRule === PLACE_AFTER) {
     ownFor(reading, sentence, item);
     reading.lastValue = { item, field: 'at', sentence: sentence.index };
@@ -116,7 +117,7 @@ export function givePlaces(reading: Reading, sentence: Sentence, correcting: 'st
 /** "Roots. That's four past the wye.": where the thing just named is, told as a way from another. */
 function placeByStep(reading: Reading, sentence: Sentence, run: RunState): boolean {
   const step = phrasesOf(sentence.phrases, 'relative').find(({ relative }) => relative.shape === 'offset');
-  const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn && candidate.run === run.n);
+  const item = focusedIn(reading, run);
   if (!step || !item || run.way !== 'out' || !saysThat.test(sentence.text)) return false;
   if (sentence.isQuestion || sentence.index - reading.focusSentence > 1 || placelessKinds.has(item.kind)) return false;
   if (item.at !== null && !(isPlaceGuessed(item) && item.evidence.placeRule === SAME_PLACE)) return false;

@@ -263,6 +263,10 @@ export const furthestOf = (item: Item): number => Math.max(item.at ?? 0, item.fi
 export const liveItems = (reading: Reading, run: number): Item[] =>
   reading.items.filter((item) => item.run === run && !item.isWithdrawn);
 
+/** The last of what talk is about, in a run. */
+export const focusedIn = ({ focus }: Reading, run: RunState | null): Item | undefined =>
+  focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
+
 /** What was only seen becomes a finding, and talk is about it. */
 export function reviveTentative(reading: Reading, sentence: number): Item | null {
   const held = reading.tentative;

@@ -5,7 +5,7 @@ import { type Token, textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { fillFields, mentionAgain } from './items.ts';
-import { currentRun, type Item, type Reading } from './reading.ts';
+import { currentRun, focusedIn, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 const groupOf = new Map<string, string>(kinds.map((kind) => [kind.name, kind.group]));
@@ -91,7 +91,7 @@ export function renameLast(
   // "No roots." after a thing denies something else.
   if (cue?.rule === 'no' && tokens[cue.to - 1]?.breakAfter === 'none' && cue.to === claim.from) return null;
   if (newThing.test(sentence.text) || sentence.to - sentence.from > RENAMING_TOKENS) return null;
-  const item = reading.focus.findLast((other) => !other.isWithdrawn && other.run === run.n);
+  const item = focusedIn(reading, run);
   if (!item || sentence.index - reading.focusSentence > 2 || item.kind === claim.kind || item.kind === 'pipe')
     return null;
   if (!isSameGroup(item.kind, claim.kind) || (claim.place !== null && claim.place.distance.feet !== item.at))

@@ -1,14 +1,11 @@
 /** "Roots at nine. They're coming in from the top.": told of what was just found, with no subject of its own. */
-import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import type { Assertion } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { fillFields, mentionAgain } from './items.ts';
-import { yieldingKinds } from './kind-roles.ts';
-import { currentRun, type Item, type Reading } from './reading.ts';
+import { defectKinds, yieldingKinds } from './kind-roles.ts';
+import { currentRun, focusedIn, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
-
-const defects: ReadonlySet<string> = new Set(kinds.filter(({ group }) => group === 'defect').map(({ name }) => name));
 
 /** What may stand before it where it is said of the thing before: a pronoun, or nothing, and what was thought of that thing. */
 const noSubject =
@@ -24,8 +21,8 @@ export function tellWay(reading: Reading, sentence: Sentence, claim: Claim, asse
   const { tokens } = reading.phrases;
   if (!noSubject.test(`${textOf(tokens, sentence.from, claim.from)} `.trimStart())) return null;
   if (!waysIn.test(textOf(tokens, claim.from, claim.to))) return null;
-  const last = reading.focus.findLast((item) => !item.isWithdrawn && item.run === currentRun(reading)?.n);
-  if (!last || !defects.has(last.kind) || !kindTakes(last.kind, 'position')) return null;
+  const last = focusedIn(reading, currentRun(reading));
+  if (!last || !defectKinds.has(last.kind) || !kindTakes(last.kind, 'position')) return null;
   if (last.fields.position !== null || last.fields.clock !== null) return null;
   fillFields(last, claim);
   mentionAgain(reading, last, sentence.from, sentence.to);

@@ -90,10 +90,7 @@ function isDownLine(
 
 /** Whether a word at the start of a clause, or after one that points, is all there is to a name. */
 const isCalledSo = (tokens: readonly Token[], at: number): boolean =>
-  at === 0 ||
-  tokens[at - 1]!.breakAfter !== 'none' ||
-  isSilentBefore(tokens[at]) ||
-  /^(at|the|this|that|from|past|to|by|on|in|and|is|'s)$/.test(tokens[at - 1]!.text);
+  isEndOfClause(tokens, at) || /^(at|the|this|that|from|past|to|by|on|in|and|is|'s)$/.test(tokens[at - 1]!.text);
 
 export function readCount(tokens: readonly Token[], number: NumberPhrase): PhraseOf<'count'> | null {
   const make = (what: string, to: number): PhraseOf<'count'> => ({

@@ -4,20 +4,16 @@
  */
 import { readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseSet } from '../number/surroundings.ts';
-import { isSilentBefore } from '../token/silence.ts';
 import type { Token } from '../token/token.ts';
 import { rangeBetween } from './lexicon.ts';
+import { isEndOfClause } from './read-feet.ts';
 
 /** Words before a bare number that make it count something, not place it. */
 const countLeads =
   /^(the|a|an|those|these|all|my|your|his|her|our|their|of|for|with|by|than|number|every|each|another|first|last|next|old|only|just|had|has|have|were|two|three|got|took|takes|paid|like|lost|over|under|some|any|other|same|to|than|both|least|most|roughly|around|almost|nearly|another|good|other|is|be|as|or|say|says|said|call|calling|called|since|need|needs|want|see|saw|seen|find|found|after|before|within|maybe|done|did)$/;
 
-/** "Six it changes to four inch": the number opens what is said. */
-export const opensClause = (tokens: readonly Token[], at: number): boolean =>
-  at === 0 || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);
-
 export function opensPlace(tokens: readonly Token[], at: number, endsPhraseAt: (index: number) => boolean): boolean {
-  if (opensClause(tokens, at)) return true;
+  if (isEndOfClause(tokens, at)) return true;
   const before = tokens[at - 1]?.text ?? '';
   return endsPhraseAt(at) || !countLeads.test(before);
 }

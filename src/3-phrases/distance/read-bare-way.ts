@@ -4,8 +4,8 @@
  */
 import { type NumberPhrase, readNumber } from '../number/read-number.ts';
 import { phraseAfter, phraseBefore, phraseSet } from '../number/surroundings.ts';
-import { isSilentBefore } from '../token/silence.ts';
 import { type Token, textOf } from '../token/token.ts';
+import { isEndOfClause } from './read-feet.ts';
 
 export interface BareWay {
   readonly to: number;
@@ -80,7 +80,7 @@ export function readBareWay(tokens: readonly Token[], number: NumberPhrase): Bar
   if (aboveGround.test(textOf(tokens, found.to - 1, found.to + 2))) return null;
   const next = tokens[found.to];
   const isOfTime = next === undefined || timeOf.test(next.text) || readNumber(tokens, found.to) !== null;
-  return found.needsAnchor && (isOfTime || endsBefore(tokens, found.to)) ? null : found;
+  return found.needsAnchor && (isOfTime || isEndOfClause(tokens, found.to)) ? null : found;
 }
 
 /** Whether a word before the number says that it is a place; "just", "about" and the like are looked through. */
@@ -115,13 +115,10 @@ function way(
 }
 
 const namesThing = (tokens: readonly Token[], at: number): boolean =>
-  !endsBefore(tokens, at) &&
+  !isEndOfClause(tokens, at) &&
   !/^(there|here|i|we|it|is|'s|you|he|she|they|at|the|a|an|and|another|that|then|some|more|my|no|comes|goes|looks|on|in|to|big|little|small)$/.test(
     tokens[at]?.text ?? '',
   );
-
-const endsBefore = (tokens: readonly Token[], at: number): boolean =>
-  at >= tokens.length || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);
 
 const longest = (ways: readonly (BareWay | null)[]): BareWay | null =>
   ways.reduce((best, one) => (one !== null && (best === null || one.to > best.to) ? one : best), null);
@@ -133,17 +130,18 @@ const goesOn =
 /** "Six more, a wye", "and five more brings us to the main", "add four": feet are counted on, not things. */
 function moreOf(tokens: readonly Token[], number: NumberPhrase): BareWay | null {
   const isAdded = phraseBefore(tokens, number.from, another) !== null;
-  if (isAdded && endsBefore(tokens, number.to)) return { to: number.to, sign: 1, needsAnchor: false, isInside: false };
-  if (tokens[number.to]?.text !== 'more' || endsBefore(tokens, number.to)) return null;
+  if (isAdded && isEndOfClause(tokens, number.to))
+    return { to: number.to, sign: 1, needsAnchor: false, isInside: false };
+  if (tokens[number.to]?.text !== 'more' || isEndOfClause(tokens, number.to)) return null;
   const to = number.to + 1;
   const opens = opensClause(tokens, number.from);
   const next = tokens[to]?.text ?? '';
   // "Two more, at 24 and 26" counts things.
-  const goes = endsBefore(tokens, to) ? !/^(at|of|on|both|one|these|those)$/.test(next) : goesOn.test(next);
+  const goes = isEndOfClause(tokens, to) ? !/^(at|of|on|both|one|these|those)$/.test(next) : goesOn.test(next);
   return (opens || isAdded) && goes ? { to, sign: 1, needsAnchor: false, isInside: false } : null;
 }
 
 const opensClause = (tokens: readonly Token[], from: number): boolean => {
   const lead = /^(and|then|so|okay|now|another|about|maybe|just)$/.test(tokens[from - 1]?.text ?? '') ? from - 1 : from;
-  return lead === 0 || endsBefore(tokens, lead);
+  return isEndOfClause(tokens, lead);
 };

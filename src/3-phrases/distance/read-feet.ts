@@ -106,5 +106,6 @@ export function readRelative(
   return isAnother ? { sign: 1, needsAnchor: false, to } : null;
 }
 
+/** Whether one statement ends and another may begin before the token at `at`, by what is printed or by silence. */
 export const isEndOfClause = (tokens: readonly Token[], at: number): boolean =>
   at >= tokens.length || (tokens[at - 1]?.breakAfter ?? 'stop') !== 'none' || isSilentBefore(tokens[at]);

@@ -10,7 +10,7 @@ import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
 import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
-import { opensClause, opensPlace, opensRange } from './opens-place.ts';
+import { opensPlace, opensRange } from './opens-place.ts';
 import { readBareWay } from './read-bare-way.ts';
 import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
 import { bareStepTo, beforeSoft, isStep } from './read-step.ts';
@@ -259,7 +259,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     startsPhraseSoon(context, to) ||
     opensRange(tokens, to, value) ||
     /^(there|here|and|feet|to|through|thru|until|till|out|up|also|too|again)$/.test(tokens[to]?.text ?? '') ||
-    (opensClause(tokens, number.from) &&
+    // "Six it changes to four inch": the number opens what is said.
+    (isEndOfClause(tokens, number.from) &&
       /^(it|we|i|you|that|this|she|he|they|the|my|your|our)$/.test(tokens[to]?.text ?? ''));
   if (value < 10 && !isFirm) return null;
   const opens =

@@ -7,7 +7,7 @@ import { type KindName, kinds } from '../../../shared/vocabulary/kinds/index.ts'
 import { type Phrase, type PhraseOf, phrasesOf } from '../../3-phrases/phrase.ts';
 import { LIKENESS } from '../reading.ts';
 import type { Sentence } from '../sentence.ts';
-import { ALL_BUT_NONE, isWeighed } from './opinion.ts';
+import { ALL_BUT_NONE, isWeighed, likelyIn } from './opinion.ts';
 import type { TaughtReading } from './read-taught.ts';
 
 /** From this chance on where a place, a side or a size is told of: on talk it had not seen, four of five such statements held the thing. */
@@ -62,12 +62,6 @@ function withoutMisnamed(sentence: Sentence, taught: TaughtReading): Sentence {
 }
 
 function likelyKind(taught: TaughtReading, sentence: Sentence, least: number): KindName | null {
-  let best: string | null = null;
-  let most = least;
-  for (const [kind, chance] of taught.chances(sentence)) {
-    if (chance < most) continue;
-    best = kind;
-    most = chance;
-  }
+  const best = likelyIn(taught, sentence, least);
   return best !== null && names.has(best) && !ofPipes.has(best) ? (best as KindName) : null;
 }

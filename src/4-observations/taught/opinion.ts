@@ -2,6 +2,7 @@
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import type { Item, Reading } from '../reading.ts';
 import { type Sentence, sentenceAt } from '../sentence.ts';
+import type { TaughtReading } from './read-taught.ts';
 
 /** Below this chance it would not name the kind. */
 export const UNLIKELY = 0.1;
@@ -18,6 +19,18 @@ export const isWeighed = ({ phrases }: Sentence): boolean =>
       phrase.family === 'correction' ||
       (phrase.family === 'assertion' && (phrase.cue.axis === 'denied' || phrase.cue.axis === 'hedged')),
   );
+
+/** What the taught reader finds in a sentence with at least some chance, or null. */
+export function likelyIn(taught: TaughtReading, sentence: Sentence, least: number): string | null {
+  let best: string | null = null;
+  let most = least;
+  for (const [kind, chance] of taught.chances(sentence)) {
+    if (chance < most) continue;
+    best = kind;
+    most = chance;
+  }
+  return best;
+}
 
 export interface Opinion {
   /** The chance of the item's own kind, the best of all its mentions. */
