@@ -9,7 +9,7 @@ import { type BeamSettings, type Decoded, decodeBeam } from './decode-beam.ts';
 import { findGaps } from './find-gaps.ts';
 import type { Span, Speech } from './find-speech.ts';
 import { isTradeTalk } from './language-model.ts';
-import { makePhraseTrie, type Phrase } from './phrase-trie.ts';
+import { type Phrase, phraseTrieOf } from './phrase-trie.ts';
 import { quietNoise } from './quiet-noise.ts';
 import type { Recogniser } from './recogniser.ts';
 import { lookAgain } from './second-look.ts';
@@ -83,14 +83,13 @@ async function decodeTalk(
   states: ort.Tensor,
   settings: HearingSettings,
 ): Promise<Decoded[]> {
-  const decoded = await decodeBeam(recogniser, states, beamSettings(recogniser, windows, settings, true));
-  const isOther = decoded.map(
-    ({ tokens }) => settings.languageWeight > 0 && !isTradeTalk(recogniser.language, recogniser.tokens.decode(tokens)),
-  );
+  const biased = beamSettings(recogniser, windows, settings, true);
+  const decoded = await decodeBeam(recogniser, states, biased);
+  if (!biased.language) return decoded;
+  const isOther = decoded.map(({ tokens }) => !isTradeTalk(recogniser.language, recogniser.tokens.decode(tokens)));
   if (!isOther.includes(true)) return decoded;
   // All of them together: a window alone comes out a little otherwise than beside another.
-  const plain = beamSettings(recogniser, windows, { ...settings, languageWeight: 0 }, true);
-  const again = await decodeBeam(recogniser, states, plain);
+  const again = await decodeBeam(recogniser, states, { ...biased, language: null });
   return decoded.map((text, index) => (isOther[index] ? again[index]! : text));
 }
 
@@ -174,7 +173,7 @@ export function beamSettings(
   return {
     beams: settings.beams,
     pruneNats: settings.pruneNats,
-    trie: isBiased && settings.phrases.length > 0 ? makePhraseTrie(settings.phrases, recogniser.tokens) : null,
+    trie: isBiased && settings.phrases.length > 0 ? phraseTrieOf(settings.phrases, recogniser.tokens) : null,
     language:
       isBiased && settings.languageWeight > 0 ? { model: recogniser.language, weight: settings.languageWeight } : null,
     promptTokens: isBiased && settings.prompt ? recogniser.tokens.encode(` ${settings.prompt}`) : [],

@@ -6,7 +6,7 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
 import { endKinds } from './kind-roles.ts';
 import { readSignals, type Signals } from './run-signs.ts';
-import type { Sentence } from './sentence.ts';
+import { type Sentence, tellsOfOther } from './sentence.ts';
 
 /** One place read off the counter, in feet. */
 export interface CounterReading {
@@ -86,9 +86,7 @@ export function stepsOf(sentences: readonly Sentence[], tokens: readonly Token[]
   const lastAt = new Map<string, number>();
   const steps = sentences.map((sentence) => {
     const signals = readSignals(sentence, tokens);
-    const isTalk =
-      sentence.isQuestion ||
-      phrasesOf(sentence.phrases, 'assertion').some((cue) => /^(past|general|elsewhere|planned)$/.test(cue.cue.axis));
+    const isTalk = sentence.isQuestion || tellsOfOther(sentence);
     const kinds = phrasesOf(sentence.phrases, 'thing').map(({ kind }) => kind);
     const names = kinds.length > 0 || sentence.phrases.some(({ family }) => family === 'material');
     const keys = kinds.length > 0 ? kinds : ['any'];

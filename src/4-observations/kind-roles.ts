@@ -94,12 +94,12 @@ export const farEnds: ReadonlyMap<string, KindName> = new Map(
   all.flatMap((kind) => (kind.endsAs ? [[kind.name, kind.endsAs as KindName] as const] : [])),
 );
 
-/** Kinds that are at one place, and seldom told the end of. */
 /** What is wrong with the pipe. */
 export const defectKinds: ReadonlySet<string> = new Set(
   all.filter((kind) => kind.group === 'defect').map((kind) => kind.name),
 );
 
+/** Kinds that are at one place, and seldom told the end of. */
 export const spotKinds: ReadonlySet<string> = new Set(all.filter((kind) => kind.isSpot).map((kind) => kind.name));
 
 /** Kinds that change the size of the pipe: sizes said with them say what they join. */

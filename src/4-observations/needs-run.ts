@@ -4,7 +4,7 @@ import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
 import { limitKinds, openingKinds } from './kind-roles.ts';
 import type { Reading } from './reading.ts';
-import type { Sentence } from './sentence.ts';
+import { type Sentence, tellsOfOther } from './sentence.ts';
 import { FIRST_RUN_SUM, gatherSigns } from './weigh-start.ts';
 
 /** What the pipe is, told in no more words than this. */
@@ -31,9 +31,7 @@ export function needsRun(reading: Reading, sentence: Sentence, claims: readonly 
   if (claims.some((claim) => isPlaced(claim) && isFound(claim))) return true;
   const tokensLong = sentence.to - sentence.from;
   const isPipe =
-    phrasesOf(sentence.phrases, 'material').length > 0 &&
-    tokensLong <= PIPE_TOKENS &&
-    !phrasesOf(sentence.phrases, 'assertion').some((cue) => /^(past|general|elsewhere|planned)$/.test(cue.cue.axis));
+    phrasesOf(sentence.phrases, 'material').length > 0 && tokensLong <= PIPE_TOKENS && !tellsOfOther(sentence);
   if (isPipe && hasAccess) return true;
   const isSized = isPipe && tokensLong <= SHORT_PIPE_TOKENS && phrasesOf(sentence.phrases, 'diameter').length > 0;
   const isBit = (claim: Claim): boolean =>

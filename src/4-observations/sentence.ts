@@ -4,7 +4,7 @@
  */
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
-import type { Phrase } from '../3-phrases/phrase.ts';
+import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { softStarts } from './cut-stretch.ts';
 import { leanOf, leanOfStretches, type Stated } from './speaker-habit.ts';
@@ -93,6 +93,10 @@ export function sentenceAt(sentences: readonly Sentence[], token: number): Sente
   }
   return sentences[low];
 }
+
+/** Whether any of it is told of the past, of plans, of things in general or of another place: not of this pipe now. */
+export const tellsOfOther = ({ phrases }: Sentence): boolean =>
+  phrasesOf(phrases, 'assertion').some(({ cue }) => /^(past|general|elsewhere|planned)$/.test(cue.axis));
 
 /** The sentences of a talk; together they cover every token once. */
 export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {

@@ -3,22 +3,11 @@
  *
  * npm run teach : after the taught reader, from the same lines in `fixtures/lessons/`. The same lessons give the same file.
  */
-import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import path from 'node:path';
 import { countTalk } from '../2-words/count-talk.ts';
 import { LANGUAGE_FILE } from '../2-words/language-model.ts';
-import { modelsFolder } from '../2-words/model-files.ts';
+import { readLessons, writeModel } from './lessons.ts';
 
-const lessonsFolder = 'fixtures/lessons';
-
-const lines = readdirSync(lessonsFolder)
-  .filter((name) => name.endsWith('.txt'))
-  .sort()
-  .flatMap((name) => readFileSync(path.join(lessonsFolder, name), 'utf8').trim().split('\n'));
-const said = lines.map((line) => line.split(' | ').slice(1).join(' | '));
-const counted = countTalk(said);
-const written = `${JSON.stringify(counted)}\n`;
-writeFileSync(path.join(modelsFolder(), LANGUAGE_FILE), written);
+const lines = readLessons();
+const counted = countTalk(lines.map(({ said }) => said));
 console.log(`${lines.length} lines; ${Object.keys(counted.words).length} words`);
-console.log(`${createHash('sha256').update(written).digest('hex')}  ${LANGUAGE_FILE}`);
+writeModel(LANGUAGE_FILE, counted);

@@ -4,18 +4,13 @@
  * npm run teach : from the labelled lines in `fixtures/lessons/` and from the example sentences of every kind. An example
  * is labelled for its own kind only; a line for all. The same lessons give the same file.
  */
-import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import path from 'node:path';
 import type { Kind } from '../../shared/vocabulary/kind.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
-import { modelsFolder } from '../2-words/model-files.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
 import { plainWords, wordsBetween } from '../4-observations/taught/features.ts';
 import { TAUGHT_FILE } from '../4-observations/taught/read-taught.ts';
 import { type Lesson, teach } from '../4-observations/taught/teach.ts';
-
-const lessonsFolder = 'fixtures/lessons';
+import { readLessons, writeModel } from './lessons.ts';
 
 const wordsOf = (said: string): string[] => {
   const phrases = findPhrases(
@@ -29,16 +24,7 @@ const wordsOf = (said: string): string[] => {
   return wordsBetween(plainWords(phrases), 0, phrases.tokens.length);
 };
 
-/** "roots; open-joint | at nine there's hair in a gap", or "- | nothing here". */
-function readLine(line: string): Lesson {
-  const [found = '', ...said] = line.split(' | ');
-  return { words: wordsOf(said.join(' | ')), finds: found === '-' ? [] : found.split('; '), about: null };
-}
-
-const lines = readdirSync(lessonsFolder)
-  .filter((name) => name.endsWith('.txt'))
-  .sort()
-  .flatMap((name) => readFileSync(path.join(lessonsFolder, name), 'utf8').trim().split('\n').map(readLine));
+const lines = readLessons().map(({ finds, said }): Lesson => ({ words: wordsOf(said), finds, about: null }));
 const examples = (kinds as readonly Kind[]).flatMap(({ name, examples: { says, unsure = [], notYet = [], never } }) => [
   ...[...says, ...unsure, ...notYet].map(
     ({ text }): Lesson => ({ words: wordsOf(text), finds: [name], about: [name] }),
@@ -49,7 +35,5 @@ const taught = teach(
   [...lines, ...examples],
   kinds.map(({ name }) => name),
 );
-const written = `${JSON.stringify(taught)}\n`;
-writeFileSync(path.join(modelsFolder(), TAUGHT_FILE), written);
 console.log(`${lines.length} lines and ${examples.length} examples; ${Object.keys(taught.weights).length} features`);
-console.log(`${createHash('sha256').update(written).digest('hex')}  ${TAUGHT_FILE}`);
+writeModel(TAUGHT_FILE, taught);
