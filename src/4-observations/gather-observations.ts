@@ -35,6 +35,7 @@ import { answerQuestion } from './read-questions.ts';
 import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
 import { findEnding, noticeSummary } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading, startReading } from './reading.ts';
+import { recallPlace } from './recall-place.ts';
 import { disownsPlace, restatesPlace } from './restate-place.ts';
 import { takeServiceSaidBefore, takeSideSaidBefore } from './said-before.ts';
 import { readSecondPlaces } from './second-places.ts';
@@ -72,6 +73,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   };
   const hadRun = currentRun(reading) !== null;
   const { isRunTalk } = readRuns(reading, sentence);
+  if (!isRunTalk && recallPlace(reading, whole)) return;
   resumeOutward(reading, sentence);
   const isReread =
     replacements.some((pair) => pair.old.family === 'distance' && pair.isRunOn !== true) &&

@@ -172,6 +172,9 @@ export interface Reading {
   isCorrecting: 'strong' | 'weak' | null;
   /** The sentence that announced a list of what is not there ("Absent from this survey."). */
   denialHeading: number;
+  /** What had its place corrected from afar, and the last sentence of that talk. */
+  recalled: Item | null;
+  recalledUntil: number;
   /** Where the talk draws to its close. */
   readonly ending: Ending;
 }
@@ -229,6 +232,8 @@ export function startReading(
     steps: new Map(),
     isCorrecting: null,
     denialHeading: -2,
+    recalled: null,
+    recalledUntil: -1,
     ending,
   };
 }

@@ -32,6 +32,41 @@ export const examples = {
     },
     { text: "Crack at twenty six. No, it isn't twenty six, it's twenty five.", gives: { kind: 'crack', at: 25 } },
     { text: "A hole at thirty five. I had it as thirty five but it's thirty six.", gives: { kind: 'hole', at: 36 } },
+    {
+      text: 'A laundry drain on the left at ten. Roots at thirty. I said ten for the laundry, it should have been eleven.',
+      gives: [
+        { kind: 'branch', at: 11 },
+        { kind: 'roots', at: 30 },
+      ],
+    },
+    {
+      text: 'A crack at fifteen. Roots at thirty. I had fifteen on that crack but the reel slipped. Sixteen is the right number.',
+      gives: [
+        { kind: 'crack', at: 16 },
+        { kind: 'roots', at: 30 },
+      ],
+    },
+    {
+      text: 'A belly from twenty two to thirty. Roots at forty. That belly went to thirty two, not thirty.',
+      gives: [
+        { kind: 'belly', at: 22, to: 32 },
+        { kind: 'roots', at: 40 },
+      ],
+    },
+    {
+      text: 'A crack at fourteen. Roots at thirty. I said fourteen for the crack, it reads fifteen from this side, I will keep fourteen.',
+      gives: [
+        { kind: 'crack', at: 14 },
+        { kind: 'roots', at: 30 },
+      ],
+    },
+    {
+      text: 'A crack at fourteen. A wye at fifteen. I put the crack at fourteen and the wye is at fifteen.',
+      gives: [
+        { kind: 'crack', at: 14 },
+        { kind: 'wye', at: 15 },
+      ],
+    },
     { text: 'A wye at twenty. Move that to twenty two.', gives: { kind: 'wye', at: 22 } },
     {
       text: 'Roots at thirty, from the top. I take that back, they come in all around, not just from the crown.',
