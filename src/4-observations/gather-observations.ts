@@ -72,6 +72,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
       .map((phrase) => replacements.find((pair) => pair.said === phrase)?.by ?? phrase),
   };
   const hadRun = currentRun(reading) !== null;
+  const wasGoingOut = currentRun(reading)?.way === 'out';
   const { isRunTalk } = readRuns(reading, sentence);
   if (!isRunTalk && recallPlace(reading, whole)) return;
   resumeOutward(reading, sentence);
@@ -86,7 +87,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
   if (!answersWithNone(reading, sentence) && isDenyingHeading(sentence)) reading.denialHeading = sentence.index;
   const isDisowned = disownsPlace(reading, sentence) || givesAnew(reading, sentence) || disownsName(reading, sentence);
   answerQuestion(reading, sentence);
-  const isWithdrawn = withdraw(reading, sentence);
+  const isWithdrawn = withdraw(reading, sentence, wasGoingOut);
   const found = readClaims(sentence, tokens);
   const isBefore = currentRun(reading) === null;
   const claims = isWithdrawn

@@ -6,6 +6,7 @@ import { ACROSS, type Claim } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
 import type { Placing } from './placing.ts';
 import { currentRun, type Evidence, emptyFields, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
+import { pointedBackTo } from './seen-again.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Two mentions of one kind closer than this are one thing, in feet. */
@@ -99,6 +100,8 @@ export function findKnown(
     .slice(Math.max(sentence.from, claim.from - 4), claim.from)
     .some((token) => /^(another|second|third|more|other)$/.test(token.text));
   if ((isAnother || claim.rule === ACROSS) && run.way === 'out') return null;
+  const again = sentence.isQuestion || assertion.isDenied ? null : pointedBackTo(reading, run, claim, sentence);
+  if (again) return again;
   const same = everywhere.filter((item) => item.run === run.n);
   const elsewhere = knownBefore(reading, sentence, everywhere, claim, assertion, placing);
   if (same.length === 0) return elsewhere;
@@ -182,7 +185,9 @@ function knownBefore(
   const isBeyond = placing.at !== null && placing.at > run.furthest + 2;
   const isLast = (reading.sentences.at(-1)?.to ?? 0) - sentence.from <= LAST_TOKENS;
   const isOver = run.end !== null || run.way === 'back' || isLast;
-  return near && (isBeyond || (isOver && assertion.isDefinite)) ? near : null;
+  // "There's paper at twelve" while the camera still goes on is met there, whatever lay at twelve of an earlier run.
+  const goesOn = run.way === 'out' && run.end === null && !isLast && (assertion.isPointedAt || !assertion.isDefinite);
+  return near && ((isBeyond && !goesOn) || (isOver && assertion.isDefinite)) ? near : null;
 }
 
 function findSummarized(

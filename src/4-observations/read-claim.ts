@@ -32,7 +32,7 @@ import { summaryDiffers } from './read-summary.ts';
 import { currentRun, type Item, own, type Reading } from './reading.ts';
 import { renameLast, renameRejected } from './rename-kind.ts';
 import type { Sentence } from './sentence.ts';
-import { isDismissed, isNamedAnew, rejects } from './take-back.ts';
+import { isDismissed, isNamedAnew, rejects, speaksOfAnother } from './take-back.ts';
 import { tellFitting } from './tell-fitting.ts';
 import { tellShare } from './tell-share.ts';
 import { tellWay } from './tell-way.ts';
@@ -140,7 +140,7 @@ export function readClaim(
     return consider('named anew in the same breath');
   }
   if (isDismissed(sentence, claim, claims, textOf(tokens, claim.things[0]?.to ?? claim.to, sentence.to))) {
-    if (known) withdrawItem(known, `taken back: "${sentence.text}"`);
+    if (known && !speaksOfAnother(sentence)) withdrawItem(known, `taken back: "${sentence.text}"`);
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
     return consider('looked like it and was not');
   }

@@ -8,6 +8,7 @@ import { mentionAgain, withdrawItem } from './items.ts';
 import { isWithdrawing } from './opening-correction.ts';
 import { currentRun, type Item, liveItems, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
+import { isAboutOther, isOfCamera, listedItem, struckByName } from './taken-by-name.ts';
 
 /** "No, wait, that was only a shadow": what was said before was a mistake. */
 const mistaken =
@@ -16,8 +17,6 @@ const mistaken =
 const mistakenWithin =
   /\b(no|nope|nah|wait|hang on|hold on) (no |hang on |hold on |wait |sorry )?(that was|that 's|it was|it 's|those were|those are|they 're) (just|only|nothing but)\b/;
 
-/** So far after its number, in tokens, a dictated item names its thing. */
-const LISTED_TOKENS = 8;
 /** A sentence of so few tokens gives a place and no more. */
 const LONE_TOKENS = 4;
 
@@ -35,7 +34,7 @@ export function givesAnew(reading: Reading, sentence: Sentence): boolean {
   return isLast && !isForNext && phrasesOf(next.phrases, 'distance').length === 1;
 }
 
-export function withdraw(reading: Reading, sentence: Sentence): boolean {
+export function withdraw(reading: Reading, sentence: Sentence, wasGoingOut: boolean): boolean {
   const focusedNow = reading.focus.findLast((item) => !item.isWithdrawn);
   // The same within one sentence, where commas were printed for stops.
   const mistake = mistakenWithin.exec(sentence.text);
@@ -54,11 +53,11 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
     return true;
   }
-  const cue = isWithdrawing(sentence);
+  const cue = isWithdrawing(sentence) ?? struckByName(reading, sentence)?.cue ?? null;
   const run = currentRun(reading);
   if (!run || givesAnew(reading, sentence)) return false;
   if (!cue) return retracts(reading, sentence, focusedNow);
-  if (isAddressed(sentence, cue)) return false;
+  if (isAddressed(sentence, cue) || (wasGoingOut && isOfCamera(sentence, cue))) return false;
   // "Thirty one was nothing. Forget that one." takes back one thing, not two.
   if (reading.withdrawnSentence === sentence.index - 1 && sentence.to - sentence.from <= 4) {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
@@ -84,7 +83,8 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
   )
     return false;
   let targets: Item[] = [];
-  const listed = listedItem(reading, cue);
+  const struck = struckByName(reading, sentence);
+  const listed = struck?.item ?? listedItem(reading, cue);
   if (listed !== undefined) targets = listed === null ? [] : [listed];
   else if (/\b(both|all)\b/.test(sentence.text))
     targets = reading.focus.length >= 2 ? reading.focus.filter((item) => !item.isWithdrawn) : live.slice(-2);
@@ -114,7 +114,7 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
           ? named.slice(-1)
           : placed.length > 0 && after === undefined
             ? placed.slice(-1)
-            : sentence.index - reading.focusSentence <= 4
+            : !isAboutOther(sentence) && sentence.index - reading.focusSentence <= 4
               ? focused
               : [];
   }
@@ -146,24 +146,6 @@ export function withdraw(reading: Reading, sentence: Sentence): boolean {
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'withdrawn' });
   }
   return !thingsAfter.some((thing) => !targets.some((item) => item.kind === thing.kind));
-}
-
-/** "Strike item two": the one that was dictated under that number; null where none was, undefined where no number is said. */
-function listedItem(reading: Reading, cue: PhraseOf<'correction'>): Item | null | undefined {
-  const { tokens, numbers } = reading.phrases;
-  const number = numbers.find((other) => other.from === cue.to);
-  const word = tokens[cue.to - 1]?.text ?? '';
-  if (!number || !/^(item|entry|finding)$/.test(word)) return undefined;
-  const dictated = numbers.find(
-    (other) => other.value === number.value && other.from < cue.from && tokens[other.from - 1]?.text === word,
-  );
-  const run = currentRun(reading);
-  const item = dictated
-    ? liveItems(reading, run?.n ?? 0).find(
-        (other) => other.from <= dictated.to + LISTED_TOKENS && other.to > dictated.to,
-      )
-    : undefined;
-  return item ?? null;
 }
 
 /** "Never mind the dog", "forget it, I'm not climbing that": said of something else. */
@@ -217,6 +199,12 @@ export function isDismissed(sentence: Sentence, claim: Claim, claims: readonly C
   if (claims.at(-1) !== claim || !turnedOut.test(after)) return false;
   return seemed.test(sentence.text) || /\b(turned|turns) out\b/.test(after);
 }
+
+/** "That looks like another break, but it's the joint", "I almost wrote down a hole": what was listed before is not meant. */
+export const speaksOfAnother = ({ text }: Sentence): boolean =>
+  /\b(another|other|second|too|also|as well|again|almost|nearly|for a (second|moment|sec|minute)|(was|were) (about|going|gonna)|you 'd think|(might|could|may) look|over (there|here)|up ahead|this one|that one there)\b/.test(
+    text,
+  );
 
 /** "That's not roots, that's paper": takes back what was just claimed. */
 export function rejects(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {

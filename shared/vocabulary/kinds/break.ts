@@ -52,6 +52,10 @@ export const breakKind = {
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {
     says: [
+      {
+        text: 'Broken pipe at 29. The dark bit ahead looks like another break, but it is only a shadow.',
+        gives: { at: 29 },
+      },
       { text: 'Snapped clean in two at fourteen.', gives: { at: 14 } },
       { text: 'At twenty six a corner of the bell is missing.', gives: { at: 26 } },
       { text: 'Broken pipe at twenty nine feet, on the bottom.', gives: { at: 29, position: 'bottom' } },

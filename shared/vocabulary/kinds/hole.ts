@@ -39,6 +39,13 @@ export const hole = {
   ],
   examples: {
     says: [
+      {
+        text: "A hole at 14, on the left. There's the main, at 40. Home we go. There's that hole.",
+        gives: [
+          { at: 14, position: 'left' },
+          { kind: 'main-connection', at: 40 },
+        ],
+      },
       { text: "Somebody's put a pick through it at twenty.", gives: { at: 20 } },
       { text: "Ten feet. Look at the floor of the pipe. There's a hole.", gives: { at: 10, position: 'bottom' } },
       { text: 'Hole in the top at thirty five feet, about two inches.', gives: { at: 35, position: 'top', inches: 2 } },

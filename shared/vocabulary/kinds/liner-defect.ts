@@ -57,6 +57,7 @@ export const linerDefect = {
   ],
   examples: {
     says: [
+      { text: "The liner's wrinkled at 10. It's bubbled at 23. Strike the bubble.", gives: { at: 10 } },
       { text: 'The liner has ballooned in at twenty four.', gives: { at: 24 } },
       { text: 'A flap of the liner hangs down at sixteen.', gives: { at: 16 } },
       { text: 'Fold at thirty two feet.', gives: { at: 32 } },

@@ -82,6 +82,7 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
   ],
   examples: {
     says: [
+      { text: 'The city main at 38. Okay, I take it out now.', gives: { at: 38 } },
       { text: "So the city's forty four.", gives: { at: 44 } },
       { text: 'Brick sewer, thirty six.', gives: { at: 36 } },
       { text: 'Forty two foot, city.', gives: { at: 42 } },

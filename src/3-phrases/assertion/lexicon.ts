@@ -184,7 +184,7 @@ export const assertionCues: readonly CueList[] = [
       get|have|getting|having the * dug|lined|cut|jetted|replaced|fixed|repaired|cleaned|relaid|relined|snaked|pulled|descaled|out;
       dug up; relaid; relined; jetting the; lining the; cutting the; do something about;
       we should|ought_to|oughta; we|i|you should|ought_to|oughta|expect_to|hope_to|hoping_to|hopefully hit|see|find|reach|meet|be_at|come_to|get_to|run_into|be_hitting|be_seeing|be_coming; pump the; flush it;
-      pull the;
+      pull the; don't|do_not|never accept|buy|settle|let|allow|bother;
     `,
   },
   {
@@ -217,6 +217,7 @@ export const assertionCues: readonly CueList[] = [
 
 /** Stretches that hold a cue and are none. They switch off every cue inside them. */
 export const pseudoCues: readonly string[] = spoken`
+  don't|doesn't|didn't|won't want|accept|let|allow|need; don't_you|do_not|you_don't want;
   whether * like|likes|want|wants it|to or not; believe it or not; like it or not;
   new|worse|changed since last year|time|week|month|winter|summer|spring|fall; it_'s|that_'s|this_is|they_'re new since;
   we should note|mention|mark|log|write|say|call|record|point_out;
