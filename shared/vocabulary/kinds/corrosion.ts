@@ -73,6 +73,10 @@ export const corrosion = {
   ],
   examples: {
     says: [
+      {
+        text: 'The floor is pitted and rotted. That commences about three foot in, it is bad, and it lets up at, lemme see, nine.',
+        gives: { at: 3, to: 9, position: 'bottom', degree: 'heavy' },
+      },
       { text: 'The invert has gone to gravel at nine.', gives: { at: 9, position: 'bottom' } },
       {
         text: "From nineteen to twenty six the invert is channelled out. It's severe.",

@@ -37,6 +37,10 @@ export const crack = {
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {
     says: [
+      {
+        text: 'A crack along the crown starts at eleven feet. It closes up at fourteen.',
+        gives: { at: 11, to: 14, position: 'top' },
+      },
       { text: "it's clay and it's 6 inch 10 feet there's a crack", gives: { at: 10 } },
       {
         text: 'Crack on top at ten and on the bottom at fourteen.',

@@ -51,6 +51,7 @@ export const scale = {
   ],
   examples: {
     says: [
+      { text: 'Scale on the walls, from nine to, let me keep going, to fifteen.', gives: { at: 9, to: 15 } },
       { text: "Around four there's a light scale.", gives: { at: 4, degree: 'light' } },
       { text: 'Rust is built up on the walls at thirteen.', gives: { at: 13 } },
       { text: 'The iron is nearly rusted shut at eight.', gives: { at: 8 } },

@@ -63,6 +63,7 @@ export const viewLost = {
   `,
   examples: {
     says: [
+      { text: 'Thirty. I cannot see a thing. Thirty three and I have my picture back.', gives: { at: 30, to: 33 } },
       { text: "I can't see for suds at fifteen.", gives: { at: 15 } },
       { text: 'Thirty feet, lens is full of muck.', gives: { at: 30 } },
       { text: 'I see nothing from thirty two to thirty four.', gives: { at: 32, to: 34 } },

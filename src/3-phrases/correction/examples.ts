@@ -35,7 +35,7 @@ export const examples = {
     {
       text: 'A laundry drain on the left at ten. Roots at thirty. I said ten for the laundry, it should have been eleven.',
       gives: [
-        { kind: 'branch', at: 11 },
+        { kind: 'branch', at: 11, position: 'left', serves: 'laundry' },
         { kind: 'roots', at: 30 },
       ],
     },

@@ -9,7 +9,7 @@ import { type Token, textOf } from '../token/token.ts';
 const REACH_TOKENS = 10;
 
 const soft =
-  "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see)*";
+  "( about| around| maybe| say| roughly| nearly| almost| just| past| over| under| oh| um| uh| what| like| let 's see| let me see| lemme see| where are we| what is it| what 's it say| hold on| hang on| call it)*";
 const stays =
   /\b(still|same(?! (again|thing|deal|story|sort|kind|idea|business)\b))( \S+){0,2}( like| this| that| there| here| way| in it| under| going| bad| heavy| wet)* (at|around|by)( about| around)?$/;
 const loses =

@@ -2,7 +2,7 @@
 import { phraseAt, phraseBefore, phraseSet, wordsBetween } from '../number/surroundings.ts';
 import type { Phrase, PhraseOf } from '../phrase.ts';
 import { isSilentBefore } from '../token/silence.ts';
-import type { Token } from '../token/token.ts';
+import { type Token, textOf } from '../token/token.ts';
 import { beginsAtNamed } from './from-start.ts';
 import { rangeBetween } from './lexicon.ts';
 import type { Place } from './read-place.ts';
@@ -34,14 +34,25 @@ function rangeWords(
   if (range.has(gap.trim()) || range.has(bare)) return bare === '' ? 'to' : bare;
   if (bare === 'and' && phraseBefore(tokens, first.from, between)) return 'between … and';
   // "from thirty to, where are we, thirty eight"
-  if (/^(up |out |on |down )?(to|till|until|through) ,( \S+){1,5} ,$/.test(gap) && !holdsThing(first.to, second.from))
+  if (
+    /^(up |out |on |down )?(to|till|until|through) ,( \S+){1,5} ,( (up |out |on )?(to|till|until|through))?$/.test(
+      gap,
+    ) &&
+    !holdsThing(first.to, second.from)
+  )
     return 'to';
   // "in at 12, out at 20": a gap of free words that ends in the words of an ending.
   // "hole at 35, and it ends at 40": what is named between them has the first for its place.
-  if (!second.isEnd || gap.split(' ').length > 8 || holdsThing(first.to, second.from)) return null;
+  const reach = begun.test(textOf(tokens, Math.max(0, first.from - 4), first.from)) ? BEGUN_WORDS : 8;
+  if (!second.isEnd || gap.split(' ').length > reach || holdsThing(first.to, second.from)) return null;
   // "Twenty two … it's full of water from here to twenty five": the first number was said by itself.
   return isSilentBefore(tokens[first.to]) && firstThing(first.to, second.from) ? null : gap;
 }
+
+/** "It commences about four feet in, and it's bad, and it don't let up till twelve": so many words may stand between. */
+const BEGUN_WORDS = 20;
+const begun =
+  /\b(start|begin|commenc|pick|kick|set|show)(s|ed|ing|ning|es)?( (up|in))?( (at|about|around|from|near|just past))*$|\b(began|begun)( \S+)?$/;
 
 /** Whether something is named between two tokens. */
 type HoldsThing = (from: number, to: number) => boolean;
