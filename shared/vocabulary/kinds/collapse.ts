@@ -7,7 +7,7 @@ export const collapse = {
   group: 'defect',
   title: 'Collapse',
   plural: 'collapses',
-  takes: ['to', 'position', 'clock', 'percent'],
+  takes: ['to', 'percent'],
   isSpot: true,
   endsWhenLast: 'stopped',
   implies: 'stopped',

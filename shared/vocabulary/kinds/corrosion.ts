@@ -6,7 +6,7 @@ export const corrosion = {
   group: 'defect',
   title: 'Corrosion',
   plural: 'corrosion',
-  takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree', 'percent'],
   words: spoken`
     corrosion; corroded; corroding; rotted; rotten; rotting; rotted out; rotting out; rusted out; rusting out;
     channeled; channelled; channeling; channelling; channel cut; channel; groove; grooved; eaten out; eaten away;

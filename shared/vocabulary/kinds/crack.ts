@@ -6,7 +6,7 @@ export const crack = {
   group: 'defect',
   title: 'Crack',
   plural: 'cracks',
-  takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree'],
   words: spoken`
     crack; cracked; cracking; hairline; hairline crack; fissure; longitudinal crack; spider crack;
     circumferential crack; split; hairline fracture; crazing; crazed; stress crack; craze cracking; spider cracking;

@@ -6,7 +6,7 @@ export const foreignObject = {
   group: 'defect',
   title: 'Foreign object',
   plural: 'foreign objects',
-  takes: ['position', 'clock', 'inches'],
+  takes: ['position', 'clock'],
   weakNeeds: 'pointing',
   words: spoken`
     feed|burlap|sand|plastic|paper|grocery|trash|garbage|bin sack; sack of; wedge of wood|timber; wooden|timber|wood|metal|steel|plastic wedge|peg|dowel|batten|spike|block|handle; broom handle;

@@ -6,7 +6,7 @@ export const grease = {
   group: 'defect',
   title: 'Grease',
   plural: 'grease',
-  takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree', 'percent'],
   words: spoken`
     grease; greasy; greased; fat; fats; fat buildup; grease buildup; soap scum; lard; congealed; congealed fat;
     soap buildup; soap; cooking fat; cooking grease; buildup of grease; grease deposit; greasey; fatty; lardy;

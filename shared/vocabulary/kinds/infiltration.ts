@@ -7,7 +7,7 @@ export const infiltration = {
   group: 'defect',
   title: 'Infiltration',
   plural: 'infiltration',
-  takes: ['to', 'position', 'clock', 'degree', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree'],
   words: spoken`
     infiltration; infiltrating; infiltrates; weeping; weeps; seeping; seepage; seep; ground water entering;
     groundwater entering; groundwater infiltration; runner; dripper; gusher; leaking in; inflow;

@@ -7,7 +7,8 @@ export const mainConnection = {
   group: 'fitting',
   title: 'Connection to the public main',
   plural: 'connections to the public main',
-  takes: ['position', 'clock'],
+  // Where on the main it comes in is not where something sits on the round of this pipe.
+  takes: [],
   ends: 'main',
   role: 'opening',
   words: spoken`
@@ -94,10 +95,10 @@ arrive|arrived|arriving|arrives|come|came|made_it|got|pop|popped|we_'re|i_'m|we_
       { text: 'Fifty one, we pop out into the public main.', gives: { at: 51 } },
       { text: "That's us into the sewer at 47.", gives: { at: 47 } },
       { text: 'City main at sixty two feet.', gives: { at: 62 } },
-      { text: "And there's the main at seventy one, we come in at the top.", gives: { at: 71, position: 'top' } },
+      { text: "And there's the main at seventy one, we come in at the top.", gives: { at: 71 } },
       { text: 'Fifty eight feet, we tie into the main.', gives: { at: 58 } },
       { text: 'We reached the main at 80.5.', gives: { at: 80.5 } },
-      { text: "Public sewer at ninety three, in at two o'clock.", gives: { at: 93, clock: 2 } },
+      { text: "Public sewer at ninety three, in at two o'clock.", gives: { at: 93 } },
     ],
     unsure: [
       { text: 'Mainline at sixty one feet.', gives: { at: 61 }, flag: 'word-unsure' },

@@ -6,7 +6,7 @@ export const patch = {
   group: 'fitting',
   title: 'Earlier repair',
   plural: 'earlier repairs',
-  takes: ['to', 'material', 'inches', 'position'],
+  takes: ['to', 'material', 'position'],
   isRemedy: true,
   words: spoken`
     patch; spot repair; repair; old repair; point repair; repair sleeve; repair section; splice; spliced in;

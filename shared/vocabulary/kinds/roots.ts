@@ -7,7 +7,7 @@ export const roots = {
   group: 'defect',
   title: 'Roots',
   plural: 'roots',
-  takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree', 'percent'],
   words: spoken`
     root; roots; root ball; root mass; rootlet; root hair; tree root; feeder root; root intrusion; hair roots;
     root curtain; root growth; root infestation; rooty; root mat; root tendril; root tips; root clump;

@@ -6,7 +6,7 @@ export const scale = {
   group: 'defect',
   title: 'Scale',
   plural: 'scale',
-  takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
+  takes: ['to', 'position', 'clock', 'degree', 'percent'],
   words: spoken`
     scale; scaling; scaled; scaly; scale buildup; tuberculation; tuberculated; tubercles; mineral buildup;
     mineral deposits; mineral deposit; rust scale; rust buildup; crusty; crust; encrustation; encrusted; crusted;

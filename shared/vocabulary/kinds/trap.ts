@@ -6,7 +6,7 @@ export const trap = {
   group: 'fitting',
   title: 'Trap',
   plural: 'traps',
-  takes: ['position', 'serves'],
+  takes: ['serves'],
   role: 'opening',
   words: spoken`
     trap; house trap; building trap; running trap; p trap; s trap; u trap; main trap; whole house trap; intercepting trap; interceptor trap; buchan trap; sewer trap; disconnecting trap; bottle trap;
