@@ -14,6 +14,8 @@ import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { fieldOf } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
+import { correctField } from './correct-field.ts';
+import { findDeniedValues } from './denied-values.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { disownsName } from './disown-name.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
@@ -27,7 +29,7 @@ import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';
 import { readClaim } from './read-claim.ts';
 import { readClaims, type SentenceClaims } from './read-claims.ts';
-import { findDeniedValues, findReplacements, type Replacement } from './read-corrections.ts';
+import { findReplacements, type Replacement } from './read-corrections.ts';
 import { readEllipsis } from './read-ellipsis.ts';
 import { givePlaces } from './read-follow-ups.ts';
 import { readPipes } from './read-pipes.ts';
@@ -88,6 +90,10 @@ function readSentence(reading: Reading, whole: Sentence): void {
   const isDisowned = disownsPlace(reading, sentence) || givesAnew(reading, sentence) || disownsName(reading, sentence);
   answerQuestion(reading, sentence);
   const isWithdrawn = withdraw(reading, sentence, wasGoingOut);
+  if (!isWithdrawn && correctField(reading, whole, denied)) {
+    reading.isCorrecting = null;
+    return;
+  }
   const found = readClaims(sentence, tokens);
   const isBefore = currentRun(reading) === null;
   const claims = isWithdrawn

@@ -24,12 +24,12 @@ export interface Replacement {
   readonly isRunOn?: boolean;
 }
 
-const sameSort = (a: Phrase, b: Phrase): boolean =>
+export const sameSort = (a: Phrase, b: Phrase): boolean =>
   a.family === b.family ||
   (a.family === 'position' && b.family === 'clock') ||
   (a.family === 'clock' && b.family === 'position');
 
-const replaceable = new Set<Phrase['family']>([
+export const replaceable = new Set<Phrase['family']>([
   'distance',
   'position',
   'clock',
@@ -42,7 +42,7 @@ const replaceable = new Set<Phrase['family']>([
   'material',
 ]);
 
-const sameValue = (a: Phrase, b: Phrase): boolean => {
+export const sameValue = (a: Phrase, b: Phrase): boolean => {
   if (a.family === 'distance' && b.family === 'distance')
     return a.distance.feet === b.distance.feet && a.distance.toFeet === b.distance.toFeet;
   if (a.family === 'position' && b.family === 'position') return a.position === b.position;
@@ -253,30 +253,4 @@ function isRecalled(old: Phrase, by: Phrase, sentence: Sentence, tokens: readonl
       between,
     )
   );
-}
-
-/** Values named to be ruled out: "on the right, not on the left". */
-export function findDeniedValues(sentence: Sentence, tokens: readonly Token[]): Phrase[] {
-  const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
-  const denied = values.filter((value) => {
-    const lead = textOf(tokens, Math.max(sentence.from, value.from - 4), value.from);
-    const isDenied =
-      /\b(not|isn't|wasn't|instead of|rather than)( just| only| really)?( on| at| the| a| an| from| to| for| in| of| about)*$/.test(
-        lead,
-      );
-    return isDenied && values.some((other) => other !== value && sameSort(other, value) && !sameValue(other, value));
-  });
-  // "From the top, they come in all around, not just from the crown": it was said before, and is taken back there too.
-  const before = values.filter((value) =>
-    denied.some(
-      (other) =>
-        other !== value &&
-        value.to <= other.from &&
-        value.family === other.family &&
-        value.family !== 'distance' &&
-        sameValue(value, other) &&
-        values.some((instead) => instead.from >= value.to && sameSort(instead, value) && !sameValue(instead, value)),
-    ),
-  );
-  return [...denied, ...before];
 }

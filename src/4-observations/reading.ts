@@ -13,7 +13,7 @@ import type { KindName } from '../../shared/vocabulary/kinds/index.ts';
 import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
-import type { DistanceFrame } from '../3-phrases/phrase.ts';
+import type { DistanceFrame, Phrase } from '../3-phrases/phrase.ts';
 import type { PlacePlan } from './plan-places.ts';
 import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
@@ -156,6 +156,8 @@ export interface Reading {
   latest: Item | null;
   /** The last value given, so that "no, thirty nine" knows what it replaces. */
   lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
+  /** A value that was called wrong, waiting for the one that stands for it. */
+  recalled: { item: Item; old: Phrase; sentence: number } | null;
   /** A yes-or-no question about a thing, waiting for its answer. */
   asked: { kind: KindName; item: Item | null; sentence: number }[];
   isSummary: boolean;
@@ -223,6 +225,7 @@ export function startReading(
     focusSentence: -1,
     latest: null,
     lastValue: null,
+    recalled: null,
     asked: [],
     isSummary: false,
     considered: [],

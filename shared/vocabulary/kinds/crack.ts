@@ -41,6 +41,11 @@ export const crack = {
         text: 'A crack along the crown starts at eleven feet. It closes up at fourteen.',
         gives: { at: 11, to: 14, position: 'top' },
       },
+      {
+        text: "A crack at twenty five, twelve o'clock. The crack entry, twelve o'clock, should read one o'clock.",
+        gives: { at: 25, clock: 1 },
+      },
+      { text: 'A crack at nine feet, it does not go all the way around.', gives: { at: 9 } },
       { text: "it's clay and it's 6 inch 10 feet there's a crack", gives: { at: 10 } },
       {
         text: 'Crack on top at ten and on the bottom at fourteen.',

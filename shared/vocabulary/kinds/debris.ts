@@ -96,6 +96,10 @@ export const debris = {
   ],
   examples: {
     says: [
+      {
+        text: "Gravel at eight feet, a third of the pipe. I look again. It wasn't a third, it was half.",
+        gives: { at: 8, percent: 50 },
+      },
       { text: 'Toilet paper hung up at 27.', gives: { at: 27 } },
       { text: 'Somebody washed out grout down here, thirteen feet.', gives: { at: 13 } },
       { text: "There's paper on the bottom at 31.", gives: { at: 31, position: 'bottom' } },

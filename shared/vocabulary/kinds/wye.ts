@@ -30,6 +30,10 @@ export const wye = {
   ],
   examples: {
     says: [
+      {
+        text: 'There is a wye at nineteen on the right. Wait, I had the wye on the right. Left.',
+        gives: { at: 19, position: 'left' },
+      },
       { text: 'Two wyes, at twelve and fourteen.', gives: [{ at: 12 }, { at: 14 }] },
       { text: 'Combination fitting at eleven, on the left.', gives: { at: 11, position: 'left' } },
       { text: "Nine feet, tee on the left. It's not a tee, it's a wye.", gives: { at: 9, position: 'left' } },
