@@ -39,9 +39,9 @@ interface Recall {
 export function correctField(reading: Reading, sentence: Sentence, denied: readonly Phrase[]): Item | null {
   if (currentRun(reading) === null) return null;
   const { tokens } = reading.phrases;
-  const waiting = reading.recalled;
+  const waiting = reading.wrongValue;
   if (waiting !== null) {
-    if (sentence.index - waiting.sentence > WAIT_SENTENCES || waiting.item.isWithdrawn) reading.recalled = null;
+    if (sentence.index - waiting.sentence > WAIT_SENTENCES || waiting.item.isWithdrawn) reading.wrongValue = null;
     else {
       const by = answerTo(waiting.old, waiting.item, sentence);
       if (by) return replace(reading, sentence, waiting.item, waiting.old, by);
@@ -57,7 +57,7 @@ export function correctField(reading: Reading, sentence: Sentence, denied: reado
     if (replaced && items.length > 1) replaced.evidence.notes.push('weak correction of one of several');
     return replaced;
   }
-  reading.recalled = { item, old: recall.old, sentence: sentence.index };
+  reading.wrongValue = { item, old: recall.old, sentence: sentence.index };
   if (!denied.includes(recall.old)) {
     mentionAgain(reading, item, sentence.from, sentence.to);
     return item;
@@ -65,7 +65,7 @@ export function correctField(reading: Reading, sentence: Sentence, denied: reado
   // "I'd not call it minor": what was said of it no longer stands, though nothing is said instead as yet.
   const field = valueField(item, recall.old);
   if (field === null || !isOfThing(sentence) || !reading.focus.includes(item)) {
-    reading.recalled = null;
+    reading.wrongValue = null;
     return null;
   }
   recordOld(item, field, item.fields[field], sentence);
@@ -180,7 +180,7 @@ function replace(reading: Reading, sentence: Sentence, item: Item, old: Phrase, 
   }
   if (!setField(item.fields, by, item.kind, true)) return null;
   recordOld(item, field, was, sentence);
-  reading.recalled = null;
+  reading.wrongValue = null;
   dropEcho(reading, sentence, item);
   mentionAgain(reading, item, sentence.from, sentence.to);
   reading.focus = [item];

@@ -157,7 +157,7 @@ export interface Reading {
   /** The last value given, so that "no, thirty nine" knows what it replaces. */
   lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
   /** A value that was called wrong, waiting for the one that stands for it. */
-  recalled: { item: Item; old: Phrase; sentence: number } | null;
+  wrongValue: { item: Item; old: Phrase; sentence: number } | null;
   /** A yes-or-no question about a thing, waiting for its answer. */
   asked: { kind: KindName; item: Item | null; sentence: number }[];
   isSummary: boolean;
@@ -225,7 +225,7 @@ export function startReading(
     focusSentence: -1,
     latest: null,
     lastValue: null,
-    recalled: null,
+    wrongValue: null,
     asked: [],
     isSummary: false,
     considered: [],
