@@ -172,7 +172,7 @@ function replace(reading: Reading, sentence: Sentence, item: Item, old: Phrase, 
   const field = fieldOf(by);
   if (field === null) return null;
   const isPlace = field === 'position' || field === 'clock';
-  const was = isPlace ? (item.fields.clock ?? item.fields.position) : (item.fields[field] ?? valueOf(old));
+  const was = isPlace ? (item.fields.clock ?? item.fields.position) : (item.fields[field] ?? amountOf(old));
   if (isPlace) {
     item.fields.position = null;
     item.fields.clock = null;
@@ -189,7 +189,7 @@ function replace(reading: Reading, sentence: Sentence, item: Item, old: Phrase, 
   return item;
 }
 
-const valueOf = (phrase: Phrase): string | number | null =>
+const amountOf = (phrase: Phrase): string | number | null =>
   phrase.family === 'degree' ? phrase.degree : phrase.family === 'share' ? phrase.percent : null;
 
 /** "What was I saying. Oval. It was a third, not a quarter.": the name alone brought in nothing new. */
