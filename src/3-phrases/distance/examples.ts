@@ -39,6 +39,13 @@ export const examples = {
       ],
     },
     { value: { feet: 17 }, ways: ['stopped at seventeen by the same stuff', "can't push any farther than seventeen"] },
+    {
+      value: { feet: 112 },
+      ways: ['crack at one plus twelve', 'one plus twelve, wye', 'station 1+12', 'roots, one plus twelve'],
+    },
+    { value: { feet: 46.5 }, ways: ['zero plus forty six point five, a tee', 'tee at oh plus forty six and a half'] },
+    { value: { feet: 206 }, ways: ['offset, two plus oh six', 'station two plus zero six'] },
+    { value: { feet: 30, toFeet: 38 }, ways: ['from zero plus thirty to zero plus thirty eight'] },
     { value: { feet: 10.5 }, ways: ['ten feet six inches'] },
     { value: { feet: 32 }, ways: ['they cut it out at thirty two', 'this run ends at 32'] },
     {
@@ -150,6 +157,7 @@ export const examples = {
     },
   ],
   never: [
+    'for about a foot in there I saw nothing',
     'there are two more of them',
     'a four inch line',
     'about thirty percent of it',

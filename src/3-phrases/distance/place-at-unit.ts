@@ -27,6 +27,11 @@ export function readPlaceAtUnit(tokens: readonly Token[], at: number): Place | n
       needsAnchor: relative.needsAnchor,
       isEnd: false,
     };
-  const isPlace = tokens[to]?.text === 'in' || (fraction?.isFraction === true && isEndOfClause(tokens, to));
+  // "For about a foot in there I couldn't see": how long it lasts, and of what.
+  const isIn =
+    tokens[to]?.text === 'in' &&
+    (isEndOfClause(tokens, to + 1) ||
+      !/^(there|here|it|that|the|this|length|width|diameter)$/.test(tokens[to + 1]?.text ?? ''));
+  const isPlace = isIn || (fraction?.isFraction === true && isEndOfClause(tokens, to));
   return isPlace ? { from, to, feet, frame: 'unit', sign: null, needsAnchor: false, isEnd: false } : null;
 }

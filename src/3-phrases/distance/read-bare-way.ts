@@ -123,7 +123,7 @@ const namesThing = (tokens: readonly Token[], at: number): boolean =>
 const longest = (ways: readonly (BareWay | null)[]): BareWay | null =>
   ways.reduce((best, one) => (one !== null && (best === null || one.to > best.to) ? one : best), null);
 
-const another = phraseSet(['go|come|add|push|give|feed it? another?', 'plus', 'and plus']);
+const another = phraseSet(['go|come|add|push|give|feed it? another?', 'plus another?', 'and plus another?']);
 const goesOn =
   /^(a|an|the|and|there|then|it|we|i|you|another|that|this|before|until|till|to|gets|puts|brings|takes|makes|into|where)$/;
 

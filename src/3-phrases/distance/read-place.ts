@@ -78,7 +78,11 @@ const rate = phraseSet([
   'the first|last|next',
   'a good',
 ]);
-const spanBefore = phraseSet(['every|each|next|plus', 'the last|next', 'for about']);
+const spanBefore = phraseSet([
+  'every|each|next|plus',
+  'the last|next',
+  'for about|maybe|roughly|around|nearly|almost|only|just',
+]);
 
 interface PlaceContext {
   readonly tokens: readonly Token[];
@@ -123,6 +127,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     return { from: number.from, to, feet: value, frame, sign: null, needsAnchor: false, isEnd, isFromStart: true };
   }
   if (feet) {
+    // "For about a foot in there I couldn't see": how long it lasts.
+    if (/^for /.test(phraseBefore(tokens, number.from, spanBefore)?.text ?? '')) return null;
     // "Back up two feet": how far, not where.
     if (isPulledBack(tokens, number.from)) return null;
     const inside = readInside(tokens, feet.to);
@@ -234,6 +240,8 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     ...respelling,
   });
   if (phraseBefore(tokens, number.from, counter)) return made('counter');
+  // "One plus twelve" is a station and nothing else.
+  if (tokens.slice(number.from, number.to).some(({ text }) => /\+|^plus$/.test(text))) return made('at');
   if (phraseBefore(tokens, number.from, rate) && !phraseBefore(tokens, number.from, place)) return null;
   const isDecimal = number.value % 1 !== 0 && /\.\d/.test(tokens[number.from]?.text ?? '');
   const follows =

@@ -213,10 +213,7 @@ function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
 
 /** "fifty two five": the tenths read aloud, believed only where a unit or a break follows. */
 function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
-  const tenths = runsOn(tokens, whole.to)
-    ? (ones.get(text(tokens, whole.to)) ??
-      (/^\d$/.test(text(tokens, whole.to)) ? Number(text(tokens, whole.to)) : undefined))
-    : undefined;
+  const tenths = readBelowTen(tokens, whole.to)?.value;
   if (tenths === undefined || whole.value < 10 || whole.value % 1 !== 0) return null;
   // "12 4 feet" is two readings; "52 five" and "fifty two five" are one.
   if (/^\d/.test(text(tokens, whole.to)) && /^\d/.test(text(tokens, whole.to - 1))) return null;
@@ -225,13 +222,32 @@ function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
   return ends && whole.value % 10 !== 0 ? { value: whole.value + tenths / 10, to: whole.to + 1 } : null;
 }
 
-/** "station one plus sixty four": hundreds of feet, and feet. */
+/** "Station one plus sixty four", "at one plus oh five": hundreds of feet, and feet, which are always two figures. */
 function readStation(tokens: Tokens, at: number): Partial | null {
-  if (text(tokens, at - 1) !== 'station') return null;
-  const hundreds = readDigits(tokens, at) ?? readWords(tokens, at);
+  const hundreds = noughts.has(text(tokens, at))
+    ? { value: 0, to: at + 1 }
+    : (readDigits(tokens, at) ?? readWords(tokens, at));
   if (!hundreds || text(tokens, hundreds.to) !== 'plus' || !runsOn(tokens, hundreds.to)) return null;
-  const feet = readDigits(tokens, hundreds.to + 1) ?? readWords(tokens, hundreds.to + 1);
-  return feet && feet.value < 100 ? { value: hundreds.value * 100 + feet.value, to: feet.to } : null;
+  const from = hundreds.to + 1;
+  if (!runsOn(tokens, from)) return null;
+  const isPadded = /^(zero|0)$/.test(text(tokens, from)) || noughts.has(text(tokens, from));
+  const padded = isPadded ? readBelowTen(tokens, from + 1) : null;
+  const feet = padded ?? readDigits(tokens, from) ?? readWords(tokens, from);
+  if (!feet || feet.value >= 100) return null;
+  // "Nine plus ten more": feet are added to the last place.
+  const isStation =
+    hundreds.value < 10 && (padded !== null || feet.value >= 10) && !moreWords.test(text(tokens, feet.to));
+  if (text(tokens, at - 1) !== 'station' && !isStation) return null;
+  const tenths = readDecimals(tokens, feet) ?? readTail(tokens, feet);
+  return { value: hundreds.value * 100 + (tenths ?? feet).value, to: (tenths ?? feet).to };
+}
+
+const moreWords = /^(more|further|farther|additional|on|years?|bucks|dollars)$/;
+
+function readBelowTen(tokens: Tokens, at: number): Partial | null {
+  const printed = /^\d$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined;
+  const value = ones.get(text(tokens, at)) ?? printed;
+  return value === undefined || !runsOn(tokens, at) ? null : { value, to: at + 1 };
 }
 
 const unitAfter = (tokens: Tokens, at: number): string =>
