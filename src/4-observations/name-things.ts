@@ -61,7 +61,7 @@ function isLikened(claim: Claim, sentence: Sentence, tokens: readonly Token[]): 
 }
 
 const landmarkLead =
-  /\b(past|after|beyond|below|above|before|behind|beside|alongside|underneath|opposite|outside|near|next to|close to|off|(?:upstream|downstream|ahead|short|outside|front|back|shy|side) of) (the|that|this|your|our|my|his|her|their|its|those)( (?!(?:a|an|another|there|is|'s|it)\b)[\w']+){0,2}$/;
+  /\b(past|after|beyond|below|above|before|behind|beside|alongside|underneath|opposite|outside|near|next to|close to|off|(?:upstream|downstream|ahead|short|outside|front|back|shy|side) of) (the|that|this|your|our|my|his|her|their|its|those)( (?!(?:a|an|another|there|is|'s|it)\b)[\w']+){0,2}$|\b(rather than|instead of|as opposed to|and not)( (in|at|into|on|to))? (the|a|an)( \w+){0,2}$/;
 /** "From the cleanout to the trap": a way told by its two ends. */
 const betweenEnds = /\b(from|between) the [\w']+( [\w']+)? (to|until|till|up to|down to|out to|and) the\b/;
 const wished =

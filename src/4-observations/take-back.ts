@@ -206,9 +206,12 @@ export const speaksOfAnother = ({ text }: Sentence): boolean =>
     text,
   );
 
+/** "That looks like other break but no": what is taken back was never listed. */
+const looksLikeAnother = /\b(looks?|looked|thought|seems?|seemed)\b.{0,24} (another|other|a second|more)\b/;
+
 /** "That's not roots, that's paper": takes back what was just claimed. */
 export function rejects(reading: Reading, sentence: Sentence, claim: Claim, assertion: Assertion): Item | null {
-  if (!assertion.isDenied) return null;
+  if (!assertion.isDenied || (claim.place === null && looksLikeAnother.test(sentence.text))) return null;
   if (!/\b(not|isn't|ain't|aren't|wasn't|weren't|no)\b/.test(sentence.text)) return null;
   const isRecent = sentence.index - reading.focusSentence <= 2;
   const focused = reading.focus.findLast((item) => item.kind === claim.kind && !item.isWithdrawn);

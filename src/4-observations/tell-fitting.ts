@@ -18,6 +18,14 @@ const pointsThere =
 const namesAlone =
   /^((and|so|oh|yeah|yep|okay|um|uh|it 's|that 's|this is|i 'd say|i 'd call it|looks like|probably) )*(a|an|the) /;
 
+/** "Tee on the left. Water heater drain.": said by itself, it is whose drain the fitting takes. */
+const isBareDrain = ({ from, to, phrases }: Sentence, claim: Claim, item: Item): boolean =>
+  claim.fields.serves != null &&
+  item.fields.serves === null &&
+  to - from <= BARE_TOKENS &&
+  !phrases.some(({ family }) => family === 'position' || family === 'clock');
+const BARE_TOKENS = 4;
+
 export function tellFitting(reading: Reading, sentence: Sentence, claim: Claim): Item | null {
   const run = currentRun(reading);
   const item = reading.focus.findLast((candidate) => !candidate.isWithdrawn);
@@ -35,7 +43,9 @@ export function tellFitting(reading: Reading, sentence: Sentence, claim: Claim):
       claim.source === 'sign' &&
       yieldingKinds.has(claim.kind) &&
       // "The water heater drains there."
-      (pointsBack.test(sentence.text) || (pointsThere.test(sentence.text) && claim.fields.serves != null))
+      (isBareDrain(sentence, claim, item) ||
+        pointsBack.test(sentence.text) ||
+        (pointsThere.test(sentence.text) && claim.fields.serves != null))
     )
   )
     return null;

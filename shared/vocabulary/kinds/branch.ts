@@ -11,7 +11,7 @@ export const branch = {
   words: spoken`
     branch; branch line; branch drain; branch connection; branch arm; lateral connection;
     side connection; service connection; third connection; side branch; reopened connection; side inlet;
-    reinstated connection|lateral|service|tap|branch; reopened lateral|service|tap|branch; reinstatement; tie in;
+    reinstated connection|lateral|service|tap|branch|hole|opening|cut|window|cutout|drain|line|inlet; two|three|four|several|couple_of|few taps; tap from|for|on the? left|right|neighbor|neighbour|neighbors|neighbours|house|unit; robot|robo cut|cuts|opening|opened that|the|an|this? opening|window|hole; reopened lateral|service|tap|branch; reinstatement; tie in;
     incoming line; incoming pipe; incoming drain; incoming lateral; incoming branch; branch fitting; branch pipe;
     tap saddle; saddle tap; saddle connection; service tap; lateral tap; side tap; hard tap; break in connection;
     wye saddle; cut in connection; connection point; branch inlet; side drain; another connection;

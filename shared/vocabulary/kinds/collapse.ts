@@ -27,7 +27,7 @@ export const collapse = {
   notWords: spoken`
     collapse on the couch; collapsed on the; collapsed in bed; i collapse; crushed stone; crushed rock;
     crushed gravel; fell in love; falling in love; crushed it; crushed ice; collapse in my; i almost collapsed;
-    fell in the;
+    fell in the; about|ready|fixing|going|wanting|waiting|liable|likely to collapse|cave_in|fall_in; on its|the way to a? collapse; close|next|near|short to|of? a|being|full|total? collapse; before|until|till it|that|this|they collapses|caves_in|falls_in; won't|not going_to|gonna? collapse; would|could|will|might|may have|'ve? collapse|collapsed|cave_in|caved_in;
     liner|lining|sleeve|belly|roof_of_the_house|ceiling_in 's|is|are|has|have gone|come|fallen|dropped down|in|off; pipe gone down|in|out|up the|to|into|that|a; pipe|line is|'s down by|about|here|there|to|at|in_the|low|under|deep;
     like|of|in a cave in;
   `,

@@ -11,6 +11,7 @@ export const intrusion = {
   isSpot: true,
   signsYield: true,
   words: spoken`
+    coupon; cutout 's|is|still hanging|sticking|attached;
     intrusion; intruding; intrudes; intruded; intruding tap; protruding; protrudes; protrusion; break in tap;
     hammer tap; protruding tap; screw; drywall screw; deck screw; nail; rolled gasket; gasket; bolt; rebar;
     metal stake; form stake; wooden stake; ground rod; wood screw; roofing nail; staple; lag bolt;

@@ -28,6 +28,7 @@ export const roots = {
     a? big|huge|great|giant|massive|solid ball; ball|wad|curtain|tangle|nest|mat of it|them; hairs; stringy;
   `,
   notWords: spoken`
+    roots|root * sidewalk|driveway|patio|yard|lawn; root of the problem|matter|issue;
     root cause; root of the problem; root beer; root for; rooting for; rooted in the community; deeply rooted; rooted out; root canal; en route;
     scenic route; square root; grass roots; root of it; whisker away; beard on; his beard; my beard;
     cat whiskers; roots here in; roots run deep; roots will|would; put down roots;

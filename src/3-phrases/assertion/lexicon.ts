@@ -55,7 +55,7 @@ export const assertionCues: readonly CueList[] = [
       no more; nowhere; didn't spot any; nor a; void of; devoid of; not observed were; was gonna say;
       was going to say; was about to say; almost said; almost called; thought i had; thought i saw;
       thought that was; thought it was; thought there was; would have sworn; not seen were; not found were;
-      absent were; not noted were; not present were; at no point; at no time; free from; not found a|an|any;
+      absent were; not noted were; not present were; not sighted; at no point; at no time; free from; not found a|an|any;
       've not found; 've not seen; have not come across; 've not come across; didn't run into; never ran into;
       haven't run into; never came across; haven't come across; never run across; don't|didn't think|believe there 's|is|are|was|were;
       don't|didn't think|believe it|that|this|they 's|is|are|was|were|'re; wouldn't call it|that|this|them;
@@ -68,7 +68,7 @@ export const assertionCues: readonly CueList[] = [
     words: spoken`
       not observed; not seen; not found; not present; not there; not noted; were not; was not; weren't;
       isn't one; there isn't; aren't any; don't find; nowhere; none; none seen; none observed; none noted;
-      none found; absent; hasn't got any; don't have any; isn't there; ain't there; negative; zero; wasn't any;
+      none found; absent; not sighted; unsighted; hasn't got any; don't have any; isn't there; ain't there; negative; zero; wasn't any;
       isn't any; ruled out; there weren't; no; nil; didn't see any; didn't see one; don't see any;
       don't see one; not one; not any; not a one; haven't seen any; nope; don't find a one; zip; nada;
       couldn't find any; none whatsoever; but it isn't; but it ain't; but it 's not; but it is not; but it wasn't;
@@ -117,6 +117,7 @@ export const assertionCues: readonly CueList[] = [
   {
     cue: cue('general', 'sentence'),
     words: spoken`
+      some|most|they|people|folks|plumbers|somebody|someone 'd|would|might|could|may call|write|log; a good|bad|poor|proper|failed|typical|new liner|joint|sag|belly|break|crack|offset|connection|wye|repair looks|is|has|does|will|should|makes|gets; ^ getting|pushing|threading|working|driving|steering a|the|this|any? camera|head|cable|rod|thing? around|past|through|over|by; if the|an|your|that old|original|host|existing? pipe|line|sewer; when|once|after|until the|these|those roots|grease|joints come|grow|get|start|builds; asked|asking if|whether a|the;
       i|we|you|they 'd only; a lot|lots|most|many|plenty|half|all of these|those|your|the_old old|older? lines|pipes|houses|joints|sewers|laterals|clay|iron; sometimes; usually; typically; often; generally; normally; as a rule; every time; always; you 'll see;
       you 'd see; you 'll find; you see a lot; you get; you often; wants to; want to go; you 'd think;
       you would think; you know by; shows up as; say you; sooner or later; an offset is; a belly is;
@@ -157,7 +158,7 @@ export const assertionCues: readonly CueList[] = [
       my first; swears; swore; wrote that; wrote it up; report said; report says; disclosure says; disclosure said;
       insists; insisted; promised; promises; she|he|they thinks|think|thought|figures|figure|figured|reckons|reckon|believes|suspects|suspected|blames|blamed;
       she|he|they 's|is|are|'re|was|were worried|afraid|scared|convinced|sure about|of|that|it; blamed it; i 've seen; i have seen; i seen; you asked; you were asking;
-      you wanted to know; you want to know; was asking; asked me; asking me; asked whether|if|about; wondering whether; the last guy|fellow|inspector|plumber|company|crew|outfit|man;
+      you wanted to know; you want to know; you|they|he|she|buyer|buyers|seller|agent|owner|client wondered|was_wondering|were_wondering|'re_wondering|'d_wondered|worried|was_worried|were_worried about; you|he|she|they 'd|had asked; what you|they|he|she|the_seller|the_buyer|the_agent were|was worried|asking|wondering about; was asking; asked me; asking me; asked whether|if|about; wondering whether; the last guy|fellow|inspector|plumber|company|crew|outfit|man;
       the other guy|fellow|plumber; the first plumber|guy; somebody|someone wrote; had told; in my day; back in the day; in my time; when i started; in oh #;
       plans|plan|drawing|drawings|map|maps|survey|blueprint|blueprints|sketch|as_built|as_builts|gis put|puts|show|shows|say|says|have|has|had|showed|said;
       i|we can|could hear|smell; report|disclosure|listing|paperwork|inspection_report mentions|mention|mentioned|notes|noted|lists|listed|calls|called|shows|showed|has|had; they|people|folks|everybody|neighbors 're|are saying|telling; it says here; says here; back in oh|nineteen|two_thousand|the_day|the_sixties|the_seventies|the_eighties|the_nineties; in every house; i|we hear|smell;

@@ -58,7 +58,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       on my way out; come on back; comes back; i come back; bring it back; bring her back; bring her home;
       coming on back; pulling her home; pulling her in; pulling it in; now pulling; reverse now;
       bring|bringing|pull|pulling|reel|reeling|wind|winding|draw|drawing|haul|hauling|drag|dragging|roll|rolling it|her|him|this|cable home|back|in; bring|reel|wind|pull it|her on home|back|in; back we come|go; and back out;
-      i|we|i_'m|we_'re|i_'ll|we_'ll|let_me take|taking it|her|him|the_camera out; ^ okay|and|now|so|right|alright? home * we|i|she|he|it go|goes|come|comes; back she|he|it|we|i come|comes|go|goes; pull|bring|haul|fetch|reel|wind|drag|get me|us|her|him|it back|out|home|in; pull|bring|haul|fetch|reel|wind it|her|him on home|back|in|out; as|while|let_'s|when we|i? back|come|pull out; ^ home $; ^ homeward $;
+      i|we|i_'m|we_'re|i_'ll|we_'ll|let_me take|taking it|her|him|the_camera out; ^ okay|and|now|so|right|alright? home * we|i|she|he|it go|goes|come|comes; back she|he|it|we|i come|comes|go|goes; pull|bring|haul|fetch|reel|wind|drag me|us|her|him back|out|home|in; get me|us out|home; bring|fetch it home; pull|bring|haul|fetch|reel|wind it|her|him on home|back|in|out; as|while|let_'s|when we|i? back|pull out; ^ home $; ^ homeward $;
       once more past; going back now; heading back now; on withdrawal; during withdrawal; on the haul;
     `,
   },
