@@ -17,24 +17,34 @@ export function denyKind(reading: Reading, sentence: Sentence, claim: Pick<Claim
 }
 
 const plainNo =
-  /^(no|nope|nah|naw|negative)( (sir|ma'am|ma am|i didn't|we didn't|i did not|we did not))?$|^(i|we) (don't|didn't|do not|did not|can't|haven't)( see (it|one|any))?$/;
+  /^(no|nope|nah|naw|negative)( (sir|ma'am|ma am|i didn't|we didn't|i did not|we did not))?$|^(i|we) (don't|didn't|do not|did not|can't|haven't)( see (it|one|any))?( ((not )?(in|on)) (this|here|that|there)( \w+)?)?$/;
 const none =
-  /^((no|nope|nah|well|and|but|,) )*(none|nothing|nil|zero|zip|nada|negative|absent|nowhere|not (a )?(single )?(one|any|seen|found|present|observed|noted|detected|at all)|((i|we) )?(didn't|don't|did not|do not|never|haven't|have not) (see|saw|find|found|have|seen|got|notice|noticed) (any|one|a single one|none)|there (are|is|were|was) (none|not any|not one)|there (aren't|isn't|weren't|wasn't) (any|one|a single one))( (at all|here|there|seen|found|observed|noted|whatsoever|either|anywhere|none|not one|no|of (that|those|them|it)|that (i|we) (saw|could see|can see)|to (report|speak of|see)|(in|on|for|through) (here|there|either|this|that|any)( (direction|run|side|section|line|one|pass|survey|leg|way))?))*$/;
+  /^((no|nope|nah|well|and|but|,|so|now|honestly|sir|ma'am) )*((i can (tell|assure) you|i 'm (happy|glad|pleased) to (say|report)|(happy|glad|pleased) to (say|report)|good news|truth is|far as i can (see|tell)) ,? ?)?(none|nothing|nil|zero|zip|nada|negative|absent|nowhere|not (a )?(single )?(one|any|seen|found|present|observed|noted|detected|at all)|((i|we) )?(didn't|don't|did not|do not|never|haven't|have not) (see|saw|find|found|have|seen|got|notice|noticed) (any|one|a single one|none)|there (are|is|were|was) (none|not any|not one)|there (aren't|isn't|weren't|wasn't) (any|one|a single one))( (at all|here|there|seen|found|observed|noted|whatsoever|either|anywhere|none|not one|no|of (that|those|them|it)|that (i|we) (saw|could see|can see)|to (report|speak of|see)|(in|on|for|through) (here|there|either|this|that|any)( (direction|run|side|section|line|one|pass|survey|leg|way))?))*$/;
 const heading =
   /^((and|so|now|well|also) )*(absent|missing|not (found|seen|present|observed|noted|detected)|none of (the following|these)|(what|things|defects) (did )?(i|we|you) (did |do |could )?(not|didn't|don't|won't|never|can't) (see|saw|find|found|have)|what (didn't|did|don't) (i|we|you) (not )?(see|find|have))\b/;
 
+/** "You wondered about grease.", "Roots, you asked.": a question put by somebody else. */
+const topic =
+  /\b(asked|asking|wonder(ed|ing)?|wanted to know|want to know|worried|concerned|curious)( me| us)?( about| if| whether)\b|\b(you|they|he|she) (asked|wondered)$/;
+export const isAskedAbout = ({ text }: Sentence): boolean => topic.test(text);
+
 /** "Roots? None.", "Roots on run two. None.", "Did I see any cracks? No." Returns whether the sentence was such an answer. */
 export function answersWithNone(reading: Reading, sentence: Sentence): boolean {
-  const names = sentence.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'distance');
-  const isNone = none.test(sentence.text);
-  const isNo = plainNo.test(sentence.text);
+  // "There isn't any, and there's no scale": the answer comes first.
+  const said = sentence.text.split(/ (?:and|but) /)[0] ?? '';
+  const end = sentence.from + said.split(' ').length;
+  const names = sentence.phrases.some(
+    (phrase) => (phrase.family === 'thing' || phrase.family === 'distance') && phrase.from < end,
+  );
+  const isNone = none.test(said);
+  const isNo = plainNo.test(said);
   if (names || !(isNone || isNo)) return false;
   const next = reading.sentences[sentence.index + 1]?.text ?? '';
   const asked = reading.asked.filter((question) => {
     const text = reading.sentences[question.sentence]?.text ?? '';
     // "Is that a crack? No." takes back a guess and denies nothing of the run.
     if (sentence.index - question.sentence > 2 || /\b(that|this|those|these|it)\b/.test(text)) return false;
-    return isNone || /\b(any|did|do) /.test(text) || none.test(next);
+    return isNone || /\b(any|did|do) /.test(text) || topic.test(text) || none.test(next);
   });
   const denied = asked.flatMap((question) => (question.item ? [question.item] : []));
   if (isNone && denied.length === 0) denied.push(...barelyNamed(reading, sentence));
@@ -46,7 +56,11 @@ export function answersWithNone(reading: Reading, sentence: Sentence): boolean {
     denyKind(reading, said, item);
   }
   if (denied.length === 0) return false;
-  own(reading, sentence.from, sentence.to, { sort: 'absent', kind: denied.at(-1)!.kind, run: denied.at(-1)!.run });
+  own(reading, sentence.from, said === sentence.text ? sentence.to : end, {
+    sort: 'absent',
+    kind: denied.at(-1)!.kind,
+    run: denied.at(-1)!.run,
+  });
   reading.asked = [];
   reading.focus = reading.focus.filter((item) => !item.isWithdrawn);
   return true;

@@ -8,7 +8,7 @@ import { isAfterEnd } from './after-end.ts';
 import { type Assertion, assertClaim } from './assert-claim.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { correctKnown, knownAgain } from './correct-known.ts';
-import { denyKind } from './deny-kind.ts';
+import { denyKind, isAskedAbout } from './deny-kind.ts';
 import { replaceMisnamed } from './disown-name.ts';
 import { endNamed } from './end-named.ts';
 import { holdTentative, isWeakBelieved, reviveFor } from './hold-tentative.ts';
@@ -178,6 +178,8 @@ export function readClaim(
         why: `names ${claim.kind} at ${claim.place.distance.feet} ${reading.phrases.unit}, judged ${assertion.aside}`,
       });
     }
+    if (run && claim.place === null && !known && isAskedAbout(sentence))
+      ask(reading, sentence, claim, placing, assertion);
     return consider(assertion.aside);
   }
   if (!run) {

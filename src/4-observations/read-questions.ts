@@ -18,7 +18,7 @@ export const asksDoubtfully = (reading: Reading, sentence: Sentence, claim: Clai
 
 export const answersNo = /^(no|nope|nah|naw|not|negative)\b/;
 export const answersYes =
-  /^(oh |well |okay |and |why )*(yes|yeah|yep|yup|aye|sure is|sure are|sure do|sure enough|it is|it does|they are|there is|there are|we do|we have|i do|okay yeah|that 's right|that 's it|that 's (the |your )?\w+ all right|correct|affirmative|uhhuh|you bet|plenty|lots|loads|a few|a couple|some|several|one|there (it|she|he|they|we) (is|are|goes|go|sits|be)|here (it|she|we) (is|are|comes)|right there|right here|dead ahead)\b/;
+  /^(oh |well |okay |and |why )*(yes|yeah|yep|yup|aye|sure is|sure are|sure do|sure enough|it is|it does|they are|there is|there are|we do|we have|i do|okay yeah|that 's right|that 's it|that 's (the |your )?\w+ all right|correct|affirmative|uhhuh|you bet|plenty|lots|loads|a few|a couple|some|several|one|there (it|she|he|they|we) (is|are|goes|go|sits|be)|here (it|she|we) (is|are|comes)|right there|right here|dead ahead|(there|here) ('s|is|are) (some|one|a few|a couple|plenty|lots|a bit)|(i|we) (see|have|got|'ve got|do see) (some|one|a few|a couple|plenty))\b/;
 
 /** A question of so few tokens only names what is looked for. */
 const NAMING_TOKENS = 4;

@@ -67,6 +67,8 @@ export const branch = {
   `,
   examples: {
     says: [
+      { text: 'There are two taps. The first is on the right at 12.', gives: { at: 12, position: 'right' } },
+      { text: 'Reinstated hole at thirty four, left.', gives: { at: 34, position: 'left' } },
       { text: 'Somebody comes in on us at five.', gives: { at: 5 } },
       { text: 'Thirty one, something empties in from the right.', gives: { at: 31, position: 'right' } },
       { text: "Eleven feet, there's a drop in from above.", gives: { at: 11, position: 'top' } },

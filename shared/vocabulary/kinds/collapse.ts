@@ -55,6 +55,7 @@ export const collapse = {
       { text: 'Could be a collapse at 51.', gives: { at: 51, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'It is on its way to a collapse.',
       'Orangeburg always collapses in the end.',
       "It hasn't collapsed.",
       "If it caves in they'll be digging up the yard.",

@@ -61,6 +61,7 @@ export const grease = {
       { text: 'Could be grease at 50.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      "You wondered about grease. I can tell you there isn't any.",
       'Grease is what kills these lines.',
       'My hands are greasy.',
       'I greased the cable.',

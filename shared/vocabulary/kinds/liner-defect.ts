@@ -74,6 +74,7 @@ export const linerDefect = {
       { text: "I think the liner's peeling at 19.", gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'A bad liner looks like a wrinkled sleeve.',
       "The carpet's bunched up under the reel.",
       'My shirt is all wrinkled.',
       'A liner can wrinkle on a bend.',

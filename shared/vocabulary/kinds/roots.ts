@@ -44,6 +44,7 @@ export const roots = {
     says: [
       { text: "Roots at nineteen feet. I wouldn't call them heavy.", gives: { at: 19 } },
       { text: 'Roots at nineteen feet, nowhere near severe.', gives: { at: 19 } },
+      { text: 'You asked about roots. Here are some, at fifteen.', gives: { at: 15 } },
       { text: "Roots at sixteen. They're coming in from the top.", gives: { at: 16, position: 'top' } },
       {
         text: "Sixteen feet. Roots. I'd call that moderate, coming in on the left hand side.",

@@ -27,6 +27,7 @@ export const trap = {
       { text: 'Looks like it could be a trap at nine feet.', gives: { at: 9, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [
+      'Getting a camera past a trap takes patience.',
       "A trap holds water, that's what keeps the gas out.",
       "There's no trap on this line.",
       'They pulled the trap years ago.',

@@ -33,6 +33,8 @@ export const wye = {
       {
         text: 'There is a wye at nineteen on the right. Wait, I had the wye on the right. Left.',
         gives: { at: 19, position: 'left' },
+        text: 'Two wyes. The first is at 18, the second is at 21.',
+        gives: [{ at: 18 }, { at: 21 }],
       },
       { text: 'Two wyes, at twelve and fourteen.', gives: [{ at: 12 }, { at: 14 }] },
       { text: 'Combination fitting at eleven, on the left.', gives: { at: 11, position: 'left' } },

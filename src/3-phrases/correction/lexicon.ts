@@ -45,7 +45,7 @@ export const correctionCues: readonly { readonly cue: CorrectionCue; readonly wo
       i retract; withdraw that; was nothing; ignore that; ignore it; cross that off; cross that out;
       drop that one; take that one off; take that off; throw that out; leave that out; leave it out; erase that;
       void that; was a false alarm; false alarm; take it off the list; take that off the list; strike it;
-      leave|cut|rub|take out the; don't count that; don't count it; i take it back; scrap that; cancel that;
+      leave|rub out the; don't count that; don't count it; i take it back; scrap that; cancel that;
       delete the|those|them|my; remove the|those|them|my; ignore the|those; disregard the|those; erase the|those; cross off|out the|those;
       strike|delete|drop|remove|withdraw|scratch|omit|disregard item|entry|finding;
       take the * off|out; take those * off|out; leave the * off|out; strike those; forget those; forget about;
