@@ -33,6 +33,8 @@ export const wye = {
       {
         text: 'There is a wye at nineteen on the right. Wait, I had the wye on the right. Left.',
         gives: { at: 19, position: 'left' },
+      },
+      {
         text: 'Two wyes. The first is at 18, the second is at 21.',
         gives: [{ at: 18 }, { at: 21 }],
       },
