@@ -19,7 +19,7 @@ import { findDeniedValues } from './denied-values.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
 import { disownsName } from './disown-name.ts';
 import { giveAttributes, type LoosePhrase } from './give-attributes.ts';
-import { SAME_FEET } from './items.ts';
+import { mentionAgain, SAME_FEET } from './items.ts';
 import { openingKinds, placelessKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
 import { needsRun } from './needs-run.ts';
@@ -32,6 +32,7 @@ import { readClaims, type SentenceClaims } from './read-claims.ts';
 import { findReplacements, type Replacement } from './read-corrections.ts';
 import { readEllipsis } from './read-ellipsis.ts';
 import { givePlaces } from './read-follow-ups.ts';
+import { announcesList, ONE_OF_SEVERAL, readListed } from './read-listed.ts';
 import { readPipes } from './read-pipes.ts';
 import { answerQuestion } from './read-questions.ts';
 import { ownRunTalk, readRuns, startUnannounced } from './read-runs.ts';
@@ -106,8 +107,11 @@ function readSentence(reading: Reading, whole: Sentence): void {
           !endsAddress(reading.phrases, claim.to - 1, isBefore) &&
           !isInStreetName(reading.phrases, claim.from, claim.to, sentence.from),
       );
+  if (announcesList(reading, sentence, claims)) claims.length = 0;
+  const listed = readListed(reading, sentence, claims);
+  if (listed.length > 0) claims.splice(0, claims.length, ...listed);
   claims.push(...readSecondPlaces(sentence, claims, tokens));
-  claims.push(...readEllipsis(reading, sentence, claims));
+  if (reading.listed?.sentence !== sentence.index) claims.push(...readEllipsis(reading, sentence, claims));
   const seen = { claims, loose: found.loose };
   if (currentRun(reading) === null && !isWithdrawn && needsRun(reading, sentence, claims))
     startUnannounced(reading, sentence);
@@ -120,6 +124,8 @@ function readSentence(reading: Reading, whole: Sentence): void {
   for (const claim of claims) {
     const item = readClaim(reading, sentence, claim, claims, correcting, replacements);
     if (item) touched.push(item);
+    if (item && reading.listed && claim.rule === ONE_OF_SEVERAL)
+      mentionAgain(reading, item, reading.listed.from, reading.listed.to);
     if (item) reading.latest = item;
   }
   if (touched.length === 0 && claims.length === 0) doubtLast(reading, sentence);

@@ -14,6 +14,7 @@ import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { DistanceFrame, Phrase } from '../3-phrases/phrase.ts';
+import type { Claim } from './claim.ts';
 import type { PlacePlan } from './plan-places.ts';
 import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
@@ -174,6 +175,8 @@ export interface Reading {
   isCorrecting: 'strong' | 'weak' | null;
   /** The sentence that announced a list of what is not there ("Absent from this survey."). */
   denialHeading: number;
+  /** Several of a kind, announced and placed one by one, and the sentence that last spoke of them. */
+  listed: { readonly claim: Claim; readonly sentence: number; readonly from: number; readonly to: number } | null;
   /** What had its place corrected from afar, and the last sentence of that talk. */
   recalled: Item | null;
   recalledUntil: number;
@@ -235,6 +238,7 @@ export function startReading(
     steps: new Map(),
     isCorrecting: null,
     denialHeading: -2,
+    listed: null,
     recalled: null,
     recalledUntil: -1,
     ending,

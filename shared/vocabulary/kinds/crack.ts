@@ -38,6 +38,13 @@ export const crack = {
   examples: {
     says: [
       {
+        text: 'Two cracks along here. One at nine, and the other at fifteen.',
+        gives: [
+          { kind: 'crack', at: 9 },
+          { kind: 'crack', at: 15 },
+        ],
+      },
+      {
         text: 'A crack along the crown starts at eleven feet. It closes up at fourteen.',
         gives: { at: 11, to: 14, position: 'top' },
       },

@@ -31,6 +31,13 @@ export const wye = {
   examples: {
     says: [
       {
+        text: 'Two wyes close together. The first is at twelve and takes the kitchen, the second is at fifteen and takes the laundry.',
+        gives: [
+          { kind: 'wye', at: 12, serves: 'kitchen' },
+          { kind: 'wye', at: 15, serves: 'laundry' },
+        ],
+      },
+      {
         text: 'There is a wye at nineteen on the right. Wait, I had the wye on the right. Left.',
         gives: { at: 19, position: 'left' },
       },

@@ -25,7 +25,9 @@ export function beginsAtStart(tokens: readonly Token[], at: number, after: numbe
   const from = leadStart(tokens, at, REACH_TOKENS);
   const lead = textOf(tokens, from, at);
   const next = textOf(tokens, after, after + 5);
-  if (hasUnit && firstFeet.test(lead)) return !otherwise.test(next) && !thenAnother.test(next);
+  // "The first, thirty feet, at the top": the first of several.
+  const isJoined = tokens[at - 1]?.breakAfter === 'none';
+  if (hasUnit && isJoined && firstFeet.test(lead)) return !otherwise.test(next) && !thenAnother.test(next);
   if (!fromStart.test(lead)) return false;
   // "Right off the bat, heavy, one to eight": it begins at a number of its own.
   for (let back = from; back < at; back += 1)

@@ -270,7 +270,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
     // "Six it changes to four inch": the number opens what is said.
     (isEndOfClause(tokens, number.from) &&
       /^(it|we|i|you|that|this|she|he|they|the|my|your|our)$/.test(tokens[to]?.text ?? ''));
-  if (value < 10 && !isFirm) return null;
+  if (value < 10 && (!isFirm || tokens[to]?.text === 'more')) return null;
   const opens =
     opensPlace(tokens, number.from, context.endsPhraseAt) ||
     /^(there|here)$/.test(tokens[to]?.text ?? '') ||
