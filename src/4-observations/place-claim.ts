@@ -2,6 +2,7 @@
  * Finds where a claimed thing is: the place said with it, a way from something named before, the place at hand, or none.
  * Each answer keeps its basis and the shape that gave it, so that doubt can be measured later.
  */
+import { phrasesOf } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
 import { limitKinds } from './kind-roles.ts';
 import type { Placing } from './placing.ts';
@@ -38,6 +39,12 @@ const atStart =
 const travelling =
   /\b(moving on|moving along|keep going|further on|farther on|next joint|a little past|little past|past that|beyond that|rolling again|going on|further along|further down|up ahead)\b/;
 
+/** "First joint, four feet, sand on the bottom from four to seven": where a stretch ends that begins where the thing was said to be. */
+const stretchFrom = ({ phrases }: Sentence, claim: Claim, feet: number): number | null =>
+  phrasesOf(phrases, 'distance').find(
+    ({ from, distance }) => from >= claim.to && distance.feet === feet && distance.toFeet !== null,
+  )?.distance.toFeet ?? null;
+
 export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): Placing {
   const run = currentRun(reading);
   const isEstimate = claim.relative !== null && limitKinds.has(claim.kind) && estimates.test(sentence.text);
@@ -47,7 +54,8 @@ export function placeClaim(reading: Reading, claim: Claim, sentence: Sentence): 
   }
   if (claim.place) {
     const { feet, toFeet } = claim.place.distance;
-    return { at: feet, to: toFeet, basis: 'spoken', rule: claim.place.rule, sentencesBack: 0, isGuess: false };
+    const to = toFeet ?? stretchFrom(sentence, claim, feet);
+    return { at: feet, to, basis: 'spoken', rule: claim.place.rule, sentencesBack: 0, isGuess: false };
   }
   if (!run) return nowhere('no run yet');
   if (claim.relative && !claim.isRelativeNearer && !isEstimate) {

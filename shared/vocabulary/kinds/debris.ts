@@ -109,6 +109,10 @@ export const debris = {
       { text: 'A big hairball at nineteen.', gives: { at: 19 } },
       { text: 'Debris on the bottom at eighteen feet.', gives: { at: 18, position: 'bottom' } },
       { text: "There's gravel from forty to forty three.", gives: { at: 40, to: 43 } },
+      {
+        text: 'Joint at 20 feet, seated, sand lying along the bottom from 20 to 27.',
+        gives: { at: 20, to: 27, position: 'bottom' },
+      },
       { text: 'Mortar at thirty three, about twenty percent.', gives: { at: 33, percent: 20 } },
     ],
     unsure: [
