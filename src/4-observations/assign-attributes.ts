@@ -56,13 +56,18 @@ const isOfPipe = (phrase: Phrase, claims: readonly Claim[], sentence: Sentence):
  * on to name has a clause of its own.
  */
 function isOfSubject(phrase: Phrase, claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): boolean {
-  if (!/^(degree|share)$/.test(phrase.family) || claims.some((claim) => claim.from < phrase.to)) return false;
+  if (!/^(degree|share|position|clock)$/.test(phrase.family) || claims.some((claim) => claim.from < phrase.to))
+    return false;
   const lead = textOf(tokens, sentence.from, phrase.from);
   const isSubject =
-    /^((and|so|but|yeah|oh|well|okay) )*(it|that|they|this|those|these) ('s|is|are|'re|was|were)( (all|pretty|really|fairly|quite|very|about|maybe|just|only|kind of|sort of|probably))*$/.test(
+    /^((and|so|but|yeah|oh|well|okay) )*(it|that|they|this|those|these) ('s|is|are|'re|was|were)( (all|pretty|really|fairly|quite|very|about|maybe|just|only|kind of|sort of|probably|on|at|in|along|to|the|down|up|over|around))*$/.test(
       lead,
     );
-  return isSubject && (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none' && phrase.to < sentence.to;
+  const next = tokens[phrase.to]?.text ?? '';
+  const goesOn = /^(and|but|so|with)$/.test(next);
+  // "It's on the left, the wye": the thing itself comes after.
+  if (/^(position|clock)$/.test(phrase.family)) return isSubject && goesOn && phrase.to < sentence.to;
+  return isSubject && (goesOn || (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none') && phrase.to < sentence.to;
 }
 
 export function fieldOf(phrase: Phrase): keyof Fields | null {

@@ -8,12 +8,14 @@ import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
+import { flagGuessedServices } from './guessed-service.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { placeOffers } from './offer-places.ts';
 import { readNearest } from './read-nearest.ts';
 import { DOUBTFUL_WORD, type Item, LIKENESS, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
 import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
+import { flagUnclaimed } from './unclaimed-values.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -93,6 +95,8 @@ export function weighDoubts(reading: Reading, words: Words): void {
         detail: 'the number stands beside a cut in the recording',
       });
   }
+  flagUnclaimed(reading);
+  flagGuessedServices(reading);
 }
 
 /** Whether an item has a place that was said for something else, or in another breath. */

@@ -129,7 +129,7 @@ function readSentence(reading: Reading, whole: Sentence): void {
     if (item) reading.latest = item;
   }
   if (touched.length === 0 && claims.length === 0) doubtLast(reading, sentence);
-  const earlier = sentence.index - reading.focusSentence <= 1 ? reading.focus : [];
+  const earlier = sentence.index - reading.focusSentence <= 2 ? reading.focus : [];
   if (touched.length > 0) {
     takeServiceSaidBefore(reading, sentence, touched);
     takeSideSaidBefore(reading, sentence, touched);
@@ -145,9 +145,9 @@ function readSentence(reading: Reading, whole: Sentence): void {
     const takesPlaces = touched.length === 0 && !isPipeTalk;
     // "No, make that thirty three feet, about half an inch": the place is corrected before the size becomes the last value.
     const isCorrected = takesPlaces && correcting !== null && givePlaces(reading, sentence, correcting);
-    isFollowUp =
-      giveAttributes(reading, sentence, saidFirst(sentence, found, claims, touched), correcting, earlier) ||
-      isCorrected;
+    const loose = saidFirst(sentence, found, claims, touched);
+    for (const { phrase } of loose) reading.unclaimed.set(phrase, sentence);
+    isFollowUp = giveAttributes(reading, sentence, loose, correcting, earlier) || isCorrected;
     if (takesPlaces && !isCorrected) isFollowUp = givePlaces(reading, sentence, correcting) || isFollowUp;
   }
   const lastPlace = phrasesOf(sentence.phrases, 'distance').at(-1)?.distance;

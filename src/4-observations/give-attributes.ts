@@ -41,7 +41,8 @@ export function giveAttributes(
   if (sentence.isQuestion) return false;
   // "And there's … on the bottom" brings in something new, even where it is not known what.
   if (
-    /\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b(?! (lot|bit|little|ton|touch|good deal|fair (bit|amount)|whole lot|bunch)( of (it|them|that|this))?( |$))/.test(
+    !(opensWithPronoun.test(sentence.text) && loose.some(({ isAhead }) => isAhead)) &&
+    /\b(there 's|there is|there are|here 's|here comes) (a|an|some|another|more)\b(?! (few|fair few|good few|fair amount|handful|lot|bit|little|ton|touch|good deal|fair (bit|amount)|whole lot|bunch)( of (it|them|that|this))?( |$))/.test(
       sentence.text,
     )
   )
@@ -60,9 +61,13 @@ export function giveAttributes(
     if (!speaksOfThing(phrase, sentence, reading.phrases.tokens)) continue;
     // "Now look at the bottom." opens something new.
     if (field === 'position' && /^(now |and |so |okay )*(look|see|watch)\b/.test(sentence.text)) continue;
+    const known = isAhead
+      ? earlier.findLast((target) => !target.isWithdrawn && isOpenFor(target, field, phrase))
+      : undefined;
+    // "It's on top, and it's catching paper": what is said of "it" is of the thing before, not of what is named next.
+    const isOfKnown = known !== undefined && opensWithPronoun.test(sentence.text);
     const item =
-      targets.findLast((target) => takesField(target, field, phrase)) ??
-      (isAhead ? earlier.findLast((target) => !target.isWithdrawn && isOpenFor(target, field, phrase)) : undefined);
+      (isOfKnown ? known : undefined) ?? targets.findLast((target) => takesField(target, field, phrase)) ?? known;
     if (!item) continue;
     if (correcting === null && isPlacedElsewhere(sentence, item, phrase, reading.phrases.tokens)) continue;
     // "From the upper right, around one o'clock": the hour says it more closely.
@@ -86,12 +91,16 @@ export function giveAttributes(
       if (correcting !== 'strong') item.evidence.notes.push(`weak correction of ${field}`);
     } else item.evidence.notes.push(`${field} said later`);
     reading.lastValue = { item, field, sentence: sentence.index };
+    reading.unclaimed.delete(phrase);
     own(reading, phrase.from, phrase.to, { sort: 'item', item, isAgain: true });
     isTaken = true;
   }
   if (isTaken) reading.focusSentence = sentence.index;
   return isTaken;
 }
+
+const opensWithPronoun =
+  /^((and|so|but|yeah|oh|well|okay|now) )*(it|they|that|this|those|these) ?('s|is|are|'re|was|were)\b/;
 
 /** "And sand's washing in from the right": a subject of its own, though it is not known what it is; "it's coming in" has none. */
 const bringsIn =

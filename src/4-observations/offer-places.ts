@@ -10,6 +10,9 @@ export const inUnit = ({ offers, ...flag }: Flag, unit: Unit): Flag =>
   offers
     ? {
         ...flag,
-        offers: offers.map(({ value, label }) => ({ value, label: label === `${value}` ? `${label} ${unit}` : label })),
+        offers: offers.map(({ value, label }) => ({
+          value,
+          label: typeof value === 'number' && label === `${value}` ? `${label} ${unit}` : label,
+        })),
       }
     : flag;

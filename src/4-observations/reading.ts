@@ -158,6 +158,8 @@ export interface Reading {
   /** The last value given, so that "no, thirty nine" knows what it replaces. */
   lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
   /** A value that was called wrong, waiting for the one that stands for it. */
+  /** Values that were said and that nothing took. */
+  readonly unclaimed: Map<Phrase, Sentence>;
   wrongValue: { item: Item; old: Phrase; sentence: number } | null;
   /** A yes-or-no question about a thing, waiting for its answer. */
   asked: { kind: KindName; item: Item | null; sentence: number }[];
@@ -228,6 +230,7 @@ export function startReading(
     focusSentence: -1,
     latest: null,
     lastValue: null,
+    unclaimed: new Map(),
     wrongValue: null,
     asked: [],
     isSummary: false,

@@ -1,5 +1,6 @@
 /** What is told of a thing in the sentence before the one that names it: what a drain serves, where something sits. */
-import { phrasesOf } from '../3-phrases/phrase.ts';
+import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
+import { textOf } from '../3-phrases/token/token.ts';
 import { setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { type Item, own, type Reading } from './reading.ts';
@@ -12,25 +13,46 @@ const points =
 /** The name comes: "it's a spoon", "there's a hole", "Wye." */
 const names =
   /^((and|so|yeah|yep|oh|okay|well|no|it might be|i think|looks like) )*(it|that|this|there|those|they|these) ('s|is|are|'re|was|might|may|could|looks)\b/;
+/** The name comes at the end of what is thought of it: "nobody is running anything, so that's ground water". */
+const namesThen = /\b(so|then|and) (that|it|this|those) ('s|is|are|must be|has to be)( (a|an|the|some|just|your))*$/;
 /** A sentence of so few tokens holds a place and a side at most. */
 const POINTING_TOKENS = 8;
 
+/** A sentence of so few tokens tells nothing new where no word of it is known. */
+const EMPTY_TOKENS = 5;
+
 /** Gives a side told in the sentence before to the thing named in this one. */
 export function takeSideSaidBefore(reading: Reading, sentence: Sentence, touched: readonly Item[]): void {
-  const before = reading.sentences[sentence.index - 1];
+  const last = reading.sentences[sentence.index - 1];
+  // "What's that on the ceiling? It's a fitting. A tee.": a sentence of which nothing is known stands between.
+  const isEmpty = last !== undefined && last.phrases.length === 0 && last.to - last.from <= EMPTY_TOKENS;
+  const before = isEmpty ? reading.sentences[sentence.index - 2] : last;
   const item = touched[0];
   if (!before || !item || touched.length > 1 || item.sentence !== sentence.index || reading.isSummary) return;
   const { position, clock } = item.fields;
   if (!kindTakes(item.kind, 'position') || position !== null || clock !== null) return;
-  if (before.phrases.some((phrase) => phrase.family === 'thing' || phrase.family === 'material')) return;
+  const isOther = (phrase: Phrase): boolean =>
+    phrase.family === 'material' ||
+    (phrase.family === 'thing' && phrase.source !== 'weak' && phrase.kind !== item.kind);
+  if (before.phrases.some(isOther)) return;
   const sides = before.phrases.filter((phrase) => phrase.family === 'position' || phrase.family === 'clock');
   const side = sides[0];
   if (!side || sides.length > 1) return;
   const owner = reading.owners[side.from];
   if (owner !== null && owner !== undefined && owner.sort === 'item') return;
-  const isNamed = names.test(sentence.text) || sentence.to - sentence.from <= ALONE_TOKENS;
+  const { tokens } = reading.phrases;
+  const isNamed =
+    names.test(sentence.text) ||
+    sentence.to - sentence.from <= ALONE_TOKENS ||
+    namesThen.test(textOf(tokens, sentence.from, item.from));
+  // "Eleven o'clock. Crack. Twenty two.": nothing but the side stands there.
+  const isSideAlone =
+    /^((and|okay|so|now|over|up|down|on|at|in|along|the|from) )*$/.test(
+      `${textOf(tokens, before.from, side.from)} `.trimStart(),
+    ) && side.to === before.to;
   const isBare =
-    before.to - before.from <= POINTING_TOKENS && before.phrases.some(({ family }) => family === 'distance');
+    before.to - before.from <= POINTING_TOKENS &&
+    (isSideAlone || before.phrases.some(({ family }) => family === 'distance'));
   if (!isNamed || !(points.test(before.text) || (isBare && !before.isQuestion))) return;
   setField(item.fields, side, item.kind);
   item.evidence.notes.push('position said later');

@@ -32,6 +32,11 @@ export const bend = {
   `,
   examples: {
     says: [
+      {
+        text: 'A bend at five feet, a slow one, to the left, twenty two and a half.',
+        gives: { at: 5, position: 'left', angleDeg: 22.5 },
+      },
+      { text: 'Bend at twelve, ninety.', gives: { at: 12, angleDeg: 90 } },
       { text: 'Then it swings me left at nine.', gives: { at: 9, position: 'left' } },
       { text: 'A bend at fourteen. Forty five, no, it keeps turning. Ninety.', gives: { at: 14, angleDeg: 90 } },
       { text: "There's a change of direction at thirteen.", gives: { at: 13 } },

@@ -37,6 +37,12 @@ export const crack = {
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {
     says: [
+      { text: "Eleven o'clock. Crack. Twenty two feet.", gives: { at: 22, clock: 11 } },
+      { text: 'A crack at nine feet, a little farther on.', gives: { at: 9 } },
+      {
+        text: "A crack at nine feet. It's on the left, and the camera goes by it.",
+        gives: { at: 9, position: 'left' },
+      },
       {
         text: 'Two cracks along here. One at nine, and the other at fifteen.',
         gives: [

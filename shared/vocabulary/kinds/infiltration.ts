@@ -48,6 +48,10 @@ export const infiltration = {
   misheard: [{ heard: 'infatuation|filtration|in filtration|inflation', said: 'infiltration', needs: 'nothing' }],
   examples: {
     says: [
+      {
+        text: "See that on the side there? That's ground water getting in at thirty three.",
+        gives: { at: 33, position: 'side' },
+      },
       { text: 'Twenty, mud coming up through the bottom.', gives: { at: 20, position: 'bottom' } },
       { text: "Soil that's washed into the pipe at twenty eight.", gives: { at: 28 } },
       { text: 'Soil has come in through the joint at sixteen.', gives: { at: 16 } },

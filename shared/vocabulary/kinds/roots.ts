@@ -42,6 +42,10 @@ export const roots = {
   ],
   examples: {
     says: [
+      {
+        text: "Roots up in the crown, twenty two feet. There's a fair few, I'd say moderate.",
+        gives: { at: 22, position: 'top', degree: 'moderate' },
+      },
       { text: "Roots at nineteen feet. I wouldn't call them heavy.", gives: { at: 19 } },
       { text: 'Roots at nineteen feet, nowhere near severe.', gives: { at: 19 } },
       { text: 'You asked about roots. Here are some, at fifteen.', gives: { at: 15 } },

@@ -71,6 +71,11 @@ export const wye = {
       { text: 'Combo wye at eight and a half feet, picks up the tub.', gives: { at: 8.5, serves: 'tub' } },
     ],
     unsure: [
+      {
+        text: "There is a wye at nine feet on the right. It could be the laundry, I don't know.",
+        gives: { at: 9, position: 'right', serves: 'laundry' },
+        flag: 'hedged',
+      },
       { text: 'Could be a wye at fifty, hard to tell.', gives: { at: 50, status: 'suspected' }, flag: 'suspected' },
     ],
     never: [

@@ -192,7 +192,7 @@ export function readAngle(
     phraseBefore(tokens, number.from, nounBefore) !== null;
   const repeatsAngle =
     lastAngleTo >= 0 && number.from - lastAngleTo <= 8 && (number.value === 45 || number.value === 90);
-  if (!isNoun && (isOfBend(tokens, number) || isLoneAfterBend(tokens, number)))
+  if (!isNoun && (isOfBend(tokens, number) || isAfterPlacedBend(tokens, number) || isLoneAfterBend(tokens, number)))
     return make(number.value, 1, number.to, false, 'bend, <angle>');
   return isNoun || repeatsAngle
     ? make(number.value, 1, number.to, isNoun, isNoun ? 'a <angle>' : '<angle> again')
@@ -233,6 +233,28 @@ function isLoneAfterBend(tokens: readonly Token[], { value, from, to }: NumberPh
     if (bendWord.test(tokens[at]!.text) || /^(sweeps|bending|elbows|curves|swings|rolls)$/.test(tokens[at]!.text))
       isTurn = true;
     else if (isTurn && readNumber(tokens, at) !== null) return true;
+  }
+  return false;
+}
+
+/** How a turn is described between its place and its angle. */
+const describesTurn =
+  /^(feet|foot|in|slow|long|sweep|sweeps|gentle|hard|sharp|soft|short|slight|one|off|to|the|left|right|a|it|'s|about|just|goes|going|heading|turning|turns|up|down|and|that|this|looks|like|maybe|probably|call|i|'d|say|swings|bears|hooks|of|degrees|uh|um)$/;
+
+/** "Bend at five, slow one, off to the left, twenty two and a half.": its place was said, and nothing else since. */
+function isAfterPlacedBend(tokens: readonly Token[], { value, from, to }: NumberPhrase): boolean {
+  if (!/^(22\.5|45|90)$/.test(String(value)) || /^(at|reads|says)$/.test(tokens[from - 1]?.text ?? '')) return false;
+  const ends = /^(stop|question)$/.test(tokens[to - 1]?.breakAfter ?? 'stop');
+  if (value !== 22.5 && !ends && !/^(left|right|to)$/.test(tokens[to]?.text ?? '')) return false;
+  let isPlaced = false;
+  for (let at = from - 1; at >= Math.max(0, from - 2 * BEND_TOKENS); at -= 1) {
+    const { text, breakAfter } = tokens[at]!;
+    if (/^(stop|question)$/.test(breakAfter)) return false;
+    if (bendWord.test(text) && isPlaced) return true;
+    if (!isPlaced && readNumber(tokens, at) !== null && text !== 'one') {
+      isPlaced = true;
+      at = tokens[at - 1]?.text === 'at' ? at - 1 : at;
+    } else if (!describesTurn.test(text)) return false;
   }
   return false;
 }

@@ -24,6 +24,7 @@ export const degreeWords: Readonly<Record<Degree, readonly string[]>> = {
 
 /** Words that hold a degree and mean something else. */
 export const notDegrees: readonly string[] = spoken`
+  a? little|bit farther|further|along|ahead|on|way|ways|later|down_the|up_the; packed in? into|against|behind|between|around|under;
   daylight; day light; the light; lens light; camera light; light into|through|in|shining; there is|are|no|any light $; there is|are|no|any light ,; there is|no|any light on|in|at|from|to|through|left|there|here|coming|down|up|or; no light;
   goes|gone|went|going|turns|turned bad; like a bad; bad stuff|spot|spots|part|section|hip|tooth|teeth|habit|one; plugged|packed|stopped|blocked solid with;
   a bit of string|wire|wood|pipe|wall|tile|plastic|the|luck|rope|rag|cloth|chain; and a bit; a? little|bit worse|better|smaller|bigger|larger|wider|higher|lower|deeper|taller|beyond|later|faster|gutter|drain|tee|wye|fitting|branch;
