@@ -10,7 +10,16 @@ import { kindTakes } from './claim.ts';
 import { SAME_FEET } from './items.ts';
 import { placeOffers } from './offer-places.ts';
 import { currentRun, type Item, ownFor, type Reading } from './reading.ts';
-import { disowning, givesNew, guessesNew, keepsOld, keepsRecalled, recallsNumber } from './recalled-number.ts';
+import {
+  amendsNamed,
+  disowning,
+  endSpokenOf,
+  givesNew,
+  guessesNew,
+  keepsOld,
+  keepsRecalled,
+  recallsNumber,
+} from './recalled-number.ts';
 import type { Sentence } from './sentence.ts';
 import { wordsOf } from './shared-words.ts';
 
@@ -49,7 +58,8 @@ export function recallPlace(reading: Reading, sentence: Sentence): boolean {
     ownFor(reading, sentence, kept);
     return true;
   }
-  const recall = findRecall(reading, sentence) ?? announcedRecall(reading, sentence);
+  const recall =
+    findRecall(reading, sentence) ?? announcedRecall(reading, sentence) ?? amendedRecall(reading, sentence);
   if (!recall) return false;
   for (const { item, field, value } of recall.olds) {
     item.corrected.push({ field, was: value, from: sentence.from, to: sentence.to });
@@ -88,14 +98,39 @@ function announcedRecall(reading: Reading, sentence: Sentence): Recall | null {
   return recall?.olds.every(({ item }) => things.some(({ kind }) => kind === item.kind)) ? recall : null;
 }
 
+/** "Let me fix the crack. Twenty four is right.", "she's correcting me, that belly went to thirty two." */
+function amendedRecall(reading: Reading, sentence: Sentence): Recall | null {
+  if (sentence.isQuestion || !amendsNamed.test(sentence.text)) return null;
+  const things = phrasesOf(sentence.phrases, 'thing');
+  const kinds = new Set(things.map(({ kind }) => kind));
+  const known = reading.items.filter(
+    (item) => kinds.has(item.kind) && !item.isWithdrawn && item.at !== null && item.sentence < sentence.index,
+  );
+  const item = known.at(-1);
+  if (kinds.size !== 1 || item?.at == null) return null;
+  const said = placeNumbers(reading, sentence).length > 0 ? sentence : reading.sentences[sentence.index + 1];
+  if (!said || (said !== sentence && phrasesOf(said.phrases, 'thing').length > 0)) return null;
+  const [number, ...others] = placeNumbers(reading, said);
+  if (!number || others.length > 0 || known.some(({ at, fields }) => at === number.value || fields.to === number.value))
+    return null;
+  const { to } = item.fields;
+  const spoken = to === null ? 'at' : endSpokenOf(said === sentence ? said.text : `${sentence.text} ${said.text}`);
+  const isEnd = spoken === 'to' || (spoken === null && to !== null && number.value - item.at > to - number.value);
+  const value = isEnd ? to! : item.at;
+  if (!isNear(value, number.value, MISREAD_FEET)) return null;
+  const olds: Old[] = [{ item, field: isEnd ? 'to' : 'at', value }];
+  return { olds, feet: number.value, until: said.index, isSure: known.length === 1 && spoken !== null };
+}
+
 function findRecall(reading: Reading, sentence: Sentence): Recall | null {
   if (sentence.to - sentence.from > LONG_TOKENS || reading.items.length === 0) return null;
   const numbers = placeNumbers(reading, sentence);
   for (const number of numbers) {
     const olds = oldsAt(reading, sentence, number.value);
-    if (olds.length === 0 || isInStretch(sentence, number)) continue;
-    const gives = recallsNumber(masked(reading, sentence, numbers, number.value));
-    if (gives === null) continue;
+    if (olds.length === 0) continue;
+    const text = masked(reading, sentence, numbers, number.value);
+    const gives = recallsNumber(text);
+    if (gives === null || (isInStretch(sentence, number) && !setsAgainst.test(text))) continue;
     if (gives === 'later') {
       const later = newNumberAfter(reading, sentence, olds);
       if (later) return later;
@@ -113,6 +148,8 @@ function findRecall(reading: Reading, sentence: Sentence): Recall | null {
   return null;
 }
 
+/** "I said it ended at O, it's N": no stretch from the one to the other. */
+const setsAgainst = /\bO\b.*\b(it 's|that 's|should|meant|make|wrong|really|actually)\b.*\bN\b/;
 /** "From eight to twelve": both ends are said anew, and neither for the other. */
 const isInStretch = (sentence: Sentence, { from, to }: Said): boolean =>
   phrasesOf(sentence.phrases, 'distance').some(
@@ -235,6 +272,8 @@ function placeNumbers(reading: Reading, sentence: Sentence): Said[] {
     sentence.phrases.some(
       (phrase) =>
         /^(clock|share|inches|diameter|angle|count|length|relative)$/.test(phrase.family) &&
+        // "It ended at thirty" sounds like an hour.
+        !/clockTime/.test(phrase.rule) &&
         phrase.from <= from &&
         phrase.to >= to,
     );

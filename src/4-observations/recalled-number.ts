@@ -33,6 +33,18 @@ const changeOld =
 const oldWrong =
   /\bO\b(?: feet| foot| there| mark| number| figure| reading)*(?: was| is| 's| were)(?: wrong| off| a mistake| an error| no good| not right| incorrect|n't right| out)\b|\b(?:wasn't|isn't|not) O\b/;
 
+/** "Let me fix the crack.", "she's correcting me": what is said next amends a thing that is named, whose old number is not said. */
+const speaks = '^(?:so |okay |and |oh |now |alright |wait |actually |yeah |sorry )*';
+export const amendsNamed = new RegExp(
+  `${speaks}(?:(?:let me|lemme|let 's|i need to|i have to|i want to|i 'd like to|i gotta|i 've got to|please) )?(?:go back and )?(?:fix|change|move|update|revise|extend|stretch|amend|correct|adjust) (?:my |the |that |this |one )|\\b(?:amendment|correction|correct(?:s|ed|ing) me|update|revision)\\b|\\b(?:he|she|they) (?:says?|tells me) .*\\b(?:went|goes|ran|runs|started|starts|ended|ends|was at|should be)\\b`,
+);
+const namesEnd =
+  /\b(?:extend|stretch|end|ends|ended|went|go|goes|ran|runs|through|until|till|out to|far end|stops|stopped)\b/;
+const namesStart = /\b(?:start|starts|started|begin|begins|began|from|front|beginning)\b/;
+/** Which end of a stretch a sentence speaks of, where it says so. */
+export const endSpokenOf = (text: string): 'at' | 'to' | null =>
+  namesStart.test(text) ? 'at' : namesEnd.test(text) ? 'to' : null;
+
 /** Words that put a number given before in doubt: the right one is about to be said. */
 export const disowning =
   /\b(?:but|wrong|mistake|misread|misspoke|error|off|slack|lag\w*|slipp\w*|rolling|moving|catch\w* up|caught up|behind|rewound|rewind|wound back|went back|gone back|played|not (?:right|what|it|so|true)|isn't|wasn't|ain't|actually|really|correct\w*|amend\w*|change|fix|should)\b/;

@@ -26,7 +26,7 @@ const saysAnew = new RegExp(
 const saysAfter =
   /^(\S+ )?N( feet| foot)? (really|actually|in truth|in fact|rather|if i 'm (being )?(honest|fussy|exact|precise|picky)|to be (honest|exact|precise|fair)|i mean|i meant|i 'd say|i should say|on second (look|thought)|not \S+( \S+)?)$/;
 const slipped =
-  /\b(counter|number|wheel|reel|display)( 's| has| just| only)* (moved|slipped|ticked|jumped|changed|lagged|settled|rolled|caught up)\b.*N$/;
+  /\b(counter|number|wheel|reel|display|cable|encoder|meter)( 's| has| had| was| is| been| just| only| still)* (moved|moving|slipped|slipping|ticked|jumped|changed|lagged|lagging|lags|settled|rolled|rolling|turning|slow|off|wrong|behind|caught up|catching up|got slack|slack)\b.*N$/;
 const recalls =
   /\b(i|we|you) (said|had|called|gave|put|told|wrote|read) .*\b(that 's|it 's|is|should be|make it|i meant|meant|but|actually) (really |actually )?N$/;
 /** "It isn't twenty six, it's twenty five." */

@@ -67,6 +67,27 @@ export const examples = {
         { kind: 'wye', at: 15 },
       ],
     },
+    {
+      text: 'A crack at twenty two. Roots at thirty. Let me fix the crack. Twenty four is right.',
+      gives: [
+        { kind: 'crack', at: 24 },
+        { kind: 'roots', at: 30 },
+      ],
+    },
+    {
+      text: 'A belly from twenty two to thirty. Roots at forty. The belly, I said it ended at thirty, it is thirty two, that was my mistake.',
+      gives: [
+        { kind: 'belly', at: 22, to: 32 },
+        { kind: 'roots', at: 40 },
+      ],
+    },
+    {
+      text: 'A crack at twenty two. You should fix the crack. Thirty four. Offset joint.',
+      gives: [
+        { kind: 'crack', at: 22 },
+        { kind: 'offset-joint', at: 34 },
+      ],
+    },
     { text: 'A wye at twenty. Move that to twenty two.', gives: { kind: 'wye', at: 22 } },
     {
       text: 'Roots at thirty, from the top. I take that back, they come in all around, not just from the crown.',
