@@ -42,5 +42,11 @@ function isRuledOut(value: Phrase, sentence: Sentence, tokens: readonly Token[])
   if (!/^(degree|position|clock)$/.test(value.family) || sentence.isQuestion) return false;
   let from = value.from;
   while (from > sentence.from && value.from - from < LEAD_TOKENS && tokens[from - 1]?.breakAfter === 'none') from -= 1;
-  return rulesOut.test(textOf(tokens, from, value.from));
+  const lead = textOf(tokens, from, value.from);
+  // "Nothing heavy" is light; "nothing on the bottom" is nowhere.
+  return (
+    rulesOut.test(lead) ||
+    (value.family !== 'degree' &&
+      /(^|\s)(nothing|none)( at all| much| there| else)?( (on|at|in|along|from|to|over|the))*$/.test(lead))
+  );
 }

@@ -5,11 +5,11 @@ import { spoken } from '../../../shared/vocabulary/spoken.ts';
 
 export const positionWords: Readonly<Record<Position, readonly string[]>> = {
   top: spoken`
-    top; crown; overhead; up top; on top; roof of the pipe; roof of it|this; in|along|from|through the roof of_the_pipe|of_it?; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper|top wall|side|half|part of_the_pipe|of_it?; the? upper side|half|part;
+    top; crown; overhead; up top; on top; roof of the pipe; roof of it|this; in|along|from|through the roof of_the_pipe|of_it?; ceiling; the ceiling; on the ceiling; ceiling of the pipe; from above; up above; upper|top wall|side|half|part|third|quarter of_the_pipe|of_it?; the? upper side|half|part;
     topside; soffit; obvert; from overhead; the top of the pipe; straight up; up high; facing up; pointing up; looking up; opening up top; goes straight up;
   `,
   bottom: spoken`
-    bottom; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side; lower side|half|part;
+    bottom; lower|bottom half|third|quarter|part of_the_pipe|of_it?; invert; flowline; floor; underneath; belly of the pipe; trough; low down; down low; bottom side; lower side|half|part;
     from below; the bottom of the pipe; on the floor; from underneath; floor of the pipe; base of the pipe; on the floor of the pipe; on the floor of it; in the floor of it|this|that;
     in the floor of the pipe|line; floor line; the floor line;
     up|come|comes|came|coming|sticking|poking|pushed|pushing|driven|grown|growing|welling|bubbling|eaten|rotted|worn up? through the floor;
@@ -36,6 +36,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
 
 /** Words that hold a position and mean something else. */
 export const notPositions: readonly string[] = spoken`
+  left or the? right; right or the? left; top or the? bottom; bottom or the? top; which|what side;
   washed|eroded|gone|scoured away? from around the pipe|joint;  slope|fall|grade|pitch|it|that|angle|level right on it|that|this; slope|fall|grade|pitch|job|repair|math|it done? right;
   left his|her|their|my|us|them|him; right smart; right as; is|'s|was|runs|goes|flows left to right; is|'s|was|runs|goes|flows right to left;
   cleanout|plug|cap|lid|cover|hatch|opening|one|it , from|from_the below|underneath|beneath|behind|inside|back|back_side; cleanout|plug|cap|lid|cover|hatch|opening|one|it from|from_the below|underneath|beneath|behind|inside|back|back_side; seen from below|underneath|above;
@@ -64,7 +65,7 @@ export const notPositions: readonly string[] = spoken`
   top of the stack; back up top; at the top of the stairs; over my head; at the bottom of the stack;
   bottom of the stack; bottom of the drop; bottom line; bottom of the hill; basement floor; kneeling|kneel|knees|stand|stood|water|leaked|mopping|mop|wet|hands on the floor; on the floor in|next|beside|by|here|with|there; all over the floor;
   floor drain; the floor cleanout; second floor; first floor; ground floor; floor above; floor below;
-  in the floor; at the floor level|drain|above|below; bottom half; bathroom floor; kitchen floor; garage floor; your floor; my floor;
+  in the floor; at the floor level|drain|above|below; bathroom floor; kitchen floor; garage floor; your floor; my floor;
   the slab floor; upper floor; through the floor; bottom dollar; bottom of the steps; bottom of the stairs;
   roof vent; up top here; invert elevation; invert depth; depth to invert; to invert; at the bottom where;
 `;

@@ -140,6 +140,7 @@ function readSpan(tokens: readonly Token[], number: NumberPhrase): { middle: Num
   if (between === 'and' && !isAfterBetween) return alone;
   // "At ten, fifteen percent": the first is a place, unless it is said to be a guess.
   const isGuess = /^(maybe|about|say|around|roughly|probably|like|it|only|perhaps|a)$/;
+  if (between.startsWith(',') && tokens[number.from - 1]?.text === 'at') return alone;
   if (between === ',' && !isGuess.test(tokens[number.from - 1]?.text ?? '')) return alone;
   if (other.value <= number.value || other.isFraction !== number.isFraction) return alone;
   if (other.value > (number.isFraction ? 1 : Math.max(2 * number.value, number.value + 20))) return alone;
@@ -166,6 +167,9 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
   // "About like a quarter", "the size of a half dollar": a coin.
   if (!number.isFraction || phraseAfter(tokens, number.to, inchUnit) || phraseBefore(tokens, number.from, coinBefore))
     return null;
+  // "On the top half of the pipe, moderate": where it is, not how much.
+  if (/^(top|bottom|upper|lower|left|right|first|second|other|front|back)$/.test(tokens[number.from - 1]?.text ?? ''))
+    return null;
   const percent = Math.round(number.value * 100);
   const named = phraseAfter(tokens, number.to, after);
   if (named) return make(percent, named.to, false, '<fraction> of the pipe');
@@ -173,9 +177,6 @@ function readOneShare(tokens: readonly Token[], number: NumberPhrase): PhraseOf<
     (tokens[number.to - 1]?.breakAfter ?? 'stop') !== 'none' ||
     number.to >= tokens.length ||
     phraseAfter(tokens, number.to, looseEnd) !== null;
-  // "On the top half, moderate": where it is, not how much.
-  if (/^(top|bottom|upper|lower|left|right|first|second|other|front|back)$/.test(tokens[number.from - 1]?.text ?? ''))
-    return null;
   // "Nobody digs for a sixteenth."
   if (number.value < LEAST_BARE) return null;
   if (ends) return make(percent, number.to, true, '<fraction>');
