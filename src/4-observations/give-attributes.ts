@@ -80,9 +80,13 @@ export function giveAttributes(
         : fieldValue(item, field);
     const isCorrected =
       old !== null &&
-      (correcting !== null || isBareFragment(sentence, reading.phrases.tokens)) &&
+      (correcting !== null || revises.test(sentence.text) || isBareFragment(sentence, reading.phrases.tokens)) &&
       reading.focusSentence >= sentence.index - 2;
-    if (old !== null && !isCorrected) continue;
+    if (old !== null && !isCorrected) {
+      // Which of the two is meant is for the inspector to see.
+      if (old !== said(phrase)) item.evidence.notes.push(`later said ${field} ${String(said(phrase))}`);
+      continue;
+    }
     if (field === 'position' && item.fields.clock !== null) item.fields.clock = null;
     if (field === 'clock' && item.fields.position !== null) item.fields.position = null;
     if (!setField(item.fields, phrase, item.kind, isCorrected)) continue;
@@ -97,6 +101,33 @@ export function giveAttributes(
   }
   if (isTaken) reading.focusSentence = sentence.index;
   return isTaken;
+}
+
+/** A second look gives the value anew: "now that I'm on it, three quarters", "worse than I thought, call it heavy". */
+const revises =
+  /\b(now that (i|we)|up close|closer up|(more|better|bigger|worse|heavier|lighter|less|smaller) than (i|we) (thought|said|figured)|on (a )?(second|closer|better) look|looking (again|closer)|that 's more like)\b/;
+
+/** The value a phrase gives. */
+function said(phrase: Phrase): string | number | null {
+  switch (phrase.family) {
+    case 'position':
+      return phrase.position;
+    case 'clock':
+      return phrase.hour;
+    case 'degree':
+      return phrase.degree;
+    case 'share':
+      return phrase.percent;
+    case 'inches':
+    case 'diameter':
+      return phrase.inches;
+    case 'service':
+      return phrase.service;
+    case 'angle':
+      return phrase.degrees;
+    default:
+      return null;
+  }
 }
 
 const opensWithPronoun =
@@ -140,7 +171,7 @@ const fieldValue = (item: Item, field: FieldName): string | number | null =>
   item.fields[field === 'percent' && !kindTakes(item.kind, 'percent') ? 'inches' : field];
 
 const small =
-  /^(and|so|oh|um|uh|well|no|it|'s|is|that|they|'re|are|the|a|an|of|on|at|in|from|to|more|like|about|maybe|say|i|'d|call|make|side|hand|wall|actually|really|now|just|yeah|yes|okay|ah|hm|hmm|hey|be|fair|honest|let|me|rather|not|only|too|still)$/;
+  /^(and|so|oh|eh|meh|um|uh|well|no|it|'s|is|that|they|'re|are|the|a|an|of|on|at|in|from|to|more|like|about|maybe|say|i|'d|call|make|side|hand|wall|actually|really|now|just|yeah|yes|okay|ah|hm|hmm|hey|be|fair|honest|let|me|rather|not|only|too|still)$/;
 
 /** Nothing but a value: said after another of its sort, it stands for it. */
 function isBareFragment(sentence: Sentence, tokens: readonly Token[]): boolean {

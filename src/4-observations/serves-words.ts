@@ -29,6 +29,9 @@ const lies = new RegExp(`\\b(?:under|underneath|beneath)${article}$`);
 const runs = new RegExp(`\\b(?:running|run|ran|using|taking|washing|turned on|turn on|shut off)${article}$`);
 const isTest =
   /\b(for (me|us)|let 's|go|ask|asked|have|had|can you|could you|would you|please|test|there it (is|comes|goes)|it (comes|came)|(comes|came) (out|through|down|in)|saw|watched|see it|dye|shows up|hear it)\b/;
+/** Water was run and did not come: it serves another. */
+const fails =
+  /\b(nothing|no water|never|didn't|doesn't|isn't|not) (\S+ ){0,2}(came|come|comes|coming|showed|shows|show|through|out|down|here)\b/;
 const denies = /\b(not|isn't|wasn't|ain't|never|nor|neither)( (the|a|for|from|to|your|their))*$/;
 
 /** Two fixtures of which one is meant and it is not known which. */
@@ -66,7 +69,7 @@ function isServed(phrase: ServicePhrase, sentence: Sentence, tokens: readonly To
       lost.test(lead) ||
       denies.test(lead) ||
       isUnder ||
-      (runs.test(lead) && !isTest.test(sentence.text))
+      (runs.test(lead) && (!isTest.test(sentence.text) || fails.test(sentence.text)))
     )
   );
 }

@@ -37,6 +37,7 @@ export const crack = {
   misheard: [{ heard: 'crap|krak|craig|crackle|track|crac', said: 'crack', needs: 'article' }],
   examples: {
     says: [
+      { text: 'Nine feet, a crack right across the bottom.', gives: { at: 9, position: 'bottom' } },
       { text: "Eleven o'clock. Crack. Twenty two feet.", gives: { at: 22, clock: 11 } },
       { text: 'A crack at nine feet, a little farther on.', gives: { at: 9 } },
       {

@@ -97,6 +97,10 @@ export const debris = {
   examples: {
     says: [
       {
+        text: 'There is gravel in the bottom at nine, maybe ten percent.',
+        gives: { at: 9, position: 'bottom', percent: 10 },
+      },
+      {
         text: "Gravel at eight feet, a third of the pipe. I look again. It wasn't a third, it was half.",
         gives: { at: 8, percent: 50 },
       },

@@ -39,6 +39,11 @@ export const grease = {
   ],
   examples: {
     says: [
+      { text: 'Grease on the top half of the pipe from five to nine feet.', gives: { at: 5, to: 9, position: 'top' } },
+      {
+        text: 'A bit of grease at nine feet on the left, nothing on the bottom.',
+        gives: { at: 9, degree: 'light', position: 'left' },
+      },
       { text: "It's all greased up at twenty two.", gives: { at: 22 } },
       { text: 'Nineteen, roots. Grease! I meant grease.', gives: { at: 19 } },
       {

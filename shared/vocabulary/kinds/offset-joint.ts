@@ -69,6 +69,10 @@ export const offsetJoint = {
   ],
   examples: {
     says: [
+      {
+        text: "An offset at nine feet, half an inch. Now that I'm on it, three quarters.",
+        gives: { at: 9, inches: 0.75 },
+      },
       { text: 'Ten feet, tiny step.', gives: { at: 10, degree: 'light' } },
       { text: "It's out by half an inch at twenty three.", gives: { at: 23, inches: 0.5 } },
       { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },

@@ -30,6 +30,11 @@ export const wye = {
   ],
   examples: {
     says: [
+      { text: 'A wye at nine feet, left or right, I forget.', gives: { at: 9 } },
+      {
+        text: 'A wye at nine feet on the left, I ran the kitchen sink and nothing came out.',
+        gives: { at: 9, position: 'left' },
+      },
       {
         text: 'Two wyes close together. The first is at twelve and takes the kitchen, the second is at fifteen and takes the laundry.',
         gives: [

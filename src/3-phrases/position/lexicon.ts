@@ -36,7 +36,7 @@ export const positionWords: Readonly<Record<Position, readonly string[]>> = {
 
 /** Words that hold a position and mean something else. */
 export const notPositions: readonly string[] = spoken`
-  left or the? right; right or the? left; top or the? bottom; bottom or the? top; which|what side;
+  left or the? right; right or the? left; top or the? bottom; bottom or the? top; which|what side; right across;
   washed|eroded|gone|scoured away? from around the pipe|joint;  slope|fall|grade|pitch|it|that|angle|level right on it|that|this; slope|fall|grade|pitch|job|repair|math|it done? right;
   left his|her|their|my|us|them|him; right smart; right as; is|'s|was|runs|goes|flows left to right; is|'s|was|runs|goes|flows right to left;
   cleanout|plug|cap|lid|cover|hatch|opening|one|it , from|from_the below|underneath|beneath|behind|inside|back|back_side; cleanout|plug|cap|lid|cover|hatch|opening|one|it from|from_the below|underneath|beneath|behind|inside|back|back_side; seen from below|underneath|above;
