@@ -3,6 +3,7 @@ import type { MaterialName } from '../../shared/vocabulary/materials.ts';
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Claim, newClaim } from './claim.ts';
 import { addItem, newEvidence } from './items.ts';
+import { opensRun, turnOfOpening } from './opening-stretch.ts';
 import type { MaterialPhrase, Pair } from './pipe-words.ts';
 import { placeClaim } from './place-claim.ts';
 import type { SentenceClaims } from './read-claims.ts';
@@ -62,7 +63,12 @@ export function addChange(
 ): boolean {
   const from = pair.phrases[0]!.from;
   const to = pair.phrases.at(-1)!.to;
-  const placing = placeOf(reading, sentence, found, { from, to });
+  const told = placeOf(reading, sentence, found, { from, to });
+  const turn = turnOfOpening(run, sentence, told.at);
+  const placing =
+    turn === null
+      ? told
+      : { ...told, at: turn, basis: 'spoken' as const, rule: 'where the first pipe ends', isGuess: false };
   const known = reading.items.find(
     (item) =>
       item.run === run.n &&
@@ -90,24 +96,20 @@ export function addChange(
     own(reading, sentence.from, sentence.to, { sort: 'item', item: misread, isAgain: true });
     return true;
   }
-  if (
-    run.material === null &&
-    placing.at !== null &&
-    placing.at > 0 &&
-    pair.fromMaterial !== null &&
-    /\bfirst\b/.test(sentence.text)
-  ) {
+  const size = diameters.at(-1) ?? null;
+  const isOpening = opensRun(run, sentence) && placing.at !== null && placing.at > 0 && pair.fromMaterial !== null;
+  // "Clay for seven feet, four inch, then cast iron": a size said before what comes then is of the first.
+  const isSizeOfFirst = isOpening && size !== null && size.to <= pair.phrases.at(-1)!.from;
+  if (isOpening)
     addItem(reading, sentence, {
       kind: 'pipe',
       from,
       to,
       at: 0,
       basis: 'spoken',
-      fields: { material: pair.fromMaterial },
+      fields: { material: pair.fromMaterial, ...(isSizeOfFirst ? { diameterIn: size.inches } : {}) },
       evidence: newEvidence(sentence, { source: 'computed', rule: '<material> for the first <distance>' }),
     });
-  }
-  const size = diameters.at(-1) ?? null;
   const item = addItem(reading, sentence, {
     kind: 'material-change',
     from,
@@ -134,7 +136,7 @@ export function addChange(
   run.diameterIn = null;
   remember(reading, item, sentence);
   own(reading, from, to, { sort: 'item', item, isAgain: false });
-  if (size !== null) addSizeOfNewPipe(reading, sentence, run, item, size.inches);
+  if (size !== null && !isSizeOfFirst) addSizeOfNewPipe(reading, sentence, run, item, size.inches);
   return true;
 }
 

@@ -102,3 +102,19 @@ describe('a run that nothing announces', () => {
     ).toEqual(['pipe 0', 'crack 9']);
   });
 });
+
+describe('the pipe a run begins in, told with how far it goes', () => {
+  const found = (talk: string) =>
+    draftWords(wordsOf(`Front cleanout, heading downstream. ${talk}`)).observations.map(
+      ({ kind, at }) => `${kind} ${at}`,
+    );
+
+  it.each([
+    'We have iron from zero to thirteen, then clay.',
+    'Clay for the first thirteen feet, four inch, and at thirteen it becomes cast iron.',
+    'Four inch cast iron for thirteen feet and then clay.',
+    'PVC out to thirteen, then clay.',
+  ])('turns where that ends: %s', (talk) => {
+    expect(found(talk)).toEqual(['pipe 0', 'material-change 13']);
+  });
+});

@@ -74,6 +74,13 @@ export const corrosion = {
   examples: {
     says: [
       {
+        text: 'Scale from three to eleven. The invert is gone at thirteen.',
+        gives: [
+          { kind: 'scale', at: 3, to: 11 },
+          { at: 13, position: 'bottom' },
+        ],
+      },
+      {
         text: 'The floor is pitted and rotted. That commences about three foot in, it is bad, and it lets up at, lemme see, nine.',
         gives: { at: 3, to: 9, position: 'bottom', degree: 'heavy' },
       },

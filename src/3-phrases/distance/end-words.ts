@@ -30,7 +30,7 @@ const losesSight = /\b(don't|doesn't|didn't|do not|does not|never|not|lose|lost|
 
 /** "Cut out at thirty two": what was done there; "this run ends at 35": the run, and no stretch in it. */
 const otherEnd =
-  /\b(cut|cuts|cutting|rusted|rotted|rotten|worn|knocked|broken|busted|blown|burst|eaten|washed|hollowed|bulged|bulging|fallen|fell|sticks|sticking|pokes|poking|pulled|jutting|opened|reinstated)( it| them| that| this)?( back)? out (at|by)$|\b(this|that|the|my|our|first|second|third|last)? ?(run|survey|inspection|recording|pass|push|footage|video) (ends|ended|ending|finishes|finished|stops|stopped|terminates|is over|quits) (at|by)$/;
+  /\b(cut|cuts|cutting|rusted|rotted|rotten|worn|knocked|broken|busted|blown|burst|eaten|washed|hollowed|bulged|bulging|fallen|fell|sticks|sticking|pokes|poking|pulled|jutting|opened|reinstated)( it| them| that| this)?( back)? out (at|by)$|\b(this|that|the|my|our|first|second|third|last)? ?(run|survey|inspection|recording|pass|push|footage|video) (ends|ended|ending|finishes|finished|stops|stopped|terminates|is over|quits) (at|by)$|\b(bottom|invert|floor|top|crown|wall|side|piece|chunk|section|half|quarter|hub|bell)( of (it|this|the pipe))?( 's| is| was| has| are)( all| just| completely| plain| about| clean| nearly| rotted| eaten)* gone (at|by|from|around)$/;
 
 export const isOtherEnd = (tokens: readonly Token[], at: number): boolean => otherEnd.test(leadOf(tokens, at));
 
