@@ -18,6 +18,8 @@ export const belly = {
     dead water; residual water; hollow full of water; trough of water; slug of water; dip in the line|pipe;
   `,
   signs: spoken`
+    we|i 're|'m|are|am wet again|now|here|, from;
+    we|i 're|'m|are|am wet from|again from; i|we 'm|'re|am|are half|quarter|two_thirds|three_quarters|third|mostly under|submerged;
     water|water's standing|sitting|laying|lying|pooled|pooling|ponding|parked|trapped|retained;
     water 's|is standing|sitting|laying|lying|pooled|pooling|parked|trapped|retained;
     water 's|is just sitting|standing|laying|lying; water * sitting|standing|laying|lying|pooled|pooling;

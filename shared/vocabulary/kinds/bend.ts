@@ -15,6 +15,7 @@ export const bend = {
     swept bend; sweeping bend; dogleg; dog leg; knuckle bend; long radius; curve of; quarter turn;
   `,
   signs: spoken`
+    kink|jog|dogleg|dog_leg|swing|turn in the|our|this run|line|pipe; line|pipe|it|she|run|we goes|go|heads|head|bears|bear|leans|lean|veers|veer|swings|swing|curves|curve|bends|turns|turn|hooks|jogs|cuts|angles|doglegs off|hard|back|over|gently|again|slightly? left|right , it_'s|a|soft|gentle|slow|long|sharp|hard; we|i lean|bear|veer|swing|curve|hook|jog|angle off|hard|back|over|gently? left|right; heel of the|your stack|riser;
     turns|turn|turning|swings|swing|swinging|jogs|jog|veers|veering|hooks|hooking|curves|curving|bends|bending|sweeps|sweeping|bears|bearing|cuts|kicks|dives|doglegs off|over|hard|sharp|sharply|slightly|gently? left|right;
     turns|turn|turning|swings|swinging|jogs|veers|veering|curves|curving|bends|bending|sweeps|bears|bearing|hooks|hooking|kicks|goes|heads off|over|hard|sharply|slightly|around|a_little|a_bit? to|toward the left|right;
     pipe|line turns|bends|curves|jogs here|there|at|again|a_little|slightly; makes|takes|does|make|takes_us a|another|its sharp|hard|slow|gentle|big? turn|bend|curve|jog|left|right;
@@ -37,6 +38,7 @@ export const bend = {
         gives: { at: 5, position: 'left', angleDeg: 22.5 },
       },
       { text: 'Bend at twelve, ninety.', gives: { at: 12, angleDeg: 90 } },
+      { text: "There's a kink in the run at twenty two.", gives: { at: 22 } },
       { text: 'Then it swings me left at nine.', gives: { at: 9, position: 'left' } },
       { text: 'A bend at fourteen. Forty five, no, it keeps turning. Ninety.', gives: { at: 14, angleDeg: 90 } },
       { text: "There's a change of direction at thirteen.", gives: { at: 13 } },

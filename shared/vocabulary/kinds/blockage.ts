@@ -21,6 +21,7 @@ export const blockage = {
     jammed|crammed|wedged|packed|stuffed full|solid|tight with?; stopped completely|solid|dead_solid|right_up|tight; completely|totally|fully|solid stopped; dead stoppage; bunged tight; clogged solid;
   `,
   signs: spoken`
+    no|not|nothing * getting|going|get|go by|past|through it|that|this|there|here and|, no|nothing water|flow|is? moving|going;
     line 's|is stopped up; solid plug; packed off; shut off completely; closed off completely; nothing getting past;
     nothing gets past; nothing gets through; nothing getting through; water 's backed up; backed up behind;
     totally closed; sealed off; jammed solid;

@@ -1,6 +1,6 @@
 import type { Kind } from '../kind.ts';
 import { spoken } from '../spoken.ts';
-import { is, parts } from '../word-groups.ts';
+import { is, parts, roof } from '../word-groups.ts';
 
 export const breakKind = {
   name: 'break',
@@ -16,6 +16,7 @@ export const breakKind = {
     broken up; broken off; broken away; in pieces|bits; come|came|fallen|gone|smashed|broken to pieces|bits; broken|snapped|sheared|cracked|split|busted|broke clean|clear|right? in two|half; 
   `,
   signs: spoken`
+    side|top|roof|crown|wall|corner|half|bottom of_the_pipe|of_it gone|missing|out; ${roof}|side|wall 's|is? out , #; ${roof}|side|wall|whole_side 's|is out; ^ side|top|crown|wall out ,; flaked|broke|chipped|busted off and fell|dropped|gone;
     ${parts}|bit|part|half|corner * missing|gone; missing a? ${parts}|bit|part|wall|crown|bell; missing pipe at|from|here|on; ${parts}|part|half of the|this pipe|wall|bell|hub|crown|top ${is}? missing|gone|out;
     bell|hub|rim|lip|edge|spigot ${is} chipped|broken_off|cracked_off;
     ${parts}|bit|part * dropped|fallen|fell|dropping|falling|falls|come|came|knocked|popped|busted|broke|broken|blown out|away|off;
@@ -52,6 +53,7 @@ export const breakKind = {
   misheard: [{ heard: 'brakes|brake|braked', said: 'breaks', needs: 'distance' }],
   examples: {
     says: [
+      { text: 'A side of the pipe gone, twenty four.', gives: { at: 24 } },
       {
         text: 'Broken pipe at 29. The dark bit ahead looks like another break, but it is only a shadow.',
         gives: { at: 29 },

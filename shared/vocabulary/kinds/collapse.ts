@@ -17,6 +17,7 @@ export const collapse = {
     crushed; pancaked; folded in; fall down;
   `,
   signs: spoken`
+    there 's no pipe there|here|left|anymore; it 's|is|'s_just|all just? closed completely|right_up; ^ gone|caved|fallen|come in $;
     folded right down; folded down; top of the pipe lying; caved; flat as a; given way; gave way; imploded;
     ${roof}|it_all|whole_thing|everything|walls ${is}? come|came|fallen|fell|dropped|dropping|gone|coming|falling right? down|in;
     smashed|mashed|squashed|crushed|flattened|pinched|squeezed completely|all_the_way|totally? flat|shut|closed;
@@ -27,7 +28,7 @@ export const collapse = {
   notWords: spoken`
     collapse on the couch; collapsed on the; collapsed in bed; i collapse; crushed stone; crushed rock;
     crushed gravel; fell in love; falling in love; crushed it; crushed ice; collapse in my; i almost collapsed;
-    fell in the; about|ready|fixing|going|wanting|waiting|liable|likely to collapse|cave_in|fall_in; on its|the way to a? collapse; close|next|near|short to|of? a|being|full|total? collapse; before|until|till it|that|this|they collapses|caves_in|falls_in; won't|not going_to|gonna? collapse; would|could|will|might|may have|'ve? collapse|collapsed|cave_in|caved_in;
+    fell in the; about|ready|fixing|going|wanting|waiting|liable|likely to collapse|cave_in|fall_in; on its|the way to a? collapse; close|next|near|short to|of? a|being|full|total? collapse; before|until|till it|that|this|they collapses|caves_in|falls_in; won't|not going_to|gonna? collapse; would|will have? collapse|collapsed|cave_in|caved_in;
     liner|lining|sleeve|belly|roof_of_the_house|ceiling_in 's|is|are|has|have gone|come|fallen|dropped down|in|off; pipe gone down|in|out|up the|to|into|that|a; pipe|line is|'s down by|about|here|there|to|at|in_the|low|under|deep;
     like|of|in a cave in;
   `,

@@ -8,6 +8,7 @@ export const coupling = {
   plural: 'couplings',
   takes: [],
   words: spoken`
+    mechanical joint|coupling; adaptor; adapter; no hub adapter|adaptor; transition adapter|adaptor|fitting|piece;
     coupling; rubber coupling; no hub band; no hub; nohub band; band; steel band; band clamp; rubber boot;
     rubber sleeve; flex coupling; flexible coupling; shielded coupling; shielded band; repair coupling;
     transition coupling; rubber connector; rubber band coupling; banded joint; boot; rubber;
@@ -30,6 +31,7 @@ export const coupling = {
   ],
   examples: {
     says: [
+      { text: 'There is a rubber adaptor on it at thirty two.', gives: { at: 32 } },
       { text: 'Rubber coupling at eleven feet.', gives: { at: 11 } },
       { text: 'A stainless band holds the two together at fifteen feet.', gives: { at: 15 } },
       { text: 'Two couplings, one at ten and one at thirteen.', gives: [{ at: 10 }, { at: 13 }] },

@@ -9,6 +9,7 @@ export const debris = {
   takes: ['to', 'position', 'clock', 'degree', 'percent', 'inches'],
   weakNeeds: 'notice',
   words: spoken`
+    shingle; pea shingle; mortar|concrete|cement|grout|resin|epoxy|glue|tar|asphalt|wax lump|lumps|glob|globs|blob|blobs|splatter|dribble|drip|drips; lump|lumps|glob|blob|chunk|chunks|crumbs|pile|bit|bits|dab|smear of|of_our|of_their|of_some mortar|concrete|cement|grout|resin|epoxy|glue|tar|asphalt|wax|plaster|drywall|tile|thinset; rust|scale flakes|chips|crumbs|bits|chunks on|along|lying_on|sitting_on the bottom|floor|invert; sprinkle|sprinkling|scatter|scattering|dusting of * rust|scale|sand|gravel|grit|stones|flakes; broken|loose bits|pieces|chips|shards|chunks of clay|pipe|tile|iron on|lying|laying|sitting|in|along; pieces|bits|chips|shards lying|laying|sitting in|on|along it|there|the|here;
     debris; mortar; grout; toilet paper; toilet tissue; tissue; paper towel; lint; dryer lint; silt; sediment;
     wipes; baby wipes; wet wipes; sludge; sawdust; drywall dust; drywall mud; drywall compound; thinset; thin set;
     construction debris; construction junk; muck; solids; settled solids; rubble; pebbles; little stones;
@@ -96,6 +97,7 @@ export const debris = {
   ],
   examples: {
     says: [
+      { text: 'Nine, pea shingle on the floor.', gives: { at: 9, position: 'bottom' } },
       {
         text: 'There is gravel in the bottom at nine, maybe ten percent.',
         gives: { at: 9, position: 'bottom', percent: 10 },

@@ -16,6 +16,8 @@ export const deformation = {
     dished; cupped; ovalling; oval shape|shaped; compressed; crumpled; bent out of shape; out of true; heaved; squeezed in; not round; flat sided; flat topped;
   `,
   signs: spoken`
+    circle isn't|is_not|'s_not|not a circle;
+    wall|walls|side|sides|left_wall|right_wall|left_side|right_side|top|roof pushes|presses|bows|bulges|comes|leans|caves|pokes in|inward|inwards; circle|it 's|is|isn't not? a circle; dent|ding|crease|dimple in the? ceiling|roof|top|crown|side|wall|pipe|floor|bottom;
     bore|pipe|opening|diameter|height 's|is|has|been|come|squashed|down? down by * half|third|quarter|percent|%; come|came|comes|pushed|squeezed down|in from the? top|crown|side|sides|left|right by;
     going out of round; gone out of round; lost its shape; losing its shape; not round anymore; no longer round;
     height gone; shaped like an egg; shape of an egg; football shaped; shaped like a football;

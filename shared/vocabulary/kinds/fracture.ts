@@ -10,6 +10,7 @@ export const fracture = {
   outgrows: ['crack', 'break'],
   words: ['fracture', 'fractured', 'fracturing'],
   signs: spoken`
+    busted|broken|smashed|broke|cracked|shattered|split up|all_round|all_around? in|into? # or? #? pieces|bits but|and|, they|they_'re|it_'s|they_'ve * still|stayed|hanging|holding|in_place|where; cracked|broken|busted|split * and|but the? pieces|bits|chunks are|'re loose|hanging|still_in_place|still_there; pieces|bits * but|and|, * they|it 've|have|has stayed|held; pieces|bits * loose|hanging but nothing|none 's|has|is fallen|dropped|gone|missing;
     shattered|broken|busted|smashed|cracked|split|in , pieces|bits|slabs|plates|chunks leaning|tilting|tilted|standing|hanging|propped; pieces|bits|slabs|plates|chunks leaning|tilted|propped|resting on|against|in each_other|one_another|together?;
     in pieces|bits|slabs|plates|sections , but|and? they|it|she|everything|the_pieces 's|'ve|have|has|is|are|'re? stayed|not_gone|not_moved|stayed_put|where_they|held|holding|standing|still|put|all;
     in pieces|bits|slabs|plates at|by # , but|and? they|it|everything|the_pieces 's|'ve|have|has|is|are|'re? stayed|not_gone|not_moved|stayed_put|where_they|held|holding|standing|still|put|all;
@@ -30,6 +31,7 @@ export const fracture = {
   ],
   examples: {
     says: [
+      { text: 'At 27 it is busted up in three or four pieces but they are still hanging in place.', gives: { at: 27 } },
       { text: "At nineteen it's in pieces but they've not gone anywhere.", gives: { at: 19 } },
       { text: "Forty three, the pipe's shattered, pieces leaning in.", gives: { at: 43 } },
       { text: "It's in pieces at seventeen, but they're all still there.", gives: { at: 17 } },

@@ -14,6 +14,7 @@ export const infiltration = {
     ingress; water ingress|intrusion; groundwater|ground_water leak|leaking|ingress|seepage|coming; water|wet stain|stains|staining|mark|marks on|at|down|under|below|around the? joint|wall|hub|bell|crown|left|right|side; running joint;
   `,
   signs: spoken`
+    slime|ooze|rust_water|orange_water|brown_water|stain|gunk coming|running|weeping|oozing|seeping through|out_of|from|at|in_at|down_from the|a|that|this? joint|joints|crack|wall|hub|seam; soil|mud|muddy_stuff|dirt|sand|clay that_'s|that_has|has|been? washed|washing|washes|leached in|into;
     mud|soil|dirt|earth|silt|sand|fines|muck|ground coming|comes|came|pushing|pushes|oozing|squeezing|welling|boiling|bubbling|working|works right|straight|all? up|out|down through|from|of the|a|that|this; mud|soil|dirt|earth|silt|sand|muck coming|comes|pushing|oozing|washing|washes|working|works|running|runs right|straight|all in|through|into;
     soil|mud|dirt|earth|silt|sand|ground that 's|has|is|was|just? been? washed|come|coming|worked|pushed|seeped|fallen|leaked|washing in|into|through;
     water|groundwater|ground_water is|'s let|leaking|finding_its_way|making_its_way in|through at|through;

@@ -20,6 +20,7 @@ export const intrusion = {
     anchor; tap stub; stubbed in tap; fence picket; protruding tap|branch|pipe|connection|service|gasket|seal|rubber; projecting tap|branch|lateral|pipe; projects|projecting into|in; through bolt; pipe end|stub sticking|poking|protruding;
   `,
   signs: spoken`
+    duct|ducts|conduit|conduits|cable|cables|telephone_duct|phone_line|service_line comes|come|came|run|runs|goes|go|pass|passes through|thru|across|in;
     going|driven inside through the? pipe|wall; drilled|driven|bored|pounded|screwed|nailed right|clean|straight? through the|our|this? pipe|wall|line;
     pipe|conduit|tube|rod|stake|post|bolt goes|runs|comes|passes|is|'s|was|stuck|driven|pushed|shoved? right|straight|clean? through ours|the_pipe|our_pipe|this_pipe|it|us|the_line|the_sewer; stake|post|rod|pole|spike|peg is|'s stuck|driven|pushed|hammered|pounded|knocked through|into;
     sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;
@@ -54,6 +55,7 @@ export const intrusion = {
   ],
   examples: {
     says: [
+      { text: 'Telephone ducts come through the top at eighteen.', gives: { at: 18, position: 'top' } },
       { text: "Fifteen feet, and a nail's come up through the floor.", gives: { at: 15, position: 'bottom' } },
       { text: "Something's come through the wall at nineteen.", gives: { at: 19 } },
       { text: 'The rubber has squeezed out of the joint and into the pipe at sixteen.', gives: { at: 16 } },

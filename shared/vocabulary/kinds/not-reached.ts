@@ -21,6 +21,7 @@ short of the main|tank|city|street|sewer|house|building|manhole|connection;
     'did not reach the main',
   ],
   signs: spoken`
+    rest|remainder of the|this way|line|run|pipe|lateral * is|'s unknown|unseen|anybody_'s_guess|not_known;
     rest|remainder|rest_of_it|rest_of_the_line|balance isn't|is_not|wasn't|was_not|not|hasn't_been|never_got|goes inspected|seen|covered|filmed|surveyed|done|looked_at|viewed|uninspected|unseen; no sewer|city|house|tank|street today|this_time|for_you|on_this_one|in_this_one;
     main|tank|house|city|sewer|street 's|is further|farther|still_further|somewhere_further|out|up on|along|ahead|out|past_that;
     city|public|street? main|tap|sewer|tank|house|connection|street i|we never laid_eyes_on|saw|got_to|reached|made|touched|found|got_near|laid_eyes;

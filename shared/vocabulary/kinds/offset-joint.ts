@@ -14,6 +14,7 @@ export const offsetJoint = {
     out of line; out of alignment; bad alignment; alignment issue; joint separation offset;
   `,
   signs: spoken`
+    ${joints}|pipe|pipes|two|they|it isn't|ain't|aren't|not|is_not even|aligned|centered|lined; ${joints}|pipe|pipes 's|is|are off $; ${joints}|pipe|pipes 's|is|are off ,; that|it|this|joint 's|is # inch|inches off|out; inch|inches|quarter|half of? drop|step|lip|difference between|at_the_joint|at_this_joint|from; drop between the? two|pipes|pieces|lengths; bell|spigot|hub|pipe|joint 's|is|has ridden|rode|crept|risen|raised up; one|other|next side|end|pipe|piece|one 's|is|sits a_bit|a_little|slightly|way lower|higher;
     pipe|joint|section|piece|bell|spigot 's|is|has|was been|got? knocked|shoved|pushed|kicked|jumped|shunted|bumped sideways|over|out_of_line|to_one_side|off_line|down|up; jumped|jumps her|its|the track|tracks|seat|bell;
     don't line up; doesn't line up; didn't line up; do not line up; not lined up; not line up; not lining up;
     don't meet up; don't meet; sits|sitting|sat|set|sets low|lower|high|higher|proud;
@@ -73,6 +74,8 @@ export const offsetJoint = {
         text: "An offset at nine feet, half an inch. Now that I'm on it, three quarters.",
         gives: { at: 9, inches: 0.75 },
       },
+      { text: 'At 21 the joint is two inches off.', gives: { at: 21, inches: 2 } },
+      { text: 'The bell has ridden up at fourteen.', gives: { at: 14 } },
       { text: 'Ten feet, tiny step.', gives: { at: 10, degree: 'light' } },
       { text: "It's out by half an inch at twenty three.", gives: { at: 23, inches: 0.5 } },
       { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },

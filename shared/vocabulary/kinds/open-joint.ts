@@ -15,6 +15,7 @@ export const openJoint = {
     joint gaps; wide open joint; opened joint; parted joint; joint separation; open jointed;
   `,
   signs: spoken`
+    two|both|pieces|pipes|ends|lengths have|'ve|has|are? pulled|drawn|moved|slid|come|drifted away|apart|back from? each_other|one_another?;
     ${joints} 's|is|are|has|might_be|may_be|could_be open; ${joints} * open|opened|apart|gapped|separated|parted|let_go;
     joint|joints|pipe|pipes|hub|bell|spigot * pulled|come|came|drawn|spread|opened|backed|worked|slid open|apart|out|up|loose|away;
     joint|joints|bell|hub|pipes|they|it 's|has|have|is parted|let_go|drawn|gapped; let go at the joint; pulled open;

@@ -9,6 +9,7 @@ export const patch = {
   takes: ['to', 'material', 'position'],
   isRemedy: true,
   words: spoken`
+    new length|stretch|section|piece|bit|stick there|here|in|from|let|put;
     patch; spot repair; repair; old repair; point repair; repair sleeve; repair section; splice; spliced in;
     sectional repair; repaired section; replaced section; replacement section; replacement piece;
     previous|prior|past|earlier|recent|new|newer|newish|plumber's|old repair|patch|fix|mend;

@@ -9,6 +9,7 @@ export const roots = {
   plural: 'roots',
   takes: ['to', 'position', 'clock', 'degree', 'percent'],
   words: spoken`
+    spaghetti coming|hanging|poking; spaghetti in|through|at the joint;
     root; roots; root ball; root mass; rootlet; root hair; tree root; feeder root; root intrusion; hair roots;
     root curtain; root growth; root infestation; rooty; root mat; root tendril; root tips; root clump;
     root fibers; root wad; root beard; rootball; taproot; tap root; root ingress; root penetration; root activity;

@@ -17,6 +17,7 @@ export const stopped = {
     pushed to refusal;
   `,
   signs: spoken`
+    trap|bend|elbow|root|roots|offset|step|tee|debris|turn|fitting|it|she|this won't|will_not|wouldn't|isn't_going_to let me|us|it|her|the_camera by|past|through|around|go; quit there|here|right_there; that|this|it|# 's|is all i|we get|got|can_get|could_get;
     ^ and|so|but? stopped|stopping|halted here|there|now|cold? $; ^ and|so? i|we|camera 'm|'s|'re|is|am stopped|stopping|stuck|halted here|there|now? $; that 's me|us stopped|stuck|stopping;
     ^ and|so? stopped|stopping ,;
     camera|head|she|it|i|we won't|wouldn't|will_not|cannot|can't|doesn't|couldn't go|get|come|turn|fit|make|pass|negotiate|manage|take round|around|it|that|this|any|through|past|by|over? $;
@@ -110,6 +111,7 @@ export const stopped = {
   `,
   examples: {
     says: [
+      { text: 'Trap at 42. It will not let me by. Quit there.', gives: [{ kind: 'trap', at: 42 }, { at: 42 }] },
       { text: 'No farther than thirty six.', gives: { at: 36 } },
       { text: 'The furthest I could get was fifty four feet.', gives: { at: 54 } },
       { text: "Forty three, won't go.", gives: { at: 43 } },

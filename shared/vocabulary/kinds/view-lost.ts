@@ -13,6 +13,7 @@ export const viewLost = {
     zero visibility; zero picture; dirty lens; foggy lens; fogged lens; lens fog; whiteout;
   `,
   signs: spoken`
+    nose|face|head down|buried in|into the? muck|mud|sludge|water|grease|silt; not|ain't|aren't seeing much|a_lot|anything but|except brown|black|water|mud|murk;
     lose|loses|losing|lost the|my|all|our picture|view|image|vision|visibility|sight; lens|camera|head was|is|'s|goes|went|drops|gets? below|beneath|under the surface|water|waterline; lens|camera|screen|picture has gone|turned white|black|brown|grey|gray|milky|dark;
     it|everything|she|screen|all fogs|fogged|fogging|steams|steamed|steaming|mists|misted|clouds up|over|out;
     picture|image|screen|view|video|display|monitor 's|is|has|has_just|'s_just|'s_all|goes|went|gets|got|turned|turns|keeps gone|going|turned|went|turning? black|brown|white|dark|foggy|blank|milky|muddy|cloudy|murky|grey|gray|misty|fouled|lost|blurred|blurry|obscured|obstructed|gone;
