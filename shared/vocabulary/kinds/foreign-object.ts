@@ -9,7 +9,7 @@ export const foreignObject = {
   takes: ['position', 'clock'],
   weakNeeds: 'pointing',
   words: spoken`
-    army man; toy soldier; old? lid laid|laying|lying|sitting; action figure; lego; marble; toy figure;
+    old? lid laid|laying|lying|sitting; toy figure;
     feed|burlap|sand|plastic|paper|grocery|trash|garbage|bin sack; sack of; wedge of wood|timber; wooden|timber|wood|metal|steel|plastic wedge|peg|dowel|batten|spike|block|handle; broom handle;
     teaspoon; tablespoon; mop string; string of mop; mop strands; lego; crayon; barbie; dinosaur; earring; ring box; pacifier; bib; washrag; scrubber; scouring pad; steel wool; brillo; bar of soap; soap bar; shampoo bottle; toilet bowl cleaner; toilet seat; wax ring; paint roller; roller cover; paint brush; caulk tube; caulking tube; utility knife; box cutter; drill; socket wrench; allen wrench; screw driver; hacksaw blade; saw blade; cable clamp; zip tie; zip ties; dog collar; cat toy; sunglasses; glasses case; remote control; playing card; poker chip; bottle of; spray can; aerosol can; coffee cup; mug; teacup; chopstick; chopsticks; corn cob; avocado pit; peach pit; chicken bone; rib bone;
     foreign object; bowling pin; wood stake; toy soldier; child's sock; baby sock; toy; lumber; two by four;
@@ -57,7 +57,6 @@ export const foreignObject = {
   misheard: [{ heard: 'two_before|2_before|two_by_for', said: 'two by four', needs: 'nothing' }],
   examples: {
     says: [
-      { text: 'At thirteen there is a little army man.', gives: { at: 13 } },
       { text: "There's a drain snake broken off in here at twenty seven.", gives: { at: 27 } },
       { text: 'A teaspoon at sixteen.', gives: { at: 16 } },
       { text: "Eleven feet down there's a golf ball sitting in it.", gives: { at: 11 } },
@@ -85,6 +84,7 @@ export const foreignObject = {
       'A hole about the size of a golf ball at thirty six.',
       'You can see the candle wax of it at nine feet.',
     ],
+    notYet: [{ text: 'At thirteen there is a little army man.', gives: { at: 13 } }],
     notYet: [{ text: 'Kids put toys down there all the time.', gives: [] }],
   },
   report: {

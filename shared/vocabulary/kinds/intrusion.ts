@@ -11,7 +11,7 @@ export const intrusion = {
   isSpot: true,
   signsYield: true,
   words: spoken`
-    coupon; cutout 's|is|still hanging|sticking|attached;
+    cutout 's|is|still hanging|sticking|attached;
     intrusion; intruding; intrudes; intruded; intruding tap; protruding; protrudes; protrusion; break in tap;
     hammer tap; protruding tap; screw; drywall screw; deck screw; nail; rolled gasket; gasket; bolt; rebar;
     metal stake; form stake; wooden stake; ground rod; wood screw; roofing nail; staple; lag bolt;
@@ -20,7 +20,7 @@ export const intrusion = {
     anchor; tap stub; stubbed in tap; fence picket; protruding tap|branch|pipe|connection|service|gasket|seal|rubber; projecting tap|branch|lateral|pipe; projects|projecting into|in; through bolt; pipe end|stub sticking|poking|protruding;
   `,
   signs: spoken`
-    duct|ducts|conduit|conduits|cable|cables|telephone_duct|phone_line|service_line comes|come|came|run|runs|goes|go|pass|passes through|thru|across|in;
+    duct|ducts|conduit|conduits|cable|cables|telephone_duct|phone_line|service_line comes|come|came|run|runs|goes|go|pass|passes through|thru|across;
     going|driven inside through the? pipe|wall; drilled|driven|bored|pounded|screwed|nailed right|clean|straight? through the|our|this? pipe|wall|line;
     pipe|conduit|tube|rod|stake|post|bolt goes|runs|comes|passes|is|'s|was|stuck|driven|pushed|shoved? right|straight|clean? through ours|the_pipe|our_pipe|this_pipe|it|us|the_line|the_sewer; stake|post|rod|pole|spike|peg is|'s stuck|driven|pushed|hammered|pounded|knocked through|into;
     sticking|sticks|stuck|poking|pokes|poked|hanging|hangs|jutting|juts|jammed|punched|driven|shoved|stabbed|stubbed in|into|through|out|down;

@@ -12,7 +12,7 @@ export const mainConnection = {
   ends: 'main',
   role: 'opening',
   words: spoken`
-    street 's line; city 's pipe; street 's pipe;
+    street 's line; street 's pipe;
     alley|brick|council|township|village|borough|sanitary|authority sewer|main; sewer in|under the lane|avenue; main drain|line|pipe|sewer in|under the road|street|alley|avenue|lane;
     trunk sewer; city trunk; sewer in the road|street|alley|highway; main in the road|alley|street;
     city main; public main; public sewer; city sewer; municipal main; municipal sewer; sewer main; main sewer;

@@ -75,7 +75,6 @@ export const offsetJoint = {
         gives: { at: 9, inches: 0.75 },
       },
       { text: 'At 21 the joint is two inches off.', gives: { at: 21, inches: 2 } },
-      { text: 'The bell has ridden up at fourteen.', gives: { at: 14 } },
       { text: 'Ten feet, tiny step.', gives: { at: 10, degree: 'light' } },
       { text: "It's out by half an inch at twenty three.", gives: { at: 23, inches: 0.5 } },
       { text: 'Offset at nine feet, half an inch, no, three quarters.', gives: { at: 9, inches: 0.75 } },
@@ -99,6 +98,7 @@ export const offsetJoint = {
       'Watch your step by the tank lid.',
       'The pipe steps down to three inch at sixteen.',
     ],
+    notYet: [{ text: 'The bell has ridden up at fourteen.', gives: { at: 14 } }],
   },
   report: {
     meaning: 'The two ends at a joint do not line up, which makes a lip where paper and solids can catch.',
