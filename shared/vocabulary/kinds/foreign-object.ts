@@ -84,8 +84,10 @@ export const foreignObject = {
       'A hole about the size of a golf ball at thirty six.',
       'You can see the candle wax of it at nine feet.',
     ],
-    notYet: [{ text: 'At thirteen there is a little army man.', gives: { at: 13 } }],
-    notYet: [{ text: 'Kids put toys down there all the time.', gives: [] }],
+    notYet: [
+      { text: 'At thirteen there is a little army man.', gives: { at: 13 } },
+      { text: 'Kids put toys down there all the time.', gives: [] },
+    ],
   },
   report: {
     meaning: 'Something that does not belong there lies in the pipe and can catch paper and solids.',
