@@ -3,7 +3,6 @@ import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { ACROSS, type Claim, kindTakes, newClaim } from './claim.ts';
 import { farEnds, upstreamSigns } from './kind-roles.ts';
-import { readOrdinals } from './read-ordinals.ts';
 import { currentRun, focusedIn, furthestOf, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -145,8 +144,6 @@ export function readEllipsis(reading: Reading, sentence: Sentence, claims: reado
     readFixture(reading, sentence, claims) ??
     readFarEnd(reading, sentence, claims);
   if (again) return [again];
-  const told = readOrdinals(reading, sentence, claims);
-  if (told.length > 0) return told;
   const before = claims.at(-1);
   const last = reading.focus.findLast((item) => !item.isWithdrawn);
   const isFresh =

@@ -6,30 +6,34 @@ import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { setField } from './assign-attributes.ts';
 import { type Claim, kindTakes, newClaim } from './claim.ts';
+import { yieldingKinds } from './kind-roles.ts';
 import { LIKENESS, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How several of a kind are counted, before their name. */
 const counted = /\b(two|three|four|five|six|[2-6]|a couple|couple of|a pair of|several|a few|both|more)( \S+){0,2}$/;
-/** How one of them is spoken of. */
+/** How one of them is spoken of, and what goes on to place it. */
 const oneOfThem =
   /^(the |and |then |but )*(first|second|third|fourth|fifth|last|next|other|one|another)( one| of (them|those|these|the two))?(?= |$)/;
 const saysWhere =
-  /^(right |just |way |back |down |up )*('s|is|was|'re|sits?|lies|comes?|came|starts?|begins?|runs?|shows?|takes|carries|serves|enters|joins|ties|at|on|over|up|to|from|about|here|there|in)\b/;
-/** What all of them have by name is said of none of them by likeness. */
+  /^(right |just |way |back |down |up )*('s|is|was|'re|sits?|lies|comes?|came|starts?|begins?|runs?|goes|shows?|takes|picks|carries|serves|enters|joins|ties|at|on|off|over|up|to|from|about|here|there|in)\b/;
+/** The rule of a claim that has its kind from the announcement. */
 export const ONE_OF_SEVERAL = 'one of several';
 /** The first of them is told within so many sentences, and so is every other after it. */
-const NEXT_SENTENCES = 2;
+const TOLD_SENTENCES = 4;
 const LOOKED_AT_TOKENS = 5;
 
 /** Where in a sentence one of several is spoken of. */
 function heads(sentence: Sentence, tokens: readonly Token[]): number[] {
   const found: number[] = [];
+  const places = phrasesOf(sentence.phrases, 'distance');
   for (let at = sentence.from; at < sentence.to; at += 1) {
     const opens =
       at === sentence.from ||
       tokens[at - 1]?.breakAfter !== 'none' ||
-      /^(and|then|but)$/.test(tokens[at - 1]?.text ?? '');
+      /^(and|then|but)$/.test(tokens[at - 1]?.text ?? '') ||
+      // "The first at eighteen the second at twenty one": no pause was heard between them.
+      places.some(({ to }) => to === at);
     if (!opens || at < (found.at(-1) ?? -1) + 2) continue;
     const text = textOf(tokens, at, Math.min(sentence.to, at + LOOKED_AT_TOKENS));
     const head = oneOfThem.exec(text)?.[0];
@@ -41,10 +45,16 @@ function heads(sentence: Sentence, tokens: readonly Token[]): number[] {
   return found;
 }
 
+/** A name taken by likeness, or a description that fits what was announced ("and picks up the kitchen"), is no other thing. */
+const isOwnName = ({ kind, source, rule }: Pick<Claim, 'kind' | 'source' | 'rule'>): boolean =>
+  rule === LIKENESS || (source === 'sign' && yieldingKinds.has(kind));
+
+const namesOther = ({ phrases }: Sentence): boolean => phrasesOf(phrases, 'thing').some((thing) => !isOwnName(thing));
+
 /** Whether a sentence places one of several and names nothing itself. */
-const isOfList = (sentence: Sentence | undefined, tokens: readonly Token[]): boolean =>
-  sentence !== undefined &&
-  phrasesOf(sentence.phrases, 'thing').every(({ rule }) => rule === LIKENESS) &&
+const isOfList = (sentence: Sentence, tokens: readonly Token[]): boolean =>
+  !sentence.isQuestion &&
+  !namesOther(sentence) &&
   phrasesOf(sentence.phrases, 'distance').length > 0 &&
   heads(sentence, tokens).length > 0;
 
@@ -58,8 +68,10 @@ export function announcesList(reading: Reading, sentence: Sentence, claims: read
   const lead = textOf(tokens, Math.max(sentence.from, claim.from - LOOKED_AT_TOKENS), claim.from);
   // "Two branches" may be the name as a whole.
   if (!counted.test(lead) && !counted.test(textOf(tokens, claim.from, claim.from + 2))) return false;
-  const next = reading.sentences.slice(sentence.index + 1, sentence.index + 1 + NEXT_SENTENCES);
-  if (!next.some((other) => isOfList(other, tokens))) return false;
+  const next = reading.sentences
+    .slice(sentence.index + 1, sentence.index + 1 + TOLD_SENTENCES)
+    .find((other) => namesOther(other) || isOfList(other, tokens));
+  if (!next || namesOther(next)) return false;
   reading.listed = { claim, sentence: sentence.index, from: sentence.from, to: sentence.to };
   return true;
 }
@@ -69,12 +81,12 @@ export function readListed(reading: Reading, sentence: Sentence, claims: readonl
   const { listed } = reading;
   const { tokens } = reading.phrases;
   if (!listed || sentence.index === listed.sentence) return [];
-  if (
-    sentence.index - listed.sentence > NEXT_SENTENCES ||
-    claims.some(({ rule }) => rule !== LIKENESS) ||
-    !isOfList(sentence, tokens)
-  )
+  // Once another thing was named, "the next one" is one of those.
+  if (sentence.index - listed.sentence > TOLD_SENTENCES || !claims.every(isOwnName)) {
+    reading.listed = null;
     return [];
+  }
+  if (!isOfList(sentence, tokens)) return [];
   reading.listed = { ...listed, sentence: sentence.index };
   const starts = heads(sentence, tokens);
   const places = phrasesOf(sentence.phrases, 'distance');

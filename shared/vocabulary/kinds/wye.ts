@@ -47,6 +47,22 @@ export const wye = {
         gives: { at: 19, position: 'left' },
       },
       {
+        text: 'Two wyes. Nothing between them. The first picks up the kitchen at eighteen. The other goes to the laundry at twenty one.',
+        gives: [
+          { kind: 'wye', at: 18, serves: 'kitchen' },
+          { kind: 'wye', at: 21, serves: 'laundry' },
+        ],
+      },
+      {
+        text: 'Two wyes. The first at 18, the second at 21. A crack at 25. Another at 30.',
+        gives: [
+          { kind: 'wye', at: 18 },
+          { kind: 'wye', at: 21 },
+          { kind: 'crack', at: 25 },
+          { kind: 'crack', at: 30 },
+        ],
+      },
+      {
         text: 'Two wyes. The first is at 18, the second is at 21.',
         gives: [{ at: 18 }, { at: 21 }],
       },
