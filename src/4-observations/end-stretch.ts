@@ -2,9 +2,10 @@
 
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { kindTakes } from './claim.ts';
+import { reviveTentative } from './hold-tentative.ts';
 import { limitKinds, spotKinds } from './kind-roles.ts';
 import { placeOffers } from './offer-places.ts';
-import { type Item, ownFor, type Reading, type RunState, reviveTentative } from './reading.ts';
+import { type Item, ownFor, type Reading, type RunState } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { endingWords, endTold, tellsEnd } from './tell-ends.ts';
 

@@ -4,7 +4,8 @@ import type { Token } from '../3-phrases/token/token.ts';
 import { fieldOf, setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { speaksOfThing } from './follow-subject.ts';
-import { type FieldName, type Item, isPlaceGuessed, own, type Reading, reviveTentative } from './reading.ts';
+import { reviveTentative } from './hold-tentative.ts';
+import { type FieldName, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How many sentences an attribute may stand after the thing it is said of. */

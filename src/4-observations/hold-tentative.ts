@@ -4,7 +4,7 @@ import type { Claim } from './claim.ts';
 import { weakNeeds } from './kind-roles.ts';
 import { makeItem } from './make-item.ts';
 import type { Placing } from './placing.ts';
-import { currentRun, type Item, type Reading, reviveTentative } from './reading.ts';
+import { currentRun, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Keeps a thing that was only seen ("water ahead, sixteen") until a name, a size or an end makes it a finding. */
@@ -31,6 +31,19 @@ export function holdTentative(
   item.isWithdrawn = true;
   item.evidence.notes.push('only seen, not named');
   reading.tentative = { item, sentence: sentence.index };
+}
+
+/** What was only seen becomes a finding, and talk is about it. */
+export function reviveTentative(reading: Reading, sentence: number): Item | null {
+  const held = reading.tentative;
+  if (!held) return null;
+  held.item.isWithdrawn = false;
+  held.item.evidence.notes.push('named or measured later');
+  reading.focus = [held.item];
+  reading.focusSentence = sentence;
+  reading.lastValue = { item: held.item, field: 'at', sentence };
+  reading.tentative = null;
+  return held.item;
 }
 
 /** The name comes: "so that's our belly". */

@@ -157,9 +157,9 @@ export interface Reading {
   latest: Item | null;
   /** The last value given, so that "no, thirty nine" knows what it replaces. */
   lastValue: { item: Item; field: FieldName | 'at'; sentence: number } | null;
-  /** A value that was called wrong, waiting for the one that stands for it. */
   /** Values that were said and that nothing took. */
   readonly unclaimed: Map<Phrase, Sentence>;
+  /** A value that was called wrong, waiting for the one that stands for it. */
   wrongValue: { item: Item; old: Phrase; sentence: number } | null;
   /** A yes-or-no question about a thing, waiting for its answer. */
   asked: { kind: KindName; item: Item | null; sentence: number }[];
@@ -180,8 +180,7 @@ export interface Reading {
   /** Several of a kind, announced and placed one by one, and the sentence that last spoke of them. */
   listed: { readonly claim: Claim; readonly sentence: number; readonly from: number; readonly to: number } | null;
   /** What had its place corrected from afar, and the last sentence of that talk. */
-  recalled: Item | null;
-  recalledUntil: number;
+  recalled: { readonly item: Item; readonly until: number } | null;
   /** Where the talk draws to its close. */
   readonly ending: Ending;
 }
@@ -243,7 +242,6 @@ export function startReading(
     denialHeading: -2,
     listed: null,
     recalled: null,
-    recalledUntil: -1,
     ending,
   };
 }
@@ -281,19 +279,6 @@ export const liveItems = (reading: Reading, run: number): Item[] =>
 /** The last of what talk is about, in a run. */
 export const focusedIn = ({ focus }: Reading, run: RunState | null): Item | undefined =>
   focus.findLast((item) => !item.isWithdrawn && item.run === run?.n);
-
-/** What was only seen becomes a finding, and talk is about it. */
-export function reviveTentative(reading: Reading, sentence: number): Item | null {
-  const held = reading.tentative;
-  if (!held) return null;
-  held.item.isWithdrawn = false;
-  held.item.evidence.notes.push('named or measured later');
-  reading.focus = [held.item];
-  reading.focusSentence = sentence;
-  reading.lastValue = { item: held.item, field: 'at', sentence };
-  reading.tentative = null;
-  return held.item;
-}
 
 /** Gives a sentence to an item; a later one is another mention of it. */
 export function ownFor(reading: Reading, sentence: Sentence, item: Item): void {

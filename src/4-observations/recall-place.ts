@@ -47,10 +47,10 @@ interface Recall {
 
 /** Puts the new number in the place of the old one where a sentence goes back to it; returns whether it did. */
 export function recallPlace(reading: Reading, sentence: Sentence): boolean {
-  if (sentence.index <= reading.recalledUntil) {
-    const item = reading.recalled?.isWithdrawn === false ? reading.recalled : null;
-    if (item) ownFor(reading, sentence, item);
-    return item !== null;
+  const { recalled } = reading;
+  if (recalled && sentence.index <= recalled.until) {
+    if (!recalled.item.isWithdrawn) ownFor(reading, sentence, recalled.item);
+    return !recalled.item.isWithdrawn;
   }
   const kept = keptPlace(reading, sentence);
   if (kept) {
@@ -79,8 +79,7 @@ export function recallPlace(reading: Reading, sentence: Sentence): boolean {
       });
   }
   const { item, field } = recall.olds[0]!;
-  reading.recalled = item;
-  reading.recalledUntil = recall.until;
+  reading.recalled = { item, until: recall.until };
   reading.lastValue = { item, field, sentence: sentence.index };
   reading.focus = recall.olds.map((old) => old.item);
   reading.focusSentence = recall.until;
