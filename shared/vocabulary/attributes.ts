@@ -23,6 +23,9 @@ export const attributeNames = [
   'angleDeg',
 ] as const;
 
+/** The hour of each side of the round that has one. */
+export const hourOfPosition: Readonly<Partial<Record<string, number>>> = { top: 12, right: 3, bottom: 6, left: 9 };
+
 export type Position = (typeof positions)[number];
 export type Degree = (typeof degrees)[number];
 export type Direction = (typeof directions)[number];

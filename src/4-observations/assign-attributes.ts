@@ -5,6 +5,7 @@ import { type Token, textOf } from '../3-phrases/token/token.ts';
 import { type Claim, kindTakes } from './claim.ts';
 import { sidewaysKinds } from './kind-roles.ts';
 import { isBreakBetween, tokenGap } from './name-things.ts';
+import { fieldOf } from './phrase-value.ts';
 import type { Fields } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { idleServices } from './serves-words.ts';
@@ -68,29 +69,6 @@ function isOfSubject(phrase: Phrase, claims: readonly Claim[], sentence: Sentenc
   // "It's on the left, the wye": the thing itself comes after.
   if (/^(position|clock)$/.test(phrase.family)) return isSubject && goesOn && phrase.to < sentence.to;
   return isSubject && (goesOn || (tokens[phrase.to - 1]?.breakAfter ?? 'stop') !== 'none') && phrase.to < sentence.to;
-}
-
-export function fieldOf(phrase: Phrase): keyof Fields | null {
-  switch (phrase.family) {
-    case 'position':
-      return 'position';
-    case 'clock':
-      return 'clock';
-    case 'degree':
-      return 'degree';
-    case 'share':
-      return 'percent';
-    case 'inches':
-      return 'inches';
-    case 'diameter':
-      return 'diameterIn';
-    case 'service':
-      return 'serves';
-    case 'angle':
-      return 'angleDeg';
-    default:
-      return null;
-  }
 }
 
 /** Words that bring in the next thing: what was said before them is of another. */

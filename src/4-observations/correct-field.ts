@@ -3,13 +3,14 @@
  * but I had the camera sideways. It comes in on the right.", "it wasn't a third, it was half". Which thing is meant shows in its
  * name, or in being the only one that was given the old value.
  */
+import { hourOfPosition } from '../../shared/vocabulary/attributes.ts';
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import { fieldOf, setField } from './assign-attributes.ts';
+import { setField } from './assign-attributes.ts';
 import { recordOld } from './give-attributes.ts';
 import { mentionAgain, SAME_FEET, withdrawItem } from './items.ts';
-import { sameSort, sameValue } from './read-corrections.ts';
+import { fieldOf, givenBy, sameSort, sameValue } from './phrase-value.ts';
 import { currentRun, emptyFields, type FieldName, type Item, isPlaceGuessed, type Reading } from './reading.ts';
 import { type Sentence, tellsOfOther } from './sentence.ts';
 
@@ -124,16 +125,14 @@ function valueField(item: Item, value: Phrase): FieldName | null {
   const { clock, position, ...rest } = trial;
   const { fields } = item;
   if (clock !== null || position !== null) {
-    const hour = clock ?? hours[position ?? ''] ?? null;
-    const known = fields.clock ?? hours[fields.position ?? ''] ?? null;
+    const hour = clock ?? hourOfPosition[position ?? ''] ?? null;
+    const known = fields.clock ?? hourOfPosition[fields.position ?? ''] ?? null;
     if (hour === null ? fields.position !== position : hour !== known) return null;
     return fields.clock === null ? 'position' : 'clock';
   }
   const entry = (Object.entries(rest) as [FieldName, unknown][]).find(([, given]) => given !== null);
   return entry && fields[entry[0]] === entry[1] ? entry[0] : null;
 }
-
-const hours: Readonly<Record<string, number>> = { top: 12, right: 3, bottom: 6, left: 9 };
 
 /** The things that were given a value, the likeliest last: those named, those placed there, or those talk is about. */
 function itemsWith(reading: Reading, sentence: Sentence, old: Phrase): Item[] {
@@ -172,7 +171,9 @@ function replace(reading: Reading, sentence: Sentence, item: Item, old: Phrase, 
   const field = fieldOf(by);
   if (field === null) return null;
   const isPlace = field === 'position' || field === 'clock';
-  const was = isPlace ? (item.fields.clock ?? item.fields.position) : (item.fields[field] ?? amountOf(old));
+  const was = isPlace
+    ? (item.fields.clock ?? item.fields.position)
+    : (item.fields[field] ?? givenBy(old)?.value ?? null);
   if (isPlace) {
     item.fields.position = null;
     item.fields.clock = null;
@@ -188,9 +189,6 @@ function replace(reading: Reading, sentence: Sentence, item: Item, old: Phrase, 
   reading.lastValue = { item, field, sentence: sentence.index };
   return item;
 }
-
-const amountOf = (phrase: Phrase): string | number | null =>
-  phrase.family === 'degree' ? phrase.degree : phrase.family === 'share' ? phrase.percent : null;
 
 /** "What was I saying. Oval. It was a third, not a quarter.": the name alone brought in nothing new. */
 function dropEcho(reading: Reading, sentence: Sentence, item: Item): void {

@@ -1,11 +1,11 @@
 /** Values that are named only to be ruled out: "on the right, not on the left", "I wouldn't call them heavy". */
 import type { Phrase } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
-import { replaceable, sameSort, sameValue } from './read-corrections.ts';
+import { isReplaceable, sameSort, sameValue } from './phrase-value.ts';
 import type { Sentence } from './sentence.ts';
 
 export function findDeniedValues(sentence: Sentence, tokens: readonly Token[]): Phrase[] {
-  const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
+  const values = sentence.phrases.filter(isReplaceable);
   const denied = values.filter((value) => {
     const lead = textOf(tokens, Math.max(sentence.from, value.from - 4), value.from);
     const isDenied =

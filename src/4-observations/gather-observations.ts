@@ -12,7 +12,6 @@
 
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
-import { fieldOf } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
 import { correctField } from './correct-field.ts';
 import { findDeniedValues } from './denied-values.ts';
@@ -24,6 +23,7 @@ import { openingKinds, placelessKinds } from './kind-roles.ts';
 import { doubtLast } from './later-doubt.ts';
 import { needsRun } from './needs-run.ts';
 import { openingCorrection } from './opening-correction.ts';
+import { fieldOf } from './phrase-value.ts';
 import { readPipeAhead } from './pipe-ahead.ts';
 import { planPlaces } from './plan-places.ts';
 import { advance, dropFarPlaces, noteLandmarks, resumeOutward } from './read-camera-state.ts';

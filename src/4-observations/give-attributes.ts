@@ -1,10 +1,11 @@
 /** Sizes, sides, shares and degrees said in a sentence of their own: they belong to what was named before. */
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { fieldOf, setField } from './assign-attributes.ts';
+import { setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { speaksOfThing } from './follow-subject.ts';
 import { reviveTentative } from './hold-tentative.ts';
+import { fieldOf, givenBy } from './phrase-value.ts';
 import { type FieldName, type Item, isPlaceGuessed, own, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -85,7 +86,8 @@ export function giveAttributes(
       reading.focusSentence >= sentence.index - 2;
     if (old !== null && !isCorrected) {
       // Which of the two is meant is for the inspector to see.
-      if (old !== said(phrase)) item.evidence.notes.push(`later said ${field} ${String(said(phrase))}`);
+      const said = givenBy(phrase)?.value ?? null;
+      if (old !== said) item.evidence.notes.push(`later said ${field} ${said}`);
       continue;
     }
     if (field === 'position' && item.fields.clock !== null) item.fields.clock = null;
@@ -107,29 +109,6 @@ export function giveAttributes(
 /** A second look gives the value anew: "now that I'm on it, three quarters", "worse than I thought, call it heavy". */
 const revises =
   /\b(now that (i|we)|up close|closer up|(more|better|bigger|worse|heavier|lighter|less|smaller) than (i|we) (thought|said|figured)|on (a )?(second|closer|better) look|looking (again|closer)|that 's more like)\b/;
-
-/** The value a phrase gives. */
-function said(phrase: Phrase): string | number | null {
-  switch (phrase.family) {
-    case 'position':
-      return phrase.position;
-    case 'clock':
-      return phrase.hour;
-    case 'degree':
-      return phrase.degree;
-    case 'share':
-      return phrase.percent;
-    case 'inches':
-    case 'diameter':
-      return phrase.inches;
-    case 'service':
-      return phrase.service;
-    case 'angle':
-      return phrase.degrees;
-    default:
-      return null;
-  }
-}
 
 const opensWithPronoun =
   /^((and|so|but|yeah|oh|well|okay|now) )*(it|they|that|this|those|these) ?('s|is|are|'re|was|were)\b/;

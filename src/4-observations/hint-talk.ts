@@ -13,6 +13,7 @@ import type { Token } from '../3-phrases/token/token.ts';
 import { heardBetween } from './account.ts';
 import { assertClaim } from './assert-claim.ts';
 import type { Claim } from './claim.ts';
+import { givenBy } from './phrase-value.ts';
 import { readClaims } from './read-claims.ts';
 import type { Fields } from './reading.ts';
 import { cutSentences, type Sentence } from './sentence.ts';
@@ -215,28 +216,16 @@ function valuesOf(phrase: Phrase): ValueHint[] {
         ...single.map((value) => ({ field: 'distance' as const, value })),
       ];
     }
-    case 'position':
-      return [{ field: 'position', value: phrase.position }];
-    case 'clock':
-      return [{ field: 'clock', value: phrase.hour }];
-    case 'degree':
-      return [{ field: 'degree', value: phrase.degree }];
     case 'share':
       // A bare "half" may be half the pipe or half an inch.
       return [
         { field: 'percent', value: phrase.percent },
         ...(phrase.isBare ? [{ field: 'inches' as const, value: phrase.percent / 100 }] : []),
       ];
-    case 'inches':
-      return [{ field: 'inches', value: phrase.inches }];
-    case 'diameter':
-      return [{ field: 'diameterIn', value: phrase.inches }];
-    case 'service':
-      return [{ field: 'serves', value: phrase.service }];
-    case 'angle':
-      return [{ field: 'angleDeg', value: phrase.degrees }];
-    default:
-      return [];
+    default: {
+      const given = givenBy(phrase);
+      return given === null ? [] : [given];
+    }
   }
 }
 

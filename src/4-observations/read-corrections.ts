@@ -7,6 +7,7 @@
 import { readNumber } from '../3-phrases/number/read-number.ts';
 import { type Phrase, type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
+import { isReplaceable, sameSort, sameValue } from './phrase-value.ts';
 import type { Sentence } from './sentence.ts';
 
 /** How far apart, in tokens, a value and its replacement may stand round a weak cue. */
@@ -24,41 +25,9 @@ export interface Replacement {
   readonly isRunOn?: boolean;
 }
 
-export const sameSort = (a: Phrase, b: Phrase): boolean =>
-  a.family === b.family ||
-  (a.family === 'position' && b.family === 'clock') ||
-  (a.family === 'clock' && b.family === 'position');
-
-export const replaceable = new Set<Phrase['family']>([
-  'distance',
-  'position',
-  'clock',
-  'degree',
-  'share',
-  'inches',
-  'diameter',
-  'angle',
-  'service',
-  'material',
-]);
-
-export const sameValue = (a: Phrase, b: Phrase): boolean => {
-  if (a.family === 'distance' && b.family === 'distance')
-    return a.distance.feet === b.distance.feet && a.distance.toFeet === b.distance.toFeet;
-  if (a.family === 'position' && b.family === 'position') return a.position === b.position;
-  if (a.family === 'degree' && b.family === 'degree') return a.degree === b.degree;
-  if (a.family === 'share' && b.family === 'share') return a.percent === b.percent;
-  if (a.family === 'inches' && b.family === 'inches') return a.inches === b.inches;
-  if (a.family === 'material' && b.family === 'material') return a.material === b.material;
-  if (a.family === 'service' && b.family === 'service') return a.service === b.service;
-  if (a.family === 'clock' && b.family === 'clock') return a.hour === b.hour;
-  if (a.family === 'diameter' && b.family === 'diameter') return a.inches === b.inches;
-  return false;
-};
-
 /** Pairs of values inside one sentence of which the second replaces the first. */
 export function findReplacements(sentence: Sentence, tokens: readonly Token[]): Replacement[] {
-  const values = sentence.phrases.filter((phrase) => replaceable.has(phrase.family));
+  const values = sentence.phrases.filter(isReplaceable);
   const cues = phrasesOf(sentence.phrases, 'correction').filter(
     (phrase) => phrase.cue.act === 'replace' || phrase.rule.startsWith('scratch that'),
   );

@@ -4,10 +4,11 @@
  */
 import { type PhraseOf, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
-import { fieldOf, setField } from './assign-attributes.ts';
+import { setField } from './assign-attributes.ts';
 import type { Claim } from './claim.ts';
 import { kindTakes } from './claim.ts';
 import { placelessKinds } from './kind-roles.ts';
+import { fieldOf } from './phrase-value.ts';
 import type { Sentence } from './sentence.ts';
 
 type Place = PhraseOf<'distance'>;

@@ -3,9 +3,10 @@
  * inspector should look.
  */
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
-import { fieldOf, setField } from './assign-attributes.ts';
+import { setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
 import { speaksOfThing } from './follow-subject.ts';
+import { fieldOf } from './phrase-value.ts';
 import { emptyFields, type FieldName, type Item, type Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 

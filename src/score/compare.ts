@@ -6,7 +6,7 @@
  * inspector would sign without having been warned.
  */
 import type { Draft, Observation } from '../../shared/schemas/draft.ts';
-import { type AttributeName, attributeNames } from '../../shared/vocabulary/attributes.ts';
+import { type AttributeName, attributeNames, hourOfPosition } from '../../shared/vocabulary/attributes.ts';
 import type { Gold, GoldObservation } from './gold.ts';
 
 const within = { feet: 0.25, percent: 5, inches: 0.26, seconds: 1 } as const;
@@ -18,9 +18,6 @@ const fields = ['status', 'place', ...compared] as readonly Field[];
 type Field = 'status' | 'place' | Exclude<AttributeName, (typeof placeNames)[number]>;
 type Value = string | number | null;
 type Either = GoldObservation | Observation;
-
-// A side named as top, bottom, left or right is the same as its hour.
-const hourOfPosition: Readonly<Record<string, number>> = { top: 12, bottom: 6, right: 3, left: 9 };
 
 export interface Counts {
   gold: number;
