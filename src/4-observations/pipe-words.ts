@@ -24,7 +24,7 @@ export const NEAR_TOKENS = 12;
 export type MaterialPhrase = PhraseOf<'material'>;
 
 const partOf =
-  /\b(end|chunk|bit|shard|edge|lip|part|half|remains|stub|tail|corner|lump|sliver|fragment|kind|lot|lots) of (a|an|the|some|old|that|this|our|their|your|\d+|inch| )*$/;
+  /\b(end|chunk|bit|shard|edge|lip|part|half|remains|stub|tail|corner|lump|sliver|fragment|kind|lot|lots) of (a|an|the|some|old|that|this|our|their|your|\d|inch| )*$/;
 
 /** Whether a material is the pipe's and not that of a fitting or of pieces of it. */
 export function namesPipe(reading: Reading, phrase: MaterialPhrase): boolean {

@@ -12,7 +12,7 @@ const groupOf = new Map<string, string>(kinds.map((kind) => [kind.name, kind.gro
 const isSameGroup = (a: string, b: string): boolean => groupOf.get(a) === groupOf.get(b);
 
 const leadsIn =
-  /^((it|that|this|they|those|these|i|we|you) )?(('s|is|are|'re|was|'d|would|should|meant|mean|say|call|called|make|be|have|been|it|that|this|really|actually|more|like|of|just|see|so|rather|better|no|sorry|well|wait|a|an|the|small|little|it's) ?)*$/;
+  /^((it|that|this|they|those|these|i|we|you) )?(('s|is|are|'re|was|'d|would|should|meant|mean|say|call|called|make|be|have|been|it|that|this|really|actually|more|like|of|just|see|so|rather|better|no|sorry|well|wait|a|an|the|small|little) ?)*$/;
 /** Cues that replace a name; "or" and "hang on" do not. */
 const replaces =
   /^(no|nope|nah|sorry|i mean|i meant|actually|rather|or rather|wait|no wait|wait no|correction|make that|make it|no sorry|i should say|my mistake|call it|let 's call it|excuse me|i misspoke|i stand corrected|(?:scratch|strike|forget|scrap|cancel|never mind|nevermind) (?:that|it)|on second (?:look|thought)|no , wait|wait , no|should say|should be|no hold on|no , sorry)$/;
