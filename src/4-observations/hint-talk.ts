@@ -7,6 +7,7 @@ import type { FindingHint, TalkHint, ValueHint } from '../../shared/schemas/hint
 import type { Words } from '../../shared/schemas/word.ts';
 import type { AttributeName } from '../../shared/vocabulary/attributes.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
+import { numbersWithin } from '../3-phrases/number/numbers-within.ts';
 import type { NumberPhrase } from '../3-phrases/number/read-number.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Token } from '../3-phrases/token/token.ts';
@@ -170,10 +171,8 @@ function hintUnnamed(
 
 function hintValues(sentence: Sentence, tokens: readonly Token[], numbers: readonly NumberPhrase[]): ValueHint[] {
   const used = sentence.phrases.filter((phrase) => phrase.family !== 'thing' && valuesOf(phrase).length > 0);
-  const unused = numbers.filter(
+  const unused = numbersWithin(numbers, sentence.from, sentence.to).filter(
     (number) =>
-      number.from >= sentence.from &&
-      number.to <= sentence.to &&
       // "The first one", "no one": a lone small word is hardly ever a measure.
       (number.value > 1 || /\d/.test(tokens[number.from]?.text ?? '')) &&
       !used.some((phrase) => phrase.from < number.to && number.from < phrase.to),

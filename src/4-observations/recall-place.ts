@@ -3,6 +3,7 @@
  * number tells which thing is meant and which end of it; what is named beside it tells when several lie there. The new number may
  * come some sentences later ("I said fifteen, but the cable had slack in it. Seventeen is the true number.").
  */
+import { numbersWithin } from '../3-phrases/number/numbers-within.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { confusable } from './check-track.ts';
@@ -276,9 +277,7 @@ function placeNumbers(reading: Reading, sentence: Sentence): Said[] {
         phrase.from <= from &&
         phrase.to >= to,
     );
-  return reading.phrases.numbers
-    .filter((number) => number.from >= sentence.from && number.to <= sentence.to && !isOther(number))
-    .map(({ from, to, value }) => ({ from, to, value }));
+  return numbersWithin(reading.phrases.numbers, sentence.from, sentence.to).filter((number) => !isOther(number));
 }
 
 /** A sentence with O for a number that was given before and N for every other. */

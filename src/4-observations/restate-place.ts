@@ -2,6 +2,7 @@
  * Numbers said anew without a word of correction: "At three. Four. It's four feet.", "Twelve, really.", "Put down twenty for
  * that.", "I said twenty, that's twenty two." The one said last stands, and most of them are left for the inspector to see.
  */
+import { numbersWithin } from '../3-phrases/number/numbers-within.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { confusable } from './check-track.ts';
@@ -77,7 +78,7 @@ export function disownsPlace(reading: Reading, sentence: Sentence): boolean {
   const last = reading.lastValue;
   if (!last || sentence.index - last.sentence > SENTENCES || sentence.to - sentence.from > DISOWN_TOKENS) return false;
   if (!denies.test(sentence.text) || sentence.phrases.some((phrase) => phrase.family === 'thing')) return false;
-  const number = reading.phrases.numbers.find((other) => other.from >= sentence.from && other.to <= sentence.to);
+  const number = numbersWithin(reading.phrases.numbers, sentence.from, sentence.to)[0];
   if (!number || !namesNumber(reading, sentence, last.item)) return false;
   const { tokens } = reading.phrases;
   const text = [textOf(tokens, sentence.from, number.from), 'N', textOf(tokens, number.to, sentence.to)].join(' ');
@@ -87,7 +88,7 @@ export function disownsPlace(reading: Reading, sentence: Sentence): boolean {
 /** The sentence with N for its last place. */
 const withNumber = (reading: Reading, sentence: Sentence, place: { from: number; to: number }): string => {
   const { tokens } = reading.phrases;
-  const number = reading.phrases.numbers.find((other) => other.from >= place.from && other.to <= place.to);
+  const number = numbersWithin(reading.phrases.numbers, place.from, place.to)[0];
   const to = number?.to ?? place.to;
   return [
     textOf(tokens, sentence.from, Math.max(sentence.from, number?.from ?? place.from)),
@@ -102,8 +103,8 @@ const withNumber = (reading: Reading, sentence: Sentence, place: { from: number;
 function withNumbers(reading: Reading, sentence: Sentence): string {
   const parts: string[] = [];
   let at = sentence.from;
-  for (const number of reading.phrases.numbers) {
-    if (number.from < at || number.to > sentence.to) continue;
+  for (const number of numbersWithin(reading.phrases.numbers, sentence.from, sentence.to)) {
+    if (number.from < at) continue;
     parts.push(textOf(reading.phrases.tokens, at, number.from), 'N');
     at = number.to;
   }
@@ -113,11 +114,8 @@ function withNumbers(reading: Reading, sentence: Sentence): string {
 
 /** Whether a sentence holds the number an item was placed by. */
 const namesNumber = (reading: Reading, sentence: Sentence, item: Item): boolean =>
-  reading.phrases.numbers.some(
-    (number) =>
-      number.from >= sentence.from &&
-      number.to <= sentence.to &&
-      (number.value === item.at || number.value === item.fields.to),
+  numbersWithin(reading.phrases.numbers, sentence.from, sentence.to).some(
+    ({ value }) => value === item.at || value === item.fields.to,
   );
 
 /** "Thirty one? Thirty one.": the same number again in the sentence beside it, and nothing else in either. */

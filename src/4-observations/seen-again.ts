@@ -18,7 +18,7 @@ const END_FEET = 0.5;
 /** The listed thing that a claim without a place points back to, or null. */
 export function pointedBackTo(reading: Reading, run: RunState, claim: Claim, sentence: Sentence): Item | null {
   if (claim.place !== null || claim.relative !== null || endKinds[claim.kind] !== undefined) return null;
-  if (limitKinds.has(claim.kind) || !isOver(reading, run, sentence) || !isNamedAsKnown(reading, claim, sentence))
+  if (limitKinds.has(claim.kind) || !isNamedAsKnown(reading, claim, sentence) || !isOver(reading, run, sentence))
     return null;
   const live = liveItems(reading, run.n).filter((item) => item.sentence < sentence.index);
   const same = live.filter((item) => item.kind === claim.kind);

@@ -53,7 +53,8 @@ export function withdraw(reading: Reading, sentence: Sentence, wasGoingOut: bool
     own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back' });
     return true;
   }
-  const cue = isWithdrawing(sentence) ?? struckByName(reading, sentence)?.cue ?? null;
+  const struck = struckByName(reading, sentence);
+  const cue = isWithdrawing(sentence) ?? struck?.cue ?? null;
   const run = currentRun(reading);
   if (!run || givesAnew(reading, sentence)) return false;
   if (!cue) return retracts(reading, sentence, focusedNow);
@@ -83,7 +84,6 @@ export function withdraw(reading: Reading, sentence: Sentence, wasGoingOut: bool
   )
     return false;
   let targets: Item[] = [];
-  const struck = struckByName(reading, sentence);
   const listed = struck?.item ?? listedItem(reading, cue);
   if (listed !== undefined) targets = listed === null ? [] : [listed];
   else if (/\b(both|all)\b/.test(sentence.text))
