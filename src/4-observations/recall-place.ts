@@ -5,10 +5,10 @@
  */
 import { numbersWithin } from '../3-phrases/number/numbers-within.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { textOf } from '../3-phrases/token/token.ts';
 import { confusable } from './check-track.ts';
 import { kindTakes } from './claim.ts';
 import { SAME_FEET } from './items.ts';
+import { letterNumbers } from './lettered-numbers.ts';
 import { placeOffers } from './offer-places.ts';
 import { currentRun, type Item, ownFor, type Reading } from './reading.ts';
 import {
@@ -281,14 +281,7 @@ function placeNumbers(reading: Reading, sentence: Sentence): Said[] {
 }
 
 /** A sentence with O for a number that was given before and N for every other. */
-function masked(reading: Reading, sentence: Sentence, numbers: readonly Said[], old: number): string {
-  const parts: string[] = [];
-  let at = sentence.from;
-  for (const number of numbers) {
-    if (number.from < at) continue;
-    parts.push(textOf(reading.phrases.tokens, at, number.from), Math.abs(number.value - old) <= SAME_FEET ? 'O' : 'N');
-    at = number.to;
-  }
-  parts.push(textOf(reading.phrases.tokens, at, sentence.to));
-  return parts.filter((part) => part !== '').join(' ');
-}
+const masked = (reading: Reading, sentence: Sentence, numbers: readonly Said[], old: number): string =>
+  letterNumbers(reading.phrases.tokens, sentence, numbers, ({ value }) =>
+    Math.abs(value - old) <= SAME_FEET ? 'O' : 'N',
+  );

@@ -4,8 +4,8 @@
  */
 import { numbersWithin } from '../3-phrases/number/numbers-within.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
-import { textOf } from '../3-phrases/token/token.ts';
 import { confusable } from './check-track.ts';
+import { letterNumbers } from './lettered-numbers.ts';
 import type { Item, Reading } from './reading.ts';
 import type { Sentence } from './sentence.ts';
 import { endTold } from './tell-ends.ts';
@@ -80,37 +80,22 @@ export function disownsPlace(reading: Reading, sentence: Sentence): boolean {
   if (!denies.test(sentence.text) || sentence.phrases.some((phrase) => phrase.family === 'thing')) return false;
   const number = numbersWithin(reading.phrases.numbers, sentence.from, sentence.to)[0];
   if (!number || !namesNumber(reading, sentence, last.item)) return false;
-  const { tokens } = reading.phrases;
-  const text = [textOf(tokens, sentence.from, number.from), 'N', textOf(tokens, number.to, sentence.to)].join(' ');
-  return disowns.test(text.trim());
+  return disowns.test(letterNumbers(reading.phrases.tokens, sentence, [number]));
 }
 
 /** The sentence with N for its last place. */
-const withNumber = (reading: Reading, sentence: Sentence, place: { from: number; to: number }): string => {
-  const { tokens } = reading.phrases;
-  const number = numbersWithin(reading.phrases.numbers, place.from, place.to)[0];
-  const to = number?.to ?? place.to;
-  return [
-    textOf(tokens, sentence.from, Math.max(sentence.from, number?.from ?? place.from)),
-    'N',
-    textOf(tokens, to, sentence.to),
-  ]
-    .filter((part) => part !== '')
-    .join(' ');
-};
+function withNumber(
+  { phrases: { tokens, numbers } }: Reading,
+  sentence: Sentence,
+  place: { from: number; to: number },
+): string {
+  const { from, to } = numbersWithin(numbers, place.from, place.to)[0] ?? place;
+  return letterNumbers(tokens, sentence, [{ from: Math.max(sentence.from, from), to }]);
+}
 
 /** The sentence with N for each of its numbers. */
-function withNumbers(reading: Reading, sentence: Sentence): string {
-  const parts: string[] = [];
-  let at = sentence.from;
-  for (const number of numbersWithin(reading.phrases.numbers, sentence.from, sentence.to)) {
-    if (number.from < at) continue;
-    parts.push(textOf(reading.phrases.tokens, at, number.from), 'N');
-    at = number.to;
-  }
-  parts.push(textOf(reading.phrases.tokens, at, sentence.to));
-  return parts.filter((part) => part !== '').join(' ');
-}
+const withNumbers = ({ phrases: { tokens, numbers } }: Reading, sentence: Sentence): string =>
+  letterNumbers(tokens, sentence, numbersWithin(numbers, sentence.from, sentence.to));
 
 /** Whether a sentence holds the number an item was placed by. */
 const namesNumber = (reading: Reading, sentence: Sentence, item: Item): boolean =>
