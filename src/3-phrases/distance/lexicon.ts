@@ -298,3 +298,51 @@ export const afterBarePlace: ReadonlySet<string> = new Set([
   'bang',
   'bingo',
 ]);
+
+/** After a number: so many more, counted from the last place. */
+export const moreAfter: readonly string[] = [
+  'more feet',
+  'more foot',
+  'more feet on',
+  'more and',
+  'more after',
+  'more past',
+  'more beyond',
+  'more on from',
+  'further on and',
+  'feet more',
+  'additional feet',
+];
+
+/** After a number: a little more than that. */
+export const changeAfter: readonly string[] = [
+  'and change',
+  'and some change',
+  'and a little change',
+  'something',
+  'and some',
+  'ish',
+  'or so',
+  'and a bit',
+  'and a hair',
+  'and a little',
+  'or thereabouts',
+  'point something',
+  'and something',
+];
+
+/** Before a number: how often something comes, or which of several it is. */
+export const rateBefore: readonly string[] = [
+  'every|each|first|last|next|some|another',
+  'about every',
+  'every couple',
+  'the first|last|next',
+  'a good',
+];
+
+/** Before a number: how long something lasts. */
+export const spanBefore: readonly string[] = [
+  'every|each|next|plus',
+  'the last|next',
+  'for about|maybe|roughly|around|nearly|almost|only|just',
+];

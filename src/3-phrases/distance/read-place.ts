@@ -9,7 +9,16 @@ import type { Token } from '../token/token.ts';
 import { endsAfter, isDepth, isOtherAmount, isPulledBack, isSizePair, isSizeStep, readInside } from './around-place.ts';
 import { goesOnUntil, isEndLed, isOtherEnd } from './end-words.ts';
 import { beginsAtStart } from './from-start.ts';
-import { afterBarePlace, counterBefore, endBefore, placeBefore } from './lexicon.ts';
+import {
+  afterBarePlace,
+  changeAfter,
+  counterBefore,
+  endBefore,
+  moreAfter,
+  placeBefore,
+  rateBefore,
+  spanBefore,
+} from './lexicon.ts';
 import { opensPlace, opensRange } from './opens-place.ts';
 import { readBareWay } from './read-bare-way.ts';
 import { another, isEndOfClause, readFeet, readRelative } from './read-feet.ts';
@@ -36,34 +45,8 @@ export interface Place {
   readonly respelled?: Respelling;
 }
 
-const moreFeet = phraseSet([
-  'more feet',
-  'more foot',
-  'more feet on',
-  'more and',
-  'more after',
-  'more past',
-  'more beyond',
-  'more on from',
-  'further on and',
-  'feet more',
-  'additional feet',
-]);
-export const change = phraseSet([
-  'and change',
-  'and some change',
-  'and a little change',
-  'something',
-  'and some',
-  'ish',
-  'or so',
-  'and a bit',
-  'and a hair',
-  'and a little',
-  'or thereabouts',
-  'point something',
-  'and something',
-]);
+const moreFeet = phraseSet(moreAfter);
+const change = phraseSet(changeAfter);
 const place = phraseSet(placeBefore);
 const firmPlace = phraseSet(
   placeBefore.filter((words) => /\bat\b|station|from|between|until|till|starting|starts|begin|mark/.test(words)),
@@ -71,18 +54,8 @@ const firmPlace = phraseSet(
 const counter = phraseSet(counterBefore);
 const end = phraseSet(endBefore);
 
-const rate = phraseSet([
-  'every|each|first|last|next|some|another',
-  'about every',
-  'every couple',
-  'the first|last|next',
-  'a good',
-]);
-const spanBefore = phraseSet([
-  'every|each|next|plus',
-  'the last|next',
-  'for about|maybe|roughly|around|nearly|almost|only|just',
-]);
+const rate = phraseSet(rateBefore);
+const span = phraseSet(spanBefore);
 
 interface PlaceContext {
   readonly tokens: readonly Token[];
@@ -128,7 +101,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
   }
   if (feet) {
     // "For about a foot in there I couldn't see": how long it lasts.
-    if (/^for /.test(phraseBefore(tokens, number.from, spanBefore)?.text ?? '')) return null;
+    if (/^for /.test(phraseBefore(tokens, number.from, span)?.text ?? '')) return null;
     // "Back up two feet": how far, not where.
     if (isPulledBack(tokens, number.from)) return null;
     const inside = readInside(tokens, feet.to);
@@ -165,7 +138,7 @@ export function readPlace(context: PlaceContext, number: NumberPhrase): Place | 
         isEnd: false,
         ...respelling,
       };
-    if (!relative && phraseBefore(tokens, number.from, spanBefore)) return null;
+    if (!relative && phraseBefore(tokens, number.from, span)) return null;
     if (!relative && number.isVague) return null;
     if (!relative && number.isFraction) return null;
     const value = /change/.test(tokens[feet.to - 1]?.text ?? '') ? Math.floor(feet.feet) : feet.feet;

@@ -4,8 +4,9 @@
  * It gives the value and the tokens it took; what the number is for is decided by the families that use it.
  * Published number grammars stop short of these forms or fail silently on them, so this one is ours.
  */
-import type { Token } from '../token/token.ts';
 import { fractionParts, misheardOnes, noughts, ones, teens, tens } from './lexicon.ts';
+import { type NumberPart, runsOn, type Tokens, text } from './number-part.ts';
+import { readFraction } from './read-fraction.ts';
 
 export interface NumberPhrase {
   readonly from: number;
@@ -21,19 +22,7 @@ export interface NumberPhrase {
   readonly respelled?: { readonly heard: string; readonly taken: string };
 }
 
-interface Partial {
-  readonly value: number;
-  readonly to: number;
-  readonly isFourFigure?: boolean;
-}
-
-type Tokens = readonly Token[];
-
-const text = (tokens: Tokens, index: number): string => tokens[index]?.text ?? '';
-/** Whether the token before `index` runs on into it. */
-const runsOn = (tokens: Tokens, index: number): boolean => index > 0 && tokens[index - 1]?.breakAfter === 'none';
-
-function readTwoFigures(tokens: Tokens, at: number): Partial | null {
+function readTwoFigures(tokens: Tokens, at: number): NumberPart | null {
   const word = text(tokens, at);
   const teen = teens.get(word);
   if (teen !== undefined) return { value: teen, to: at + 1 };
@@ -43,14 +32,14 @@ function readTwoFigures(tokens: Tokens, at: number): Partial | null {
   return one === undefined ? { value: ten, to: at + 1 } : { value: ten + one, to: at + 2 };
 }
 
-function readBelowHundred(tokens: Tokens, at: number): Partial | null {
+function readBelowHundred(tokens: Tokens, at: number): NumberPart | null {
   const two = readTwoFigures(tokens, at);
   if (two) return two;
   const one = ones.get(text(tokens, at));
   return one === undefined ? null : { value: one, to: at + 1 };
 }
 
-function readHundreds(tokens: Tokens, at: number): Partial | null {
+function readHundreds(tokens: Tokens, at: number): NumberPart | null {
   const counted = ones.get(text(tokens, at));
   const isArticle = text(tokens, at) === 'a';
   const hundredAt = counted !== undefined || isArticle ? at + 1 : at;
@@ -65,10 +54,10 @@ function readHundreds(tokens: Tokens, at: number): Partial | null {
   return rest ? { value: base + rest.value, to: rest.to } : { value: base, to: hundredAt + 1 };
 }
 
-function readWords(tokens: Tokens, at: number): Partial | null {
+function readWords(tokens: Tokens, at: number): NumberPart | null {
   if (text(tokens, at) === 'zero') return { value: 0, to: at + 1 };
   // "Nought point six"; alone the word may be an "oh".
-  const none: Partial = { value: 0, to: at + 1 };
+  const none: NumberPart = { value: 0, to: at + 1 };
   if (noughts.has(text(tokens, at)) && readDecimals(tokens, none)) return none;
   const hundreds = readHundreds(tokens, at);
   if (hundreds) return hundreds;
@@ -97,7 +86,7 @@ function readWords(tokens: Tokens, at: number): Partial | null {
   return first;
 }
 
-function readDigits(tokens: Tokens, at: number): Partial | null {
+function readDigits(tokens: Tokens, at: number): NumberPart | null {
   const word = text(tokens, at);
   const station = /^(\d{1,2})\+(\d{2}(?:\.\d+)?)$/.exec(word);
   if (station) return { value: Number(station[1]) * 100 + Number(station[2]), to: at + 1 };
@@ -111,11 +100,11 @@ function readDigits(tokens: Tokens, at: number): Partial | null {
   return { value: Number(word), to: at + 1, isFourFigure: /^\d{4,}$/.test(word) };
 }
 
-function readDecimals(tokens: Tokens, whole: Partial): Partial | null {
+function readDecimals(tokens: Tokens, whole: NumberPart): NumberPart | null {
   return runsOn(tokens, whole.to) ? readAfterPoint(tokens, whole) : null;
 }
 
-function readAfterPoint(tokens: Tokens, whole: Partial): Partial | null {
+function readAfterPoint(tokens: Tokens, whole: NumberPart): NumberPart | null {
   if (text(tokens, whole.to) !== 'point') return null;
   let digits = '';
   let at = whole.to + 1;
@@ -135,48 +124,7 @@ function readAfterPoint(tokens: Tokens, whole: Partial): Partial | null {
   return digits === '' ? null : { value: Number(`${whole.value}.${digits}`), to: at };
 }
 
-/** "Third of the pipe.", "Eighth of an inch.": the article is left out. */
-const partOf = /^of (an inch|the (pipe|bore|line|opening|diameter|way)$)/;
-
-const opensClause = (tokens: Tokens, at: number): boolean =>
-  at === 0 || !runsOn(tokens, at) || /^(about|maybe|roughly)$/.test(text(tokens, at - 1));
-
-/** "halfway up the pipe", "about halfway up". */
-function readHalfway(tokens: Tokens, at: number): Partial | null {
-  if (text(tokens, at + 1) !== 'up' || !runsOn(tokens, at + 1)) return null;
-  if (tokens[at + 2] === undefined || !runsOn(tokens, at + 2)) return { value: 1 / 2, to: at + 2 };
-  const isBore = text(tokens, at + 2) === 'the' && /^(pipe|lens|wall|bore|sides?)$/.test(text(tokens, at + 3));
-  return isBore ? { value: 1 / 2, to: at + 1 } : null;
-}
-
-/** "half", "a half", "one quarter", "three quarters", "3/4", without a whole number before. */
-function readFraction(tokens: Tokens, at: number): Partial | null {
-  const printed = /^(\d+)\/(\d+)$/.exec(text(tokens, at));
-  if (printed?.[1] && printed[2] && Number(printed[2]) !== 0)
-    return { value: Number(printed[1]) / Number(printed[2]), to: at + 1 };
-  // "2 and a 1/2".
-  const isPrintedAfter =
-    text(tokens, at) === 'a' && runsOn(tokens, at + 1) && /^\d+\/[1-9]\d*$/.test(text(tokens, at + 1));
-  if (isPrintedAfter) return readFraction(tokens, at + 1);
-  const alone = fractionParts.get(text(tokens, at));
-  if (alone?.standsAlone) return { value: alone.worth, to: at + 1 };
-  const word = text(tokens, at);
-  if (word === 'halfway') return readHalfway(tokens, at);
-  if (alone && opensClause(tokens, at) && partOf.test([1, 2, 3].map((next) => text(tokens, at + next)).join(' ')))
-    return { value: alone.worth, to: at + 1 };
-  const count =
-    word === 'a' || word === 'an' || word === '1'
-      ? 1
-      : (ones.get(word) ?? (/^[2-9]$/.test(word) ? Number(word) : undefined));
-  // "a good third", "a solid quarter".
-  const partAt =
-    count === 1 && /^(good|solid|full|strong|healthy|bare|scant|decent)$/.test(text(tokens, at + 1)) ? at + 2 : at + 1;
-  const part = fractionParts.get(text(tokens, partAt));
-  if (count === undefined || part === undefined || !runsOn(tokens, at + 1) || !runsOn(tokens, partAt)) return null;
-  return count * part.worth < 1 ? { value: count * part.worth, to: partAt + 1 } : null;
-}
-
-function readTail(tokens: Tokens, whole: Partial): Partial | null {
+function readTail(tokens: Tokens, whole: NumberPart): NumberPart | null {
   const direct =
     runsOn(tokens, whole.to) && /^\d+\/\d+$/.test(text(tokens, whole.to)) ? readFraction(tokens, whole.to) : null;
   if (direct) return { value: whole.value + direct.value, to: direct.to };
@@ -212,7 +160,7 @@ function readMisheardTail(tokens: Tokens, at: number): NumberPhrase | null {
 }
 
 /** "fifty two five": the tenths read aloud, believed only where a unit or a break follows. */
-function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
+function readSpokenTenths(tokens: Tokens, whole: NumberPart): NumberPart | null {
   const tenths = readBelowTen(tokens, whole.to)?.value;
   if (tenths === undefined || whole.value < 10 || whole.value % 1 !== 0) return null;
   // "12 4 feet" is two readings; "52 five" and "fifty two five" are one.
@@ -223,7 +171,7 @@ function readSpokenTenths(tokens: Tokens, whole: Partial): Partial | null {
 }
 
 /** "Station one plus sixty four", "at one plus oh five": hundreds of feet, and feet, which are always two figures. */
-function readStation(tokens: Tokens, at: number): Partial | null {
+function readStation(tokens: Tokens, at: number): NumberPart | null {
   const hundreds = noughts.has(text(tokens, at))
     ? { value: 0, to: at + 1 }
     : (readDigits(tokens, at) ?? readWords(tokens, at));
@@ -244,7 +192,7 @@ function readStation(tokens: Tokens, at: number): Partial | null {
 
 const moreWords = /^(more|further|farther|additional|on|years?|bucks|dollars)$/;
 
-function readBelowTen(tokens: Tokens, at: number): Partial | null {
+function readBelowTen(tokens: Tokens, at: number): NumberPart | null {
   const printed = /^\d$/.test(text(tokens, at)) ? Number(text(tokens, at)) : undefined;
   const value = ones.get(text(tokens, at)) ?? printed;
   return value === undefined || !runsOn(tokens, at) ? null : { value, to: at + 1 };
@@ -255,7 +203,7 @@ const unitAfter = (tokens: Tokens, at: number): string =>
 
 /** Reads the number that starts at token `at`, or gives null. */
 export function readNumber(tokens: Tokens, at: number): NumberPhrase | null {
-  const phrase = (part: Partial, more: { isFraction?: boolean; isVague?: boolean } = {}): NumberPhrase => ({
+  const phrase = (part: NumberPart, more: { isFraction?: boolean; isVague?: boolean } = {}): NumberPhrase => ({
     from: at,
     to: part.to,
     value: part.value,
