@@ -3,8 +3,9 @@
  * Sentences for a buyer are the report's own work.
  */
 import type { Observation } from '../schemas/draft.ts';
+import type { AttributeName } from '../vocabulary/attributes.ts';
 import { kinds } from '../vocabulary/kinds/index.ts';
-import { type MaterialName, materials } from '../vocabulary/materials.ts';
+import { materials } from '../vocabulary/materials.ts';
 import { services } from '../vocabulary/services.ts';
 
 export type Unit = 'ft' | 'm';
@@ -42,19 +43,44 @@ export function shortDetails(observation: Observation): string {
         ? `to ${materialTitle(o.toMaterial)}`
         : o.fromMaterial !== null && `from ${materialTitle(o.fromMaterial)}`;
   const clock = o.clock !== null && `${o.clock}${o.clockTo ? ` to ${o.clockTo}` : ''} o'clock`;
+  const said = (name: AttributeName) => o[name] !== null && shortValue(name, o[name]);
   const parts = [
-    o.material !== null && materialTitle(o.material),
-    o.diameterIn !== null && `${shortNumber(o.diameterIn)} in`,
+    said('material'),
+    said('diameterIn'),
     change,
     clock,
-    o.position?.replace('-', ' '),
-    o.degree,
-    o.percent !== null && `${shortNumber(o.percent)} %`,
-    o.inches !== null && `${shortNumber(o.inches)} in`,
-    o.angleDeg !== null && `${shortNumber(o.angleDeg)}°`,
-    o.serves !== null && (services.find((service) => service.name === o.serves)?.title ?? o.serves),
+    said('position'),
+    said('degree'),
+    said('percent'),
+    said('inches'),
+    said('angleDeg'),
+    said('serves'),
   ];
   return parts.filter(Boolean).join(', ');
+}
+
+/** One value by itself: "25 %", "10 o'clock", "all around". */
+export function shortValue(name: AttributeName, value: string | number): string {
+  const number = typeof value === 'number' ? shortNumber(value) : value;
+  switch (name) {
+    case 'clock':
+      return `${number} o'clock`;
+    case 'percent':
+      return `${number} %`;
+    case 'inches':
+    case 'diameterIn':
+      return `${number} in`;
+    case 'angleDeg':
+      return `${number}°`;
+    case 'position':
+      return number.replace('-', ' ');
+    case 'material':
+      return materialTitle(number);
+    case 'serves':
+      return services.find((service) => service.name === value)?.title ?? number;
+    default:
+      return number;
+  }
 }
 
 /** A moment of the recording: "1:05", "1:02:05". */
@@ -66,6 +92,6 @@ export function shortTime(seconds: number): string {
   return hours > 0 ? `${hours}:${two(minutes)}:${two(whole % 60)}` : `${minutes}:${two(whole % 60)}`;
 }
 
-function materialTitle(name: MaterialName): string {
+function materialTitle(name: string): string {
   return materials.find((material) => material.name === name)?.title ?? name;
 }

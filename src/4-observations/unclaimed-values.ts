@@ -2,6 +2,7 @@
  * Sides, sizes and amounts that were said beside a thing and that nothing took: what was read of the thing may lack them, and the
  * inspector should look.
  */
+import { shortValue } from '../../shared/wording/short.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { kindTakes } from './claim.ts';
@@ -31,22 +32,10 @@ export function flagUnclaimed(reading: Reading): void {
       reason: 'value-odd',
       about: field,
       detail: 'a value said near it was not taken for its own',
-      ...(value === null ? {} : { offers: [{ value, label: labelOf(field, value) }] }),
+      ...(value === null ? {} : { offers: [{ value, label: shortValue(field, value) }] }),
     });
   }
 }
-
-/** A value as a flag offers it. */
-const labelOf = (field: FieldName, value: string | number): string =>
-  field === 'clock'
-    ? `${value} o'clock`
-    : field === 'percent'
-      ? `${value} %`
-      : field === 'inches'
-        ? `${value} in`
-        : field === 'angleDeg'
-          ? `${value}°`
-          : String(value);
 
 const tellsOfElse = (sentence: Sentence): boolean =>
   sentence.isQuestion ||
