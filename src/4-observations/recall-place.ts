@@ -22,7 +22,7 @@ import {
   recallsNumber,
 } from './recalled-number.ts';
 import type { Sentence } from './sentence.ts';
-import { wordsOf } from './shared-words.ts';
+import { tellingWords } from './shared-words.ts';
 
 /** The right number comes at most so many sentences after the wrong one is recalled. */
 const LATER_SENTENCES = 3;
@@ -253,9 +253,9 @@ const namesKind = (where: Sentence, { kind }: Item): boolean =>
   where.phrases.some((phrase) => phrase.family === 'thing' && phrase.kind === kind);
 
 function sharesWords(reading: Reading, item: Item, where: Sentence): boolean {
-  const words = wordsOf(reading.phrases.tokens, where);
+  const words = tellingWords(reading.phrases.tokens, where);
   return [item, ...item.again].some((range) => {
-    const own = wordsOf(reading.phrases.tokens, range);
+    const own = tellingWords(reading.phrases.tokens, range);
     return words.some((word) => own.includes(word));
   });
 }

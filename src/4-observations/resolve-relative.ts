@@ -5,6 +5,7 @@ import type { Claim } from './claim.ts';
 import type { Placing } from './placing.ts';
 import { type Item, liveItems, type Reading, type RunState } from './reading.ts';
 import { sentenceAt } from './sentence.ts';
+import { stem } from './shared-words.ts';
 
 const ofStretch = /\b(stretch|section|length|few feet|all through|all along)\b/;
 
@@ -181,8 +182,6 @@ function spokenAs(reading: Reading, items: readonly Item[], words: readonly stri
     [item, ...item.again].some(({ from, to }) => tokens.slice(from, to).some(({ text }) => names.includes(stem(text)))),
   );
 }
-
-const stem = (word: string): string => word.replace(/(ed|ing|y|s)$/, '');
 
 function chooseItem(items: readonly Item[], words: readonly string[]): Item | undefined {
   if (words.includes('first')) return items[0];

@@ -6,12 +6,30 @@ import type { Sentence } from './sentence.ts';
 /** Words that end a stretch wherever they stand beside a place. */
 export const endingWords =
   /\b(out of (it|that|them|this|(the|that|this) (water|belly|sag|dip|roots?|grease|mud|scale|bad|worst|mess))|out the (other|far|street|house|back|opposite)( (side|end))?|clears|cleared|ends|ended|ending|quits|quit|stops|lets go|let go|lets up|let up|until|till|tapers|peters|fades|(clean|clear|good|dry|round|fine) (by|at)|gone (by|at)|done (by|at|with)|over (by|at|with)|finish(es|ed)? (by|at)|dry (again|by|at)|carries on|carry on|continues|keeps (on|going) (to|till|until)|runs? (on )?to|runs out|goes( on| out)? to|all the way to|clear (out )?to|(come|comes|coming) (back )?up|levels? (out|off)|flattens out|straightens|terminat\w*|^(\S+ ){1,4}it 's (all )?gone$|gone again|dry (land|ground|pipe)|(up )?into (the )?(air|clear)|(is|are|'s) behind|far end|other end|(last|end|edge) of (it|that|this|the \w+)|back out|surfac\w*|(it|picture|view|vision|image|sight) (is |'s )?back|(got|have|get|getting) (my|the|our|a) (picture|view|image|eyes?|sight) back|clos(es|ed) (back )?up|heals up|tight again|sound again|whole again|solid again|normal again|straight again|restored|can see again|see again|clear again|clean again|good again|round again|back to (normal|good|clean|round)|lens clears|behind (us|me)|thins out|level (again|now)|^(and |then |it 's |we 've got |got )*(clean|clear|good|smooth|dry|fine|nice|round)( pipe)?( again)? (from|after|past)|that 's (all|the last|the end) of (it|that|this|them))\b/;
+/** A sentence that is nothing but one of these ways of ending. */
+const onlyEnds = (...ways: readonly string[]): RegExp =>
+  new RegExp(
+    `^(?:(?:and|then|now|there|okay|so|finally|alright|it|it 's|i 'm|we 're|we|i) )*(?:${ways.join('|')})(?: again| here| now| there)*$`,
+  );
+/** Ways of ending that are told of the place before as well as of the one after. */
+const ends: readonly string[] = [
+  "quits|finishes|'s stopped|has stopped|lets up|closes(?: back)? up|clears up|peters out|fades(?: out)?",
+  '(?:come |comes |came |get |pop )?(?:out|out of (?:it|that|there|the \\w+)|back out|out again)',
+  'clear of it|dry|(?:the )?end of (?:it|that|the \\w+)',
+  "(?:view|picture) (?:is |'s )?(?:back|restored)|restored|(?:good|clean) again",
+];
 /** "Out of it." with the number in the sentence after. */
-const endsNext =
-  /^((and|then|now|there|okay|so|finally|alright|it|it 's|i 'm|we 're|we|i) )*((it )?(quits|quit|stops|stopped|finishes|finished|ends|'s stopped|'s quit|has stopped|lets up|let up|closes( back)? up|clears up|peters out|fades( out)?)|(come |comes |came |get |pop )?(out|out of (it|that|there|the \w+)|back out|out again)|(there )?it ends|ends|ended|clear(ed|s)?( up)?|clear of it|through it|through|dry( again)?|done|gone|over|(the )?end of (it|that|the \w+)|back (up )?(in|into) (the )?(air|clear|light|daylight)|(view|picture) (is |'s )?(back|restored)|restored|good again|clean again)( again| here| now| there)*$/;
+const endsNext = onlyEnds(
+  ...ends,
+  "quit|stops|stopped|finished|'s quit|let up|ends|ended|clear(?:ed|s)?(?: up)?|through it|through|done|gone|over",
+  'back (?:up )?(?:in|into) (?:the )?(?:air|clear|light|daylight)',
+);
 /** "Thirty seven." with "Dry again." in the sentence after. */
-const endedThen =
-  /^((and|then|now|there|okay|so|finally|alright|it|it 's|i 'm|we 're|i|we) )*((it )?(quits|finishes|'s stopped|has stopped|lets up|closes( back)? up|clears up|peters out|fades( out)?)|(got )?(my|the) (picture|view) back|(come |comes |came |get |pop )?(out|out of (it|that|there|the \w+)|back out|out again|up out of (it|that))|it ends|ends there|clear of it|dry( again| land)?|gone again|(the )?end of (it|that|the \w+)|(view|picture|vision) (is |'s )?(back|restored|clear)( again)?|restored|(good|clean|clear) again|can see again)( again| here| now| there)*$/;
+const endedThen = onlyEnds(
+  ...ends,
+  'it ends|ends there|(?:got )?(?:my|the) (?:picture|view) back|(?:come |comes |came |get |pop )?up out of (?:it|that)|dry land|gone again',
+  "(?:view|picture) (?:is |'s )?clear|vision (?:is |'s )?(?:back|restored|clear)|clear again|can see again",
+);
 /** "Up to nine." by itself. */
 const endsAlone =
   /^(and |then |it goes |goes |runs |on |all )*(up |out |on |down |the way |clear |clean |back )*(to|till|until|through|thru) (about |around |maybe |say |almost |just past )?\S+( \S+){0,3}$/;
