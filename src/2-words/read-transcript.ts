@@ -10,7 +10,7 @@ import { type Word, type Words, wordsSchema } from '../../shared/schemas/word.ts
 import { readAs } from '../disk/read-as.ts';
 import { HearingError } from './hearing-error.ts';
 
-interface Cue {
+export interface Cue {
   readonly startSeconds: number;
   readonly endSeconds: number;
   readonly text: string;
@@ -79,7 +79,7 @@ function readTime(text: string): number | null {
 }
 
 /** Spreads the words of a cue over its time by their length; the pause after a word counts as one letter. */
-function spreadWords(cue: Cue): Word[] {
+export function spreadWords(cue: Cue): Word[] {
   const texts = cue.text.split(/\s+/).filter(Boolean);
   const letters = texts.reduce((sum, text) => sum + text.length + 1, 0);
   const perLetter = (cue.endSeconds - cue.startSeconds) / Math.max(1, letters);

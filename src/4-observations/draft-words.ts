@@ -30,8 +30,9 @@ export function readWords(words: Words): Reading {
 }
 
 /** Drafts the findings of a talk. The result satisfies `draftSchema`. */
-export function draftWords(words: Words): Draft {
-  const reading = readWords(words);
+export const draftWords = (words: Words): Draft => writeDraft(readWords(words), words);
+
+export function writeDraft(reading: Reading, words: Words): Draft {
   const site = readSite(reading, words.words);
   const accounts = makeAccounts(reading, words.words);
   const items = reading.items.filter((item) => !item.isWithdrawn);

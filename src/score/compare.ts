@@ -14,8 +14,8 @@ const within = { feet: 0.25, percent: 5, inches: 0.26, seconds: 1 } as const;
 // Position and clock are compared as one: where on the round.
 const placeNames = ['position', 'clock'] as const;
 const compared = attributeNames.filter((name) => !(placeNames as readonly string[]).includes(name));
-const fields = ['status', 'place', ...compared] as readonly Field[];
-type Field = 'status' | 'place' | Exclude<AttributeName, (typeof placeNames)[number]>;
+export const comparedFields = ['status', 'place', ...compared] as readonly Field[];
+export type Field = 'status' | 'place' | Exclude<AttributeName, (typeof placeNames)[number]>;
 type Value = string | number | null;
 type Either = GoldObservation | Observation;
 
@@ -57,7 +57,7 @@ export interface Comparison {
 export function compareWithGold(gold: Gold, draft: Draft | null): Comparison {
   const golds = gold.observations;
   const claimed = withoutRepeatedPipes(draft?.observations ?? []);
-  const right = pairUp(golds, claimed, (g, p) => isSameThing(g, p) && isDistanceRight(g, p));
+  const right = pairRight(golds, claimed);
   const named = pairUp(golds, claimed, isSameThing);
   const notes: string[] = [];
   const wrong = new Set(right.unusedClaims);
@@ -65,7 +65,7 @@ export function compareWithGold(gold: Gold, draft: Draft | null): Comparison {
   let attrOk = 0;
   for (const [i, j] of right.pairs) {
     const g = golds[i]!;
-    for (const field of fields) {
+    for (const field of comparedFields) {
       const wanted = fieldOf(g, field);
       const got = fieldOf(claimed[j]!, field);
       if (wanted === null && got === null) continue;
@@ -123,6 +123,14 @@ function withoutRepeatedPipes(observations: Observation[]): Observation[] {
   return observations.filter((o) => !isRepeated(o));
 }
 
+/** Pairs each gold with a claim of its kind, run and distance. Answers in indexes. */
+export const pairRight = (golds: GoldObservation[], claimed: Observation[]) =>
+  pairUp(golds, claimed, (g, p) => isSameThing(g, p) && isDistanceRight(g, p));
+
+/** Whether a field of a claim is as it should be. */
+export const isFieldRight = (field: Field, g: GoldObservation, p: Observation): boolean =>
+  isSameValue(field, fieldOf(g, field), fieldOf(p, field));
+
 /** Pairs each gold with at most one claim, the most alike first. Answers in indexes. */
 function pairUp(
   golds: GoldObservation[],
@@ -133,7 +141,9 @@ function pairUp(
   for (const [i, g] of golds.entries()) {
     for (const [j, p] of claimed.entries()) {
       if (!fits(g, p)) continue;
-      const agreeing = fields.filter((field) => isSameValue(field, fieldOf(g, field), fieldOf(p, field))).length;
+      const agreeing = comparedFields.filter((field) =>
+        isSameValue(field, fieldOf(g, field), fieldOf(p, field)),
+      ).length;
       candidates.push({ alike: agreeing + (overlaps(g.heard, p.heard) ? 0.5 : 0), i, j });
     }
   }
