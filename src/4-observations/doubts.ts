@@ -14,6 +14,7 @@ import { placeOffers } from './offer-places.ts';
 import { readNearest } from './read-nearest.ts';
 import { DOUBTFUL_WORD, type Item, LIKENESS, type Reading, RUN_START, SAME_PLACE } from './reading.ts';
 import { soundsAlike } from './sounds-alike.ts';
+import { doubtFields } from './taught/doubt-fields.ts';
 import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
 import { flagUnclaimed } from './unclaimed-values.ts';
 
@@ -88,6 +89,10 @@ export function weighDoubts(reading: Reading, words: Words): void {
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
     if (weakest < 1 && item.flags.length === 0 && heardDoubt > HEARD_DOUBT_THRESHOLD)
       addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
+    if (item.flags.length === 0) {
+      const oddField = doubtFields(reading, item);
+      if (oddField) addFlag(item, oddField);
+    }
     if (isBesideCut(reading, item, words))
       addFlag(item, {
         reason: 'distance-unsure',

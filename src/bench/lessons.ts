@@ -2,7 +2,10 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import type { Words } from '../../shared/schemas/word.ts';
 import { modelsFolder } from '../2-words/model-files.ts';
+import { type Cue, spreadWords } from '../2-words/read-transcript.ts';
+import { type GoldObservation, goldObservationSchema } from '../score/gold.ts';
 
 const lessonsFolder = 'fixtures/lessons';
 
@@ -30,4 +33,53 @@ export function writeModel(name: string, made: unknown): void {
   const written = `${JSON.stringify(made)}\n`;
   writeFileSync(path.join(modelsFolder(), name), written);
   console.log(`${createHash('sha256').update(written).digest('hex')}  ${name}`);
+}
+
+/** A talk and what should be found in it. */
+export interface LabelledTalk {
+  readonly words: Words;
+  readonly findings: GoldObservation[];
+}
+
+/**
+ * Every talk of `fixtures/lessons/talks/`, parted by empty lines: "12.4 15 | roots at=9 degree=light; wye run=2 at=? | what is
+ * said", where the numbers before are seconds, `run` is 1 where it is left out, and `at=?` cannot be known.
+ */
+export function readTalks(): LabelledTalk[] {
+  const folder = path.join(lessonsFolder, 'talks');
+  return readdirSync(folder)
+    .sort()
+    .flatMap((name) => readFileSync(path.join(folder, name), 'utf8').trim().split(/\n\n+/).map(readTalk));
+}
+
+function readTalk(text: string): LabelledTalk {
+  const cues: Cue[] = [];
+  const findings: GoldObservation[] = [];
+  for (const line of text.split('\n')) {
+    const [times = '', found = '', ...said] = line.split(' | ');
+    const [startSeconds = 0, endSeconds = 0] = times.split(' ').map(Number);
+    cues.push({ startSeconds, endSeconds, text: said.join(' | ') });
+    if (found !== '-')
+      findings.push(...found.split('; ').map((finding) => readFinding(finding, [startSeconds, endSeconds])));
+  }
+  const seconds = Math.max(...cues.map(({ endSeconds }) => endSeconds));
+  return {
+    words: {
+      schema: 'lineword/words@1',
+      recording: { file: 'lesson', sha256: '', seconds },
+      hearing: { model: 'transcript', sha256: null },
+      words: cues.flatMap(spreadWords),
+      lost: [],
+    },
+    findings,
+  };
+}
+
+function readFinding(finding: string, heard: [number, number]): GoldObservation {
+  const [kind, ...given] = finding.split(' ');
+  const values = given.map((pair) => {
+    const [name = '', value = ''] = pair.split('=');
+    return [name, value === '?' ? null : Number.isNaN(Number(value)) ? value : Number(value)];
+  });
+  return goldObservationSchema.parse({ run: 1, kind, heard, ...Object.fromEntries(values) });
 }

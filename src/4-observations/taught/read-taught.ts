@@ -64,11 +64,15 @@ export function makeReader({ kinds, bias, weights }: Taught): TaughtReader {
   };
 }
 
-let shipped: TaughtReader | null = null;
+const shipped = new Map<string, TaughtReader>();
 
-function shippedReader(): TaughtReader {
-  shipped ??= makeReader(taughtSchema.parse(JSON.parse(readFileSync(path.join(modelsFolder(), TAUGHT_FILE), 'utf8'))));
-  return shipped;
+/** The reader whose weights are in a file of `models/`; loaded once. */
+export function shippedReader(file: string = TAUGHT_FILE): TaughtReader {
+  const reader =
+    shipped.get(file) ??
+    makeReader(taughtSchema.parse(JSON.parse(readFileSync(path.join(modelsFolder(), file), 'utf8'))));
+  shipped.set(file, reader);
+  return reader;
 }
 
 export interface TaughtReading {

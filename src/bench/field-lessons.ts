@@ -1,0 +1,27 @@
+/** From a talk with its findings known: for each item at the right place, in which words which of its fields went wrong. */
+import { readWords, writeDraft } from '../4-observations/draft-words.ts';
+import { type FieldCase, fieldCases, itemWords } from '../4-observations/taught/item-words.ts';
+import { comparedFields, isFieldRight, pairRight } from '../score/compare.ts';
+import type { LabelledTalk } from './lessons.ts';
+
+/** What is taught of one item, as `teach` wants it. */
+export interface FieldLesson {
+  readonly words: readonly string[];
+  readonly about: readonly FieldCase[];
+  readonly finds: readonly FieldCase[];
+}
+
+export function lessonsOf({ words, findings }: LabelledTalk): FieldLesson[] {
+  const reading = readWords(words);
+  const items = reading.items.filter((item) => !item.isWithdrawn);
+  const { observations } = writeDraft(reading, words);
+  return pairRight(findings, observations).pairs.map(([i, j]) => {
+    const wrong = comparedFields.filter((field) => !isFieldRight(field, findings[i]!, observations[j]!));
+    const about = fieldCases(items[j]!);
+    return {
+      words: itemWords(reading, items[j]!),
+      about,
+      finds: about.filter((field) => (wrong as string[]).includes(field.split(' ')[0]!)),
+    };
+  });
+}
