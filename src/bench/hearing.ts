@@ -4,7 +4,7 @@
  * own (memory can only be told apart so); the ways take turns, so that a busy machine slows all of them alike.
  *
  * npm run bench -- hearing [RECORDING TRANSCRIPT.vtt] [--minutes 10] [--rounds 2]
- *   BENCH_PYTHON=python3 BENCH_FASTER_WHISPER=FOLDER   adds faster-whisper with the CTranslate2 model in FOLDER
+ *   BENCH_PYTHON=python3 BENCH_FASTER_WHISPER=FOLDER   adds faster-whisper with the CTranslate2 model in FOLDER (make-peer.py writes ours)
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
