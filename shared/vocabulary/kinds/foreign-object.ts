@@ -73,6 +73,7 @@ export const foreignObject = {
       { text: "There's a tv remote at twelve feet.", gives: { at: 12 }, flag: 'word-unsure' },
       { text: "There's a two before at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
       { text: 'Could be a bottle at 19.', gives: { at: 19, status: 'suspected' }, flag: 'suspected' },
+      { text: 'At thirteen there is a little army man.', gives: { at: 13 }, flag: 'word-unsure' },
     ],
     never: [
       "The gap's about the size of a comb.",
@@ -84,10 +85,7 @@ export const foreignObject = {
       'A hole about the size of a golf ball at thirty six.',
       'You can see the candle wax of it at nine feet.',
     ],
-    notYet: [
-      { text: 'At thirteen there is a little army man.', gives: { at: 13 } },
-      { text: 'Kids put toys down there all the time.', gives: [] },
-    ],
+    notYet: [{ text: 'Kids put toys down there all the time.', gives: [] }],
   },
   report: {
     meaning: 'Something that does not belong there lies in the pipe and can catch paper and solids.',

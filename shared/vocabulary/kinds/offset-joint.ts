@@ -90,6 +90,7 @@ export const offsetJoint = {
     unsure: [
       { text: "There's an upset joint at thirty feet.", gives: { at: 30 }, flag: 'word-unsure' },
       { text: "I believe that's an offset at 44.", gives: { at: 44, status: 'suspected' }, flag: 'suspected' },
+      { text: 'The bell has ridden up at fourteen.', gives: { at: 14 }, flag: 'word-unsure' },
     ],
     never: [
       "If the ground moves you'll get an offset.",
@@ -98,7 +99,6 @@ export const offsetJoint = {
       'Watch your step by the tank lid.',
       'The pipe steps down to three inch at sixteen.',
     ],
-    notYet: [{ text: 'The bell has ridden up at fourteen.', gives: { at: 14 } }],
   },
   report: {
     meaning: 'The two ends at a joint do not line up, which makes a lip where paper and solids can catch.',
