@@ -2,10 +2,10 @@
  * One sentence at a time: which things it names, which place and which attributes each of them takes.
  * Nothing is decided here about whether the thing is there; that is `assert-claim.ts`.
  */
-import type { AttributeName } from '../../shared/vocabulary/attributes.ts';
+import { type AttributeName, type ComparedField, PLACE_ON_ROUND } from '../../shared/vocabulary/attributes.ts';
 import { type KindName, kinds } from '../../shared/vocabulary/kinds/index.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
-import type { Fields } from './reading.ts';
+import type { FieldName, Fields } from './reading.ts';
 
 export interface Claim {
   kind: KindName;
@@ -62,3 +62,11 @@ export const takes = new Map<string, ReadonlySet<AttributeName>>(
 );
 export const kindTakes = (kind: KindName, field: string): boolean =>
   takes.get(kind)?.has((field === 'clock' ? 'position' : field) as AttributeName) ?? false;
+
+/** Whether an item has a value for a field; a side and an hour stand for one another. */
+export function isGiven({ fields }: { readonly fields: Fields }, field: ComparedField | FieldName): boolean {
+  if (field === 'status') return true;
+  if (field === PLACE_ON_ROUND || field === 'position' || field === 'clock')
+    return fields.position !== null || fields.clock !== null;
+  return fields[field] !== null;
+}

@@ -5,7 +5,7 @@
 import { shortValue } from '../../shared/wording/short.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
-import { kindTakes } from './claim.ts';
+import { isGiven, kindTakes } from './claim.ts';
 import { speaksOfThing } from './follow-subject.ts';
 import { fieldOf } from './phrase-value.ts';
 import { emptyFields, type FieldName, type Item, type Reading } from './reading.ts';
@@ -44,11 +44,7 @@ const tellsOfElse = (sentence: Sentence): boolean =>
   );
 
 /** Whether a thing may have such a value and has none. */
-const isOpen = ({ kind, fields }: Item, field: FieldName): boolean =>
-  kindTakes(kind, field) &&
-  (field === 'position' || field === 'clock'
-    ? fields.position === null && fields.clock === null
-    : fields[field] === null);
+const isOpen = (item: Item, field: FieldName): boolean => kindTakes(item.kind, field) && !isGiven(item, field);
 
 /** The thing a value may be of: one of its own sentence, the last one before it, or the first one after. */
 function itemBeside(items: ReadonlyMap<number, Item[]>, phrase: Phrase, { index }: Sentence): Item | undefined {

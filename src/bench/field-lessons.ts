@@ -1,7 +1,8 @@
 /** From a talk with its findings known: for each item at the right place, in which words which of its fields went wrong. */
+import { comparedFields } from '../../shared/vocabulary/attributes.ts';
 import { readWords, writeDraft } from '../4-observations/draft-words.ts';
 import { type FieldCase, fieldCases, itemWords } from '../4-observations/taught/item-words.ts';
-import { comparedFields, isFieldRight, pairRight } from '../score/compare.ts';
+import { isFieldRight, pairRight } from '../score/compare.ts';
 import type { LabelledTalk } from './lessons.ts';
 
 /** What is taught of one item, as `teach` wants it. */

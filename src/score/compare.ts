@@ -6,16 +6,11 @@
  * inspector would sign without having been warned.
  */
 import type { Draft, Observation } from '../../shared/schemas/draft.ts';
-import { type AttributeName, attributeNames, hourOfPosition } from '../../shared/vocabulary/attributes.ts';
+import { type ComparedField, comparedFields, hourOfPosition } from '../../shared/vocabulary/attributes.ts';
 import type { Gold, GoldObservation } from './gold.ts';
 
 const within = { feet: 0.25, percent: 5, inches: 0.26, seconds: 1 } as const;
 
-// Position and clock are compared as one: where on the round.
-const placeNames = ['position', 'clock'] as const;
-const compared = attributeNames.filter((name) => !(placeNames as readonly string[]).includes(name));
-export const comparedFields = ['status', 'place', ...compared] as readonly Field[];
-export type Field = 'status' | 'place' | Exclude<AttributeName, (typeof placeNames)[number]>;
 type Value = string | number | null;
 type Either = GoldObservation | Observation;
 
@@ -128,7 +123,7 @@ export const pairRight = (golds: GoldObservation[], claimed: Observation[]) =>
   pairUp(golds, claimed, (g, p) => isSameThing(g, p) && isDistanceRight(g, p));
 
 /** Whether a field of a claim is as it should be. */
-export const isFieldRight = (field: Field, g: GoldObservation, p: Observation): boolean =>
+export const isFieldRight = (field: ComparedField, g: GoldObservation, p: Observation): boolean =>
   isSameValue(field, fieldOf(g, field), fieldOf(p, field));
 
 /** Pairs each gold with at most one claim, the most alike first. Answers in indexes. */
@@ -171,14 +166,14 @@ function isDistanceRight(g: GoldObservation, p: Observation): boolean {
   return isNear(g.at, p.at, within.feet);
 }
 
-function fieldOf(item: Either, field: Field): Value {
+function fieldOf(item: Either, field: ComparedField): Value {
   if (field === 'status') return item.status ?? 'present';
   if (field !== 'place') return item[field] ?? null;
   if (item.clock != null) return Number(item.clock);
   return item.position ? (hourOfPosition[item.position] ?? item.position) : null;
 }
 
-function isSameValue(field: Field, a: Value, b: Value): boolean {
+function isSameValue(field: ComparedField, a: Value, b: Value): boolean {
   if (a === null || b === null) return a === b;
   if (field === 'to') return isNear(a, b, within.feet);
   if (field === 'percent') return isNear(a, b, within.percent);

@@ -5,8 +5,9 @@
 
 import type { Flag } from '../../../shared/schemas/draft.ts';
 import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
+import { PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
 import type { Item, Reading } from '../reading.ts';
-import { type FieldCase, fieldCases, itemWords, PLACE_ON_ROUND } from './item-words.ts';
+import { type FieldCase, fieldCases, itemWords } from './item-words.ts';
 import { shippedReader } from './read-taught.ts';
 
 /** In `models/`, written by `npm run teach`. */

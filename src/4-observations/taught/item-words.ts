@@ -2,35 +2,21 @@
  * What a reader taught from mistakes sees of an item: its kind, which fields it was given, and its sentence, in which every
  * phrase that was understood is one sign, so that what was not understood stands out.
  */
-import { attributeNames } from '../../../shared/vocabulary/attributes.ts';
+import { comparedFields, PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
 import type { Phrase } from '../../3-phrases/phrase.ts';
-import { kindTakes } from '../claim.ts';
+import { isGiven, kindTakes } from '../claim.ts';
 import type { Item, Reading } from '../reading.ts';
 import type { Sentence } from '../sentence.ts';
 import { plainWords } from './features.ts';
-
-/** Position and clock are one: where on the round. */
-export const PLACE_ON_ROUND = 'place';
-export const readFields: readonly string[] = [
-  'status',
-  PLACE_ON_ROUND,
-  ...attributeNames.filter((name) => name !== 'position' && name !== 'clock'),
-];
 
 /** A field as it stands in an item, and what may be wrong with it: that it lacks, or that it has another value. */
 export type FieldCase = `${string} ${'missing' | 'given'}`;
 
 /** For each field that the item's kind takes, how it stands. */
 export function fieldCases(item: Item): FieldCase[] {
-  return readFields
+  return comparedFields
     .filter((field) => field === 'status' || kindTakes(item.kind, field === PLACE_ON_ROUND ? 'position' : field))
     .map((field): FieldCase => `${field} ${isGiven(item, field) ? 'given' : 'missing'}`);
-}
-
-function isGiven({ fields }: Item, field: string): boolean {
-  if (field === 'status') return true;
-  if (field === PLACE_ON_ROUND) return fields.position !== null || fields.clock !== null;
-  return fields[field as keyof typeof fields] !== null;
 }
 
 /** Of things named together more are not told apart. */
@@ -41,7 +27,7 @@ export function itemWords(reading: Reading, item: Item): string[] {
   const together = reading.items.filter((other) => !other.isWithdrawn && other.sentence === item.sentence).length;
   return [
     `=${item.kind}`,
-    ...readFields.filter((field) => field !== 'status' && isGiven(item, field)).map((field) => `+${field}`),
+    ...comparedFields.filter((field) => field !== 'status' && isGiven(item, field)).map((field) => `+${field}`),
     `+${item.status}`,
     `=${Math.min(MOST_TOGETHER, together)}`,
     ...(sentence ? sentenceWords(reading, sentence) : []),
