@@ -218,6 +218,7 @@ describe.skipIf(!chromiumPath)('what is kept', () => {
     const { page, folder, subject } = await start();
     const sentence = 'The disk is full, so this decision is not kept: free some space, then decide again.';
     await page.route('**/api/decisions', (route) => route.fulfill({ status: 409, json: { sentence } }));
+    await waitForItem(page, subject('o4'));
     await press(page, '2');
     await page.waitForSelector(`[role=alert]:has-text("${sentence}")`);
     await waitForItem(page, subject('o4'));
@@ -231,6 +232,7 @@ describe.skipIf(!chromiumPath)('what is kept', () => {
 
   test('when the review has ended, the page says so and claims nothing', async () => {
     const { page, review, subject, folder } = await start();
+    await waitForItem(page, subject('o4'));
     await review.close();
     await press(page, 'Enter');
     await page.waitForSelector('[role=alert]:has-text("not running any more")');
