@@ -11,7 +11,7 @@ export const reasonSentences = {
   'maybe-repeat': 'it may be the same thing as another one',
   'run-unsure': 'it is unclear which run it belongs to',
   corrected: 'a correction was spoken, and what it corrects is unclear',
-  'value-odd': 'a value is out of the ordinary',
+  'value-odd': 'a value is unsure',
   'readers-disagree': 'it can be read in two ways',
   'counter-disagrees': 'the counter in the picture reads otherwise',
   'speech-lost': 'talk near it was not understood',

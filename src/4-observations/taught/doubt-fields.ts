@@ -34,7 +34,7 @@ function flagOf(doubted: FieldCase): Flag {
   const [field = '', how] = doubted.split(' ');
   const about = field === PLACE_ON_ROUND ? 'position' : field;
   const { asked } = attributeTitles[about as keyof typeof attributeTitles];
-  const why = how === 'missing' ? 'the talk may tell it' : 'it is often misread in such words';
-  const detail = `check ${asked}: ${why}`;
+  const why = how === 'missing' ? 'which the talk may tell' : 'often misread in such words';
+  const detail = `check ${asked}, ${why}`;
   return { reason: 'value-odd', about, detail };
 }
