@@ -6,6 +6,7 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { type Token, textOf } from '../3-phrases/token/token.ts';
+import { pausesAt } from './clause-start.ts';
 import { softStarts } from './cut-stretch.ts';
 import { leanOf, leanOfStretches, type Stated } from './speaker-habit.ts';
 import { statementPauses } from './statement-pauses.ts';
@@ -27,6 +28,16 @@ function bareStretch(tokens: readonly Token[], from: number, to: number): boolea
   if (to - from < LONG_STRETCH_TOKENS) return false;
   const commas = tokens.slice(from, to).filter((token) => token.breakAfter === 'comma').length;
   return commas === 0 || (to - from >= 2 * LONG_STRETCH_TOKENS && commas * LONG_STRETCH_TOKENS < to - from);
+}
+
+/** Nobody says so much in one sentence: commas stand where stops should, and silences tell statements apart. */
+const RUN_ON_TOKENS = 3 * LONG_STRETCH_TOKENS;
+
+function runOnParts(tokens: readonly Token[], phrases: readonly Phrase[], from: number, to: number) {
+  if (to - from < RUN_ON_TOKENS || bareStretch(tokens, from, to)) return [[from, to] as const];
+  const edges = [from];
+  for (let at = from + 1; at < to; at += 1) if (pausesAt(tokens, at) && !isTorn(phrases, at - 1)) edges.push(at);
+  return edges.map((edge, index) => [edge, edges[index + 1] ?? to] as const);
 }
 
 const interrogatives =
@@ -106,7 +117,8 @@ export function cutSentences({ tokens, phrases }: Phrases): Sentence[] {
     const stops = token.breakAfter === 'stop' || token.breakAfter === 'question';
     const ends = stops && !isTorn(phrases, index);
     if (!ends && index < tokens.length - 1) return;
-    printed.push({ from, to: index + 1, phrases: sliceOf(phrases, from, index + 1) });
+    for (const [start, end] of runOnParts(tokens, phrases, from, index + 1))
+      printed.push({ from: start, to: end, phrases: sliceOf(phrases, start, end) });
     from = index + 1;
   });
   const isBare = printed.map((stated) => bareStretch(tokens, stated.from, stated.to));

@@ -64,4 +64,19 @@ describe('silences in talk without stops', () => {
     const breaths = ['there is a wye at', 'eleven and some', 'roots on the', 'left nineteen and a', 'crack at thirty'];
     expect(findingsIn(breaths)).toEqual(['wye 11', 'roots 19', 'crack 30']);
   });
+
+  it('stand for stops where only commas are printed', () => {
+    const breaths = [
+      "okay, so, that's a wye, on the left, at eleven,",
+      'um, still going, still going, this old thing, you know,',
+      'nineteen, some roots, up top, nothing wild,',
+      'my uncle had a house like this one, same deal,',
+      'there is an offset joint, twenty three, not bad,',
+      "and thirty one, scale, all the way round, and that's about it,",
+      'thirty eight, crack, on the right side, long one,',
+      'moving on, moving on, the joint is open, forty four,',
+      "fifty two, and that's the main,",
+    ];
+    expect(findingsIn(breaths)).toEqual(placed);
+  });
 });
