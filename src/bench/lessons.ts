@@ -39,20 +39,33 @@ export function writeModel(name: string, made: unknown): void {
 export interface LabelledTalk {
   readonly words: Words;
   readonly findings: GoldObservation[];
+  /** When each of its lines begins, in seconds. */
+  readonly lineStarts: readonly number[];
+  /** Whether its findings leave out fields that were said. */
+  readonly isPartial: boolean;
 }
+
+/** The file of talks whose findings leave fields out. */
+const PARTIAL = 'short-talks.txt';
 
 /**
  * Every talk of `fixtures/lessons/talks/`, parted by empty lines: "12.4 15 | roots at=9 degree=light; wye run=2 at=? | what is
  * said", where the numbers before are seconds, `run` is 1 where it is left out, and `at=?` cannot be known.
  */
-export function readTalks(): LabelledTalk[] {
+export function readTalks(isWanted: (name: string) => boolean = () => true): LabelledTalk[] {
   const folder = path.join(lessonsFolder, 'talks');
   return readdirSync(folder)
+    .filter(isWanted)
     .sort()
-    .flatMap((name) => readFileSync(path.join(folder, name), 'utf8').trim().split(/\n\n+/).map(readTalk));
+    .flatMap((name) =>
+      readFileSync(path.join(folder, name), 'utf8')
+        .trim()
+        .split(/\n\n+/)
+        .map((text) => readTalk(text, name === PARTIAL)),
+    );
 }
 
-function readTalk(text: string): LabelledTalk {
+function readTalk(text: string, isPartial: boolean): LabelledTalk {
   const cues: Cue[] = [];
   const findings: GoldObservation[] = [];
   for (const line of text.split('\n')) {
@@ -72,6 +85,8 @@ function readTalk(text: string): LabelledTalk {
       lost: [],
     },
     findings,
+    lineStarts: cues.map(({ startSeconds }) => startSeconds),
+    isPartial,
   };
 }
 
