@@ -39,8 +39,8 @@ export async function transcribed(path: string): Promise<Words> {
 
 /** Words to phrases to observations. */
 export async function draft(words: Words): Promise<Draft> {
-  const { draftWords } = await import('./4-observations/draft-words.ts');
-  return draftWords(words);
+  const { draftClosely } = await import('./4-observations/draft-words.ts');
+  return draftClosely(words);
 }
 
 /** The same, with the reason for everything: which words, which rule, what was rejected. */

@@ -70,16 +70,16 @@ export function weighDoubts(reading: Reading, words: Words): void {
     if (alike) addFlag(item, alike);
     addFlags(item, features, doubt, hearing);
     if (isPlacedAcross(item, reading.plan.breaths))
-      addFlag(item, {
+      addSoftFlag(item, {
         reason: 'distance-unsure',
         about: 'at',
         detail: 'the distance was not said in one breath with it',
       });
     const otherKind = readOtherwise(item, opinion);
-    if (otherKind) addFlag(item, otherKind);
+    if (otherKind) addSoftFlag(item, otherKind);
     const also = alsoNamed(reading, item);
     if (also)
-      addFlag(item, {
+      addSoftFlag(item, {
         reason: 'readers-disagree',
         about: 'kind',
         detail: `the same words may also name ${kindTitle(also).toLowerCase()}`,
@@ -91,7 +91,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
       addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
     if (item.flags.length === 0) {
       const oddField = doubtFields(reading, item);
-      if (oddField) addFlag(item, oddField);
+      if (oddField) addSoftFlag(item, oddField);
     }
     if (isBesideCut(reading, item, words))
       addFlag(item, {
@@ -157,7 +157,7 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
       detail: 'said again with another value',
     });
   if (item.flags.length > 0 || doubt <= DOUBT_THRESHOLD) return;
-  addFlag(item, mainReason(item, features));
+  addSoftFlag(item, mainReason(item, features));
 }
 
 /** A note of a later mention that gave another value. */
@@ -197,6 +197,11 @@ function respelledFlag({ respelled: [first] }: Item): Flag | null {
 
 function addFlag(item: Item, flag: Flag): void {
   if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
+}
+
+function addSoftFlag(item: Item, flag: Flag): void {
+  addFlag(item, flag);
+  item.softFlags.add(flag);
 }
 
 /** Where a reader taught from examples would not name what the rules name: that, with what it would name instead. */

@@ -4,9 +4,14 @@
  */
 import { type Draft, draftSchema, type Observation, type Run } from '../../shared/schemas/draft.ts';
 import type { Words } from '../../shared/schemas/word.ts';
-import { findPhrases } from '../3-phrases/find-phrases.ts';
+import { findPhrases, type Phrases } from '../3-phrases/find-phrases.ts';
 import { type Accounts, heardBetween, makeAccounts } from './account.ts';
 import { checkTrack } from './check-track.ts';
+import { fillMissingFields } from './close/fill-fields.ts';
+import { listMissed } from './close/list-missed.ts';
+import { movePlaces } from './close/move-places.ts';
+import { type CloseReading, readClosely } from './close/read-closely.ts';
+import { weighClosely } from './close/weigh-closely.ts';
 import { weighDoubts } from './doubts.ts';
 import { finishRuns } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
@@ -17,20 +22,38 @@ import type { Item, Reading, RunState } from './reading.ts';
 import { settlePlaces } from './settle-places.ts';
 import { withholdUnlikely } from './withhold-unlikely.ts';
 
-/** Reads words to the end, doubts weighed, without writing the draft. */
-export function readWords(words: Words): Reading {
-  const reading = gatherObservations(findPhrases(words.words));
+/** Reads words to the end, doubts weighed, without writing the draft; `close` is a network's reading of the same phrases. */
+export function readWords(
+  words: Words,
+  phrases: Phrases = findPhrases(words.words),
+  close: CloseReading | null = null,
+): Reading {
+  const reading = gatherObservations(phrases, close);
   withholdUnlikely(reading);
   checkTrack(reading);
   finishRuns(reading);
   guessPlaces(reading);
   settlePlaces(reading);
+  movePlaces(reading);
+  listMissed(reading);
+  fillMissingFields(reading);
   weighDoubts(reading, words);
+  weighClosely(reading);
   return reading;
 }
 
-/** Drafts the findings of a talk. The result satisfies `draftSchema`. */
+/** Drafts the findings of a talk by the rules alone. The result satisfies `draftSchema`. */
 export const draftWords = (words: Words): Draft => writeDraft(readWords(words), words);
+
+/** The same with the close reader beside the rules. @throws HearingError when its files are missing or damaged. */
+export const draftClosely = async (words: Words): Promise<Draft> => writeDraft(await readWordsClosely(words), words);
+
+export async function readWordsClosely(words: Words): Promise<Reading> {
+  // Loaded when it is asked for: what reads by rules alone need not wait for it.
+  const { loadCloseReader } = await import('./close/load-close-reader.ts');
+  const phrases = findPhrases(words.words);
+  return readWords(words, phrases, await readClosely(phrases, await loadCloseReader()));
+}
 
 export function writeDraft(reading: Reading, words: Words): Draft {
   const site = readSite(reading, words.words);

@@ -2,7 +2,9 @@
 
 import type { Words } from '../../shared/schemas/word.ts';
 import { textOf } from '../3-phrases/token/token.ts';
-import { readWords } from './draft-words.ts';
+import { judgedFields } from './close/close-features.ts';
+import { chanceOfField, closeOpinionOf } from './close/close-opinion.ts';
+import { readWordsClosely } from './draft-words.ts';
 import { nameOfObservation } from './name-observation.ts';
 import type { Item, Reading } from './reading.ts';
 
@@ -17,8 +19,8 @@ export interface ExplanationNode {
 export type Explanation = readonly ExplanationNode[];
 
 /** The rule tree of a talk, in the order things were first said. */
-export function explainDraft(words: Words): Explanation {
-  const reading = readWords(words);
+export async function explainDraft(words: Words): Promise<Explanation> {
+  const reading = await readWordsClosely(words);
   const kept = reading.items.filter((item) => !item.isWithdrawn).map((item) => explainItem(reading, item));
   const dropped = [
     ...reading.items
@@ -57,6 +59,7 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
         ? `no place: ${item.evidence.placeRule}`
         : `place ${item.at} ${reading.phrases.unit} (${item.basis ?? 'unknown'}): ${item.evidence.placeRule}`,
     ),
+    ...explainClosely(reading, item),
     ...item.evidence.notes.map((note) => leaf(reading, item.from, note)),
     ...item.respelled.map((entry) => leaf(reading, item.from, `heard "${entry.heard}", taken as ${entry.taken}`)),
     ...item.corrected.map((entry) =>
@@ -79,4 +82,18 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
     flags: item.flags.map((flag) => `${flag.reason}: ${flag.detail ?? flag.about ?? ''}`),
     children,
   };
+}
+
+/** What the close reader holds of the item, and what it would read instead where it holds that likelier. */
+function explainClosely(reading: Reading, item: Item): ExplanationNode[] {
+  const opinion = closeOpinionOf(reading, item);
+  if (!opinion) return [];
+  const fields = ['at' as const, ...judgedFields(item)].map((field) => {
+    const [best] = opinion.fields.get(field) ?? [];
+    const chance = chanceOfField(opinion, item, field);
+    const instead = best && best.chance > chance ? ` (rather ${best.value ?? 'none'}, ${best.chance.toFixed(2)})` : '';
+    return leaf(reading, item.from, `${field} ${chance.toFixed(2)}${instead}`);
+  });
+  const title = `second reading: ${item.kind} ${opinion.own.toFixed(2)}, another kind ${opinion.other.toFixed(2)}`;
+  return [{ ...leaf(reading, item.from, title), children: fields }];
 }

@@ -13,6 +13,7 @@
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
+import type { CloseReading } from './close/read-closely.ts';
 import { correctField } from './correct-field.ts';
 import { findDeniedValues } from './denied-values.ts';
 import { answersWithNone, isDenyingHeading } from './deny-kind.ts';
@@ -50,11 +51,11 @@ import { nameByLikeness } from './taught/name-by-likeness.ts';
 import { readTaught } from './taught/read-taught.ts';
 
 /** Reads the whole talk. */
-export function gatherObservations(phrases: Phrases): Reading {
+export function gatherObservations(phrases: Phrases, close: CloseReading | null = null): Reading {
   const taught = readTaught(phrases);
   const sentences = nameByLikeness(cutSentences(phrases), taught);
   const plan = planPlaces(sentences, phrases, leanOf(phrases.tokens, sentences));
-  const reading = startReading(phrases, sentences, taught, plan, findEnding(sentences));
+  const reading = startReading(phrases, sentences, taught, close, plan, findEnding(sentences));
   for (const sentence of reading.sentences) readSentence(reading, sentence);
   return reading;
 }

@@ -64,8 +64,10 @@ export function addItem(
     corrected: [],
     respelled: made.respelled ?? [],
     flags: [],
+    softFlags: new Set(),
     evidence: made.evidence,
     isWithdrawn: false,
+    isWithheld: false,
     confidence: 0.5,
     certainty: { hearing: null, reading: 0.5, fields: {} },
   };

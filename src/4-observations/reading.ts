@@ -15,6 +15,7 @@ import type { ServiceName } from '../../shared/vocabulary/services.ts';
 import type { Phrases } from '../3-phrases/find-phrases.ts';
 import type { DistanceFrame, Phrase } from '../3-phrases/phrase.ts';
 import type { Claim } from './claim.ts';
+import type { CloseReading } from './close/read-closely.ts';
 import type { PlacePlan } from './plan-places.ts';
 import type { RunPlan } from './plan-runs.ts';
 import type { Sentence } from './sentence.ts';
@@ -78,8 +79,12 @@ export interface Item {
   corrected: { field: string; was: string | number | null; from: number; to: number }[];
   respelled: { heard: string; taken: string }[];
   flags: Flag[];
+  /** Those of them that rest on how the talk was read, not on what was said or heard: a second reading may lift them. */
+  readonly softFlags: Set<Flag>;
   evidence: Evidence;
   isWithdrawn: boolean;
+  /** Withdrawn because a second reading does not find it, not because it was taken back. */
+  isWithheld: boolean;
   confidence: number;
   certainty: { hearing: number | null; reading: number; fields: Record<string, number> };
 }
@@ -141,6 +146,8 @@ export interface Reading {
   readonly sentences: readonly Sentence[];
   /** What a reader taught from examples makes of each sentence. */
   readonly taught: TaughtReading;
+  /** What a network makes of the whole talk; null when it was not asked. */
+  readonly close: CloseReading | null;
   /** Which lone place belongs to which thing. */
   readonly plan: PlacePlan;
   /** Where runs begin after the first; null until that has begun. */
@@ -212,6 +219,7 @@ export function startReading(
   phrases: Phrases,
   sentences: readonly Sentence[],
   taught: TaughtReading,
+  close: CloseReading | null,
   plan: PlacePlan,
   ending: Ending,
 ): Reading {
@@ -219,6 +227,7 @@ export function startReading(
     phrases,
     sentences,
     taught,
+    close,
     plan,
     runPlan: null,
     runs: [],

@@ -105,7 +105,7 @@ describe('where the rules and the taught reader differ', () => {
   it('what only the rules name is kept for the inspector and not listed', () => {
     const { kinds, unplaced } = found('Back then they put lead in every joint and the joints still opened up.');
     expect(kinds).toEqual([]);
-    expect(unplaced).toEqual(['may name open joint, which a reader taught from examples does not find here']);
+    expect(unplaced).toEqual(['may name open joint, which a second reading of the talk does not find here']);
   });
 
   it('a denial, a doubt or a correction is left to the rules', () => {
