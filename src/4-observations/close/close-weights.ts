@@ -2,7 +2,7 @@
  * What each of the close reader's features weighs: a logistic model of "this item is wrong in some field", fitted on 2664 findings
  * of 145 narrations that the close reader was not taught from. A positive weight speaks for doubt.
  */
-export const closeBias = -1.442;
+export const closeBias = -1.44;
 
 /** From this doubt on an item has to be looked at. */
 export const CLOSE_THRESHOLD = 0.1;
