@@ -3,7 +3,10 @@ import { comparedFields } from '../../shared/vocabulary/attributes.ts';
 import { readWords, writeDraft } from '../4-observations/draft-words.ts';
 import { type FieldCase, fieldCases, itemWords } from '../4-observations/taught/item-words.ts';
 import { isFieldRight, pairRight } from '../score/compare.ts';
-import type { LabelledTalk } from './lessons.ts';
+import { type LabelledTalk, readTalks } from './lessons.ts';
+
+/** The talks FIELD_DOUBT was set by; the others are for the close reader. */
+export const readFieldTalks = (): LabelledTalk[] => readTalks((name) => name === 'narrations.txt');
 
 /** What is taught of one item, as `teach` wants it. */
 export interface FieldLesson {

@@ -6,11 +6,10 @@
  */
 import { FIELDS_FILE } from '../4-observations/taught/doubt-fields.ts';
 import { teach } from '../4-observations/taught/teach.ts';
-import { lessonsOf } from './field-lessons.ts';
-import { readTalks, writeModel } from './lessons.ts';
+import { lessonsOf, readFieldTalks } from './field-lessons.ts';
+import { writeModel } from './lessons.ts';
 
-// FIELD_DOUBT was set by what these talks teach; the others are for the close reader.
-const lessons = readTalks((name) => name === 'narrations.txt').flatMap(lessonsOf);
+const lessons = readFieldTalks().flatMap(lessonsOf);
 const cases = [...new Set(lessons.flatMap(({ about }) => about))].sort();
 const taught = teach(lessons, cases);
 const mistakes = lessons.reduce((sum, { finds }) => sum + finds.length, 0);

@@ -5,8 +5,7 @@ import { attributeTitles } from '../../shared/vocabulary/attribute-titles.ts';
 import { FIELD_DOUBT } from '../../src/4-observations/taught/doubt-fields.ts';
 import { makeReader } from '../../src/4-observations/taught/read-taught.ts';
 import { teach } from '../../src/4-observations/taught/teach.ts';
-import { lessonsOf } from '../../src/bench/field-lessons.ts';
-import { readTalks } from '../../src/bench/lessons.ts';
+import { lessonsOf, readFieldTalks } from '../../src/bench/field-lessons.ts';
 import { draft, transcribed } from '../../src/pipeline.ts';
 
 const narrations = 'tests/review/narrations';
@@ -14,7 +13,7 @@ const narrations = 'tests/review/narrations';
 describe('what is taught from mistakes', () => {
   // Common practice, no source: taught on some talks, tried on others. All of them are invented, by several hands.
   it('points at fields that are wrong far more often than fields are', () => {
-    const lessons = readTalks()
+    const lessons = readFieldTalks()
       .filter((_, index) => index % 2 === 0)
       .map(lessonsOf);
     const taught = lessons.filter((_, index) => index % 3 > 0).flat();
