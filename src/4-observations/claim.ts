@@ -2,7 +2,12 @@
  * One sentence at a time: which things it names, which place and which attributes each of them takes.
  * Nothing is decided here about whether the thing is there; that is `assert-claim.ts`.
  */
-import { type AttributeName, type ComparedField, PLACE_ON_ROUND } from '../../shared/vocabulary/attributes.ts';
+import {
+  type AttributeName,
+  type ComparedField,
+  comparedFields,
+  PLACE_ON_ROUND,
+} from '../../shared/vocabulary/attributes.ts';
 import { type KindName, kinds } from '../../shared/vocabulary/kinds/index.ts';
 import type { PhraseOf } from '../3-phrases/phrase.ts';
 import type { FieldName, Fields } from './reading.ts';
@@ -60,8 +65,16 @@ export const newClaim = (
 export const takes = new Map<string, ReadonlySet<AttributeName>>(
   kinds.map((kind) => [kind.name, new Set<AttributeName>(kind.takes)]),
 );
+/** The attribute a field is kept under; a place on the round is kept as a side. */
+export const attributeOf = <Field extends string>(field: Field): Exclude<Field, typeof PLACE_ON_ROUND> | 'position' =>
+  field === PLACE_ON_ROUND ? 'position' : (field as Exclude<Field, typeof PLACE_ON_ROUND>);
+
 export const kindTakes = (kind: KindName, field: string): boolean =>
-  takes.get(kind)?.has((field === 'clock' ? 'position' : field) as AttributeName) ?? false;
+  takes.get(kind)?.has((field === 'clock' ? 'position' : attributeOf(field)) as AttributeName) ?? false;
+
+/** The fields by which findings of a kind are compared. */
+export const comparedFieldsOf = (kind: KindName): ComparedField[] =>
+  comparedFields.filter((field) => field === 'status' || kindTakes(kind, field));
 
 /** Whether an item has a value for a field; a side and an hour stand for one another. */
 export function isGiven({ fields }: { readonly fields: Fields }, field: ComparedField | FieldName): boolean {

@@ -8,6 +8,7 @@ import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
+import { addFlag, addSoftFlag } from './flags.ts';
 import { flagGuessedServices } from './guessed-service.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { placeOffers } from './offer-places.ts';
@@ -193,15 +194,6 @@ function respelledFlag({ respelled: [first] }: Item): Flag | null {
   return first
     ? { reason: 'word-unsure', about: 'kind', detail: `heard "${first.heard}", taken as ${first.taken}` }
     : null;
-}
-
-function addFlag(item: Item, flag: Flag): void {
-  if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
-}
-
-function addSoftFlag(item: Item, flag: Flag): void {
-  addFlag(item, flag);
-  item.softFlags.add(flag);
 }
 
 /** Where a reader taught from examples would not name what the rules name: that, with what it would name instead. */

@@ -2,7 +2,7 @@
 
 import type { Words } from '../../shared/schemas/word.ts';
 import { textOf } from '../3-phrases/token/token.ts';
-import { judgedFields } from './close/close-features.ts';
+import { comparedFieldsOf } from './claim.ts';
 import { chanceOfField, closeOpinionOf } from './close/close-opinion.ts';
 import { readWordsClosely } from './draft-words.ts';
 import { nameOfObservation } from './name-observation.ts';
@@ -88,7 +88,7 @@ function explainItem(reading: Reading, item: Item): ExplanationNode {
 function explainClosely(reading: Reading, item: Item): ExplanationNode[] {
   const opinion = closeOpinionOf(reading, item);
   if (!opinion) return [];
-  const fields = ['at' as const, ...judgedFields(item)].map((field) => {
+  const fields = ['at' as const, ...comparedFieldsOf(item.kind)].map((field) => {
     const [best] = opinion.fields.get(field) ?? [];
     const chance = chanceOfField(opinion, item, field);
     const instead = best && best.chance > chance ? ` (rather ${best.value ?? 'none'}, ${best.chance.toFixed(2)})` : '';

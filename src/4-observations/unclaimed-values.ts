@@ -2,11 +2,11 @@
  * Sides, sizes and amounts that were said beside a thing and that nothing took: what was read of the thing may lack them, and the
  * inspector should look.
  */
-import type { Flag } from '../../shared/schemas/draft.ts';
 import { shortValue } from '../../shared/wording/short.ts';
 import { type Phrase, phrasesOf } from '../3-phrases/phrase.ts';
 import { setField } from './assign-attributes.ts';
 import { isGiven, kindTakes } from './claim.ts';
+import { addSoftFlag } from './flags.ts';
 import { speaksOfThing } from './follow-subject.ts';
 import { fieldOf } from './phrase-value.ts';
 import { emptyFields, type FieldName, type Item, type Reading } from './reading.ts';
@@ -29,14 +29,12 @@ export function flagUnclaimed(reading: Reading): void {
     const trial = emptyFields();
     if (!setField(trial, phrase, item.kind)) continue;
     const value = trial[field];
-    const flag: Flag = {
+    addSoftFlag(item, {
       reason: 'value-odd',
       about: field,
       detail: 'a value said near it was not taken for its own',
       ...(value === null ? {} : { offers: [{ value, label: shortValue(field, value) }] }),
-    };
-    item.flags.push(flag);
-    item.softFlags.add(flag);
+    });
   }
 }
 

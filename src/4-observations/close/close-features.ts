@@ -2,10 +2,10 @@
  * What the rules' doubt and the close reader's opinion say together about an item, as numbers. Each is named for what it
  * means: the part before the colon tells which part of the item the close reader reads otherwise.
  */
-import { comparedFields, PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
-import { kindTakes } from '../claim.ts';
+import type { ComparedField } from '../../../shared/vocabulary/attributes.ts';
+import { comparedFieldsOf } from '../claim.ts';
 import type { Item } from '../reading.ts';
-import { type CloseOpinion, chanceOfField, type JudgedField } from './close-opinion.ts';
+import { type CloseOpinion, chanceOfField } from './close-opinion.ts';
 
 export type CloseFeatures = Readonly<Record<string, number>>;
 
@@ -18,15 +18,9 @@ const BOUND = 0.001;
 /** Log odds in steps of three, so that all features are of one size. */
 const odds = (chance: number): number => Math.log((chance + BOUND) / (1 - Math.min(1, chance) + BOUND)) / 3;
 
-/** The fields of an item that the close reader has a say on, beside its place. */
-export const judgedFields = (item: Item): JudgedField[] =>
-  comparedFields.filter(
-    (field) => field === 'status' || kindTakes(item.kind, field === PLACE_ON_ROUND ? 'position' : field),
-  );
-
 /** The field it holds least likely, its place aside, and how likely. */
-export function worstField(opinion: CloseOpinion, item: Item): { field: JudgedField; chance: number } {
-  const judged = judgedFields(item).map((field) => ({ field, chance: chanceOfField(opinion, item, field) }));
+export function worstField(opinion: CloseOpinion, item: Item): { field: ComparedField; chance: number } {
+  const judged = comparedFieldsOf(item.kind).map((field) => ({ field, chance: chanceOfField(opinion, item, field) }));
   return judged.reduce((worst, each) => (each.chance < worst.chance ? each : worst));
 }
 
@@ -34,7 +28,7 @@ export function worstField(opinion: CloseOpinion, item: Item): { field: JudgedFi
 export function closeFeatures(item: Item, opinion: CloseOpinion, doubt: number, isFlagged: boolean): CloseFeatures {
   const { own, other } = opinion;
   const place = chanceOfField(opinion, item, 'at');
-  const chances = judgedFields(item).map((field) => chanceOfField(opinion, item, field));
+  const chances = comparedFieldsOf(item.kind).map((field) => chanceOfField(opinion, item, field));
   const worst = Math.min(...chances);
   return {
     'rules:doubt': odds(doubt) * 3,

@@ -3,9 +3,8 @@
  * otherwise what they were sure of, the inspector is asked to look, and told at what.
  */
 import type { Flag } from '../../../shared/schemas/draft.ts';
-import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
-import { PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
+import { fieldFlag } from '../flags.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
 import { type CloseFeatures, closeFeatures, worstField } from './close-features.ts';
@@ -58,12 +57,7 @@ function flagOf(item: Item, opinion: CloseOpinion): Flag {
       about: 'status',
       detail: 'a second reading of the talk is not sure that it was said without doubt',
     };
-  const about = field === PLACE_ON_ROUND ? 'position' : field;
-  return {
-    reason: 'value-odd',
-    about,
-    detail: `check ${attributeTitles[about as keyof typeof attributeTitles].asked}, which a second reading reads otherwise`,
-  };
+  return fieldFlag(field, 'which a second reading reads otherwise');
 }
 
 const round = (value: number): number => Math.round(value * 100) / 100;

@@ -4,8 +4,8 @@
  */
 
 import type { Flag } from '../../../shared/schemas/draft.ts';
-import { attributeTitles } from '../../../shared/vocabulary/attribute-titles.ts';
-import { PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
+import type { ComparedField } from '../../../shared/vocabulary/attributes.ts';
+import { fieldFlag } from '../flags.ts';
 import type { Item, Reading } from '../reading.ts';
 import { type FieldCase, fieldCases, itemWords } from './item-words.ts';
 import { shippedReader } from './read-taught.ts';
@@ -31,10 +31,6 @@ export function doubtFields(reading: Reading, item: Item): Flag | null {
 }
 
 function flagOf(doubted: FieldCase): Flag {
-  const [field = '', how] = doubted.split(' ');
-  const about = field === PLACE_ON_ROUND ? 'position' : field;
-  const { asked } = attributeTitles[about as keyof typeof attributeTitles];
-  const why = how === 'missing' ? 'which the talk may tell' : 'often misread in such words';
-  const detail = `check ${asked}, ${why}`;
-  return { reason: 'value-odd', about, detail };
+  const [field, how] = doubted.split(' ') as [ComparedField, string];
+  return fieldFlag(field, how === 'missing' ? 'which the talk may tell' : 'often misread in such words');
 }

@@ -2,9 +2,9 @@
  * What a reader taught from mistakes sees of an item: its kind, which fields it was given, and its sentence, in which every
  * phrase that was understood is one sign, so that what was not understood stands out.
  */
-import { comparedFields, PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
+import { comparedFields } from '../../../shared/vocabulary/attributes.ts';
 import type { Phrase } from '../../3-phrases/phrase.ts';
-import { isGiven, kindTakes } from '../claim.ts';
+import { comparedFieldsOf, isGiven } from '../claim.ts';
 import type { Item, Reading } from '../reading.ts';
 import type { Sentence } from '../sentence.ts';
 import { plainWords } from './features.ts';
@@ -14,9 +14,9 @@ export type FieldCase = `${string} ${'missing' | 'given'}`;
 
 /** For each field that the item's kind takes, how it stands. */
 export function fieldCases(item: Item): FieldCase[] {
-  return comparedFields
-    .filter((field) => field === 'status' || kindTakes(item.kind, field === PLACE_ON_ROUND ? 'position' : field))
-    .map((field): FieldCase => `${field} ${isGiven(item, field) ? 'given' : 'missing'}`);
+  return comparedFieldsOf(item.kind).map(
+    (field): FieldCase => `${field} ${isGiven(item, field) ? 'given' : 'missing'}`,
+  );
 }
 
 /** Of things named together more are not told apart. */
