@@ -18,6 +18,7 @@ import { soundsAlike } from './sounds-alike.ts';
 import { doubtFields } from './taught/doubt-fields.ts';
 import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
 import { flagUnclaimed } from './unclaimed-values.ts';
+import { weighFeatures } from './weigh-features.ts';
 
 /** A word heard with less than this is doubted where it names the thing or its place. */
 const UNSURE_WORD = 0.5;
@@ -125,11 +126,7 @@ function doubtedFrom(reading: Reading): [number, number][] {
 }
 
 /** The chance that some field of the item is wrong, from 0 to 1. */
-export function doubtOf(features: DoubtFeatures): number {
-  let sum = doubtBias;
-  for (const [name, value] of Object.entries(features)) sum += (doubtWeights[name] ?? 0) * value;
-  return 1 / (1 + Math.exp(-sum));
-}
+export const doubtOf = (features: DoubtFeatures): number => weighFeatures(features, doubtWeights, doubtBias);
 
 function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: number | null): void {
   if (item.at === null && !placelessKinds.has(item.kind))

@@ -7,6 +7,7 @@ import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { fieldFlag } from '../flags.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
+import { weighFeatures } from '../weigh-features.ts';
 import { type CloseFeatures, closeFeatures, worstField } from './close-features.ts';
 import { type CloseOpinion, chanceOfField, closeOpinionOf } from './close-opinion.ts';
 import { CLOSE_THRESHOLD, closeBias, closeWeights } from './close-weights.ts';
@@ -24,11 +25,7 @@ export function weighClosely(reading: Reading): void {
 }
 
 /** The chance that something about the item is wrong, from 0 to 1. */
-export function closeDoubtOf(features: CloseFeatures): number {
-  let sum = closeBias;
-  for (const [name, value] of Object.entries(features)) sum += (closeWeights[name] ?? 0) * value;
-  return 1 / (1 + Math.exp(-sum));
-}
+const closeDoubtOf = (features: CloseFeatures): number => weighFeatures(features, closeWeights, closeBias);
 
 /** Says what the close reader holds least likely. */
 function flagOf(item: Item, opinion: CloseOpinion): Flag {
