@@ -8,19 +8,22 @@
  */
 import { writeFileSync } from 'node:fs';
 import type { Word } from '../../shared/schemas/word.ts';
-import { degrees, hourOfPosition, positions } from '../../shared/vocabulary/attributes.ts';
+import { degrees, directions, hourOfPosition, positions } from '../../shared/vocabulary/attributes.ts';
 import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
 import { printedWords } from '../4-observations/close/read-closely.ts';
+import type { GoldObservation } from '../score/gold.ts';
 import { type LabelledTalk, readLessons, readTalks } from './lessons.ts';
 
-/** Shares of words left out, and of stops and commas left out or put in, and how often that is done to each talk. */
+/** Shares of words left out or misheard, of stops printed as commas, of marks left out or put in, and how often that is done to each talk. */
 const DROPPED_WORDS = 0.015;
-const DROPPED_MARKS = 0.25;
+const MISHEARD_WORDS = 0.02;
+const STOPS_AS_COMMAS = 0.2;
+const DROPPED_MARKS = 0.2;
 const ADDED_MARKS = 0.04;
-const WORSE_COPIES = 2;
+const WORSE_COPIES = 4;
 
 /** The same sequence each time, from 0 to 1: lessons must not depend on chance. */
 function makeDice(): () => number {
@@ -33,10 +36,18 @@ function makeDice(): () => number {
 
 const dice = makeDice();
 
+/** A word misheard is any other word that is said: which one a recogniser would print is not known, only that it misleads. */
+const misheard = (text: string, others: readonly Word[]): string =>
+  /^[a-z']+$/.test(text) && dice() < MISHEARD_WORDS
+    ? others[Math.floor(dice() * others.length)]!.text.toLowerCase().replace(/[^a-z']/g, '')
+    : text;
+
 const asHeardWorse = (words: readonly Word[]): Word[] =>
   words
     .filter(() => dice() >= DROPPED_WORDS)
+    .map((word) => ({ ...word, text: misheard(word.text, spoken) }))
     .map((word) => {
+      if (/\.$/.test(word.text) && dice() < STOPS_AS_COMMAS) return { ...word, text: word.text.replace(/\.$/, ',') };
       if (dice() < DROPPED_MARKS) return { ...word, text: word.text.replace(/[.?!,;]+$/, '') };
       return dice() < ADDED_MARKS && /\w$/.test(word.text)
         ? { ...word, text: `${word.text}${dice() < 0.5 ? ',' : '.'}` }
@@ -59,10 +70,32 @@ function lessonOf({ findings }: LabelledTalk, words: readonly Word[], starts: re
   };
 }
 
-const talks = readTalks().map((talk) => {
+/**
+ * Between which lines each run begins: after the last finding of the run before and no later than its own first. Where exactly is
+ * not labelled.
+ */
+function startsOf({ findings, lineStarts, directions: ways }: LabelledTalk) {
+  const lineOf = ({ heard }: GoldObservation): number => lineStarts.indexOf(heard[0]);
+  const runs = [...new Set(findings.map(({ run }) => run))].sort((a, b) => a - b);
+  return runs
+    .map((run) => {
+      const before = findings.filter((finding) => finding.run < run).map(lineOf);
+      return {
+        from: Math.max(-1, ...before) + 1,
+        to: Math.min(...findings.filter((finding) => finding.run === run).map(lineOf)),
+        direction: ways[run - 1] ?? null,
+      };
+    })
+    .filter(({ from, to }) => from <= to);
+}
+
+const labelled = readTalks();
+const spoken = labelled.flatMap(({ words }) => words.words);
+const talks = labelled.map((talk) => {
   const copies = Array.from({ length: WORSE_COPIES }, () => asHeardWorse(talk.words.words));
   return {
     isPartial: talk.isPartial,
+    starts: startsOf(talk),
     copies: [talk.words.words, ...copies].map((words) => lessonOf(talk, words, talk.lineStarts)),
   };
 });
@@ -80,6 +113,7 @@ const lessons = {
     fromMaterial: materialNames,
     toMaterial: materialNames,
     serves: services.map(({ name }) => name),
+    direction: directions,
   },
   numbers: ['at', 'to', 'percent', 'inches', 'diameterIn', 'angleDeg'],
   talks,

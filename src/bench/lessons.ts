@@ -2,7 +2,9 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { z } from 'zod';
 import type { Words } from '../../shared/schemas/word.ts';
+import { type Direction, directions as directionNames } from '../../shared/vocabulary/attributes.ts';
 import { modelsFolder } from '../2-words/model-files.ts';
 import { type Cue, spreadWords } from '../2-words/read-transcript.ts';
 import { type GoldObservation, goldObservationSchema } from '../score/gold.ts';
@@ -41,6 +43,8 @@ export interface LabelledTalk {
   readonly findings: GoldObservation[];
   /** When each of its lines begins, in seconds. */
   readonly lineStarts: readonly number[];
+  /** Which way each run goes, where that is known. */
+  readonly directions: readonly (Direction | null)[];
   /** Whether its findings leave out fields that were said. */
   readonly isPartial: boolean;
 }
@@ -50,7 +54,8 @@ const PARTIAL = 'short-talks.txt';
 
 /**
  * Every talk of `fixtures/lessons/talks/`, parted by empty lines: "12.4 15 | roots at=9 degree=light; wye run=2 at=? | what is
- * said", where the numbers before are seconds, `run` is 1 where it is left out, and `at=?` cannot be known.
+ * said", where the numbers before are seconds, `run` is 1 where it is left out, and `at=?` cannot be known. A first line "runs |
+ * upstream downstream" may tell which way each run goes.
  */
 export function readTalks(isWanted: (name: string) => boolean = () => true): LabelledTalk[] {
   const folder = path.join(lessonsFolder, 'talks');
@@ -68,8 +73,13 @@ export function readTalks(isWanted: (name: string) => boolean = () => true): Lab
 function readTalk(text: string, isPartial: boolean): LabelledTalk {
   const cues: Cue[] = [];
   const findings: GoldObservation[] = [];
+  const directions: (Direction | null)[] = [];
   for (const line of text.split('\n')) {
     const [times = '', found = '', ...said] = line.split(' | ');
+    if (times === 'runs') {
+      directions.push(...found.split(' ').map((way) => (way === '?' ? null : z.enum(directionNames).parse(way))));
+      continue;
+    }
     const [startSeconds = 0, endSeconds = 0] = times.split(' ').map(Number);
     cues.push({ startSeconds, endSeconds, text: said.join(' | ') });
     if (found !== '-')
@@ -85,6 +95,7 @@ function readTalk(text: string, isPartial: boolean): LabelledTalk {
       lost: [],
     },
     findings,
+    directions,
     lineStarts: cues.map(({ startSeconds }) => startSeconds),
     isPartial,
   };
