@@ -4,6 +4,8 @@
  */
 import type { Token } from '../3-phrases/token/token.ts';
 import { type Announcement, findAnnouncements } from './announcements.ts';
+import type { CloseReading } from './close/read-closely.ts';
+import { weighStarts } from './close/weigh-starts.ts';
 import { beginCourse, type Course, follow, type Step, stepsOf } from './follow-counter.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -39,9 +41,14 @@ interface Path {
 }
 
 /** Plans the runs that follow the first one, which begins with sentence `first`. */
-export function planRuns(sentences: readonly Sentence[], tokens: readonly Token[], first: number): RunPlan {
+export function planRuns(
+  sentences: readonly Sentence[],
+  tokens: readonly Token[],
+  first: number,
+  close: CloseReading | null,
+): RunPlan {
   const steps = stepsOf(sentences, tokens);
-  const possible = findAnnouncements(sentences, steps).filter((one) => one.from > first);
+  const possible = weighStarts(findAnnouncements(sentences, steps), sentences, close).filter((one) => one.from > first);
   const byStart = new Map(possible.map((one) => [one.from, one]));
   const start: Path = { course: beginCourse(first, null), score: 0, begun: null, isFirstRun: true, parent: null };
   const chain = chainOf(follows(steps, byStart, start, first, steps.length));

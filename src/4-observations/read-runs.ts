@@ -20,7 +20,7 @@ const otherWay: Readonly<Record<Direction, Direction>> = { downstream: 'upstream
 
 function startRun(reading: Reading, from: Sentence, sentence: Sentence, signals: Signals): void {
   const before = currentRun(reading);
-  reading.runPlan ??= planRuns(reading.sentences, reading.phrases.tokens, from.index);
+  reading.runPlan ??= planRuns(reading.sentences, reading.phrases.tokens, from.index, reading.close);
   const named =
     reading.sentences
       .slice(from.index, sentence.index + 1)

@@ -15,12 +15,18 @@ const STEP_PIECES = 110;
 const OPENING = 101;
 const CLOSING = 102;
 
+/** Its last column stands for no thing in the pipe: it tells that a run begins. */
+const START = 'run';
+
 export interface CloseReading {
   readonly kinds: readonly string[];
   /** The chance that the words from one token to another tell of a thing of this kind, here and now. */
   chance(kind: string, from: number, to: number): number;
   /** What fields such a thing has. */
   fields(kind: string, from: number, to: number): FieldChances;
+  /** The chance that a run begins within these words, and the fields it has: the direction. */
+  startChance(from: number, to: number): number;
+  startFields(from: number, to: number): FieldChances;
 }
 
 interface Window extends CloseWindow {
@@ -50,22 +56,26 @@ export async function readClosely(phrases: Phrases, reader: CloseReader): Promis
       (_, at) => window.kinds[(first + at) * heads.kinds.length + column]!,
     );
   };
+  const chance = (kind: string, from: number, to: number): number => {
+    const odds = logitsOf(locate(from, to), kind).reduce((sum, logit) => sum + Math.exp(logit), 0);
+    return odds / (1 + odds);
+  };
+  const fields = (kind: string, from: number, to: number): FieldChances => {
+    const place = locate(from, to);
+    const anchor = new Float32Array(heads.width);
+    for (const [at, share] of softmax(logitsOf(place, kind)).entries()) {
+      const row = (place.first + at) * heads.width;
+      for (let column = 0; column < heads.width; column += 1)
+        anchor[column]! += share * place.window.states[row + column]!;
+    }
+    return heads.fields(kind, anchor, place.window.keys, place.window.numbers);
+  };
   return {
-    kinds: heads.kinds,
-    chance(kind, from, to) {
-      const odds = logitsOf(locate(from, to), kind).reduce((sum, logit) => sum + Math.exp(logit), 0);
-      return odds / (1 + odds);
-    },
-    fields(kind, from, to) {
-      const place = locate(from, to);
-      const anchor = new Float32Array(heads.width);
-      for (const [at, share] of softmax(logitsOf(place, kind)).entries()) {
-        const row = (place.first + at) * heads.width;
-        for (let column = 0; column < heads.width; column += 1)
-          anchor[column]! += share * place.window.states[row + column]!;
-      }
-      return heads.fields(kind, anchor, place.window.keys, place.window.numbers);
-    },
+    kinds: heads.kinds.filter((kind) => kind !== START),
+    chance,
+    fields,
+    startChance: (from, to) => chance(START, from, to),
+    startFields: (from, to) => fields(START, from, to),
   };
 }
 
