@@ -178,8 +178,15 @@ function spokenAs(reading: Reading, items: readonly Item[], words: readonly stri
   const { tokens } = reading.phrases;
   const names = words.filter((word) => word.length > 2 && !noName.test(word)).map(stem);
   if (names.length === 0) return undefined;
-  return items.findLast((item) =>
-    [item, ...item.again].some(({ from, to }) => tokens.slice(from, to).some(({ text }) => names.includes(stem(text)))),
+  const isNamedIn = (from: number, to: number): boolean =>
+    tokens.slice(from, to).some(({ text }) => names.includes(stem(text)));
+  return (
+    items.findLast((item) => [item, ...item.again].some(({ from, to }) => isNamedIn(from, to))) ??
+    // "It's squashed like a football": named in the same breath, not as the thing.
+    items.findLast((item) => {
+      const said = reading.sentences[item.sentence];
+      return said !== undefined && isNamedIn(said.from, said.to);
+    })
   );
 }
 
