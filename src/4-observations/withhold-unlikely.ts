@@ -27,12 +27,16 @@ export function withholdUnlikely(reading: Reading): void {
   }
 }
 
-function withhold({ phrases, owners }: Reading, item: Item): void {
+function withhold(reading: Reading, item: Item): void {
+  const { phrases, owners } = reading;
   item.isWithdrawn = true;
   item.isWithheld = true;
   const why = whyOf(item, phrases.unit);
   item.evidence.notes.push(why);
-  const owner: Owner = { sort: 'unplaced', why };
+  const isNothing = (closeOpinionOf(reading, item)?.own ?? 1) < CLOSE_NOTHING;
+  const owner: Owner = isNothing
+    ? { sort: 'aside', why: 'names a thing and tells of none' }
+    : { sort: 'unplaced', why };
   owners.forEach((other, token) => {
     if (other?.sort === 'item' && other.item === item) owners[token] = owner;
   });
@@ -44,8 +48,9 @@ function forgetEnd({ runs }: Reading, item: Item): void {
   if (run?.end && run.end.reason === endKinds[item.kind] && run.end.at === item.at) run.end = null;
 }
 
-/** Below this chance of the close reader three of four were wrong, on talk neither reader had seen. */
+/** Below this chance of the close reader four of five were wrong, on talk neither reader had seen; below the next, all but three in a hundred. */
 const CLOSE_NONE = 0.05;
+const CLOSE_NOTHING = 0.003;
 
 function isDeniedClosely(reading: Reading, item: Item): boolean {
   const opinion = closeOpinionOf(reading, item);
