@@ -8,7 +8,7 @@ import { kindTitle } from '../../shared/vocabulary/kind-titles.ts';
 import { phrasesOf } from '../3-phrases/phrase.ts';
 import { type DoubtFeatures, doubtFeatures, type TalkFacts } from './doubt-features.ts';
 import { DOUBT_THRESHOLD, doubtBias, doubtWeights } from './doubt-weights.ts';
-import { addFlag, addSoftFlag } from './flags.ts';
+import { addFirmFlag, addFlag, addSoftFlag } from './flags.ts';
 import { flagGuessedServices } from './guessed-service.ts';
 import { placelessKinds } from './kind-roles.ts';
 import { placeOffers } from './offer-places.ts';
@@ -53,7 +53,9 @@ const reasons: Readonly<Record<string, Reason>> = {
 };
 const otherwise: Reason = { reason: 'word-unsure', about: 'kind', detail: 'this kind of talk is often misread' };
 
-export function weighDoubts(reading: Reading, words: Words): void {
+/** Answers with what spoke for doubt about each item. */
+export function weighDoubts(reading: Reading, words: Words): ReadonlyMap<Item, DoubtFeatures> {
+  const weighed = new Map<Item, DoubtFeatures>();
   const { tokens } = reading.phrases;
   const facts: TalkFacts = {
     nearest: readNearest(reading.phrases),
@@ -64,12 +66,13 @@ export function weighDoubts(reading: Reading, words: Words): void {
     if (item.isWithdrawn) continue;
     const opinion = opinionOf(reading, item);
     const features = doubtFeatures(reading, item, facts, opinion);
+    weighed.set(item, features);
     const doubt = doubtOf(features);
     const hearing = hearingOf(reading, item);
     item.certainty = { hearing, reading: round(1 - doubt), fields: fieldCertainty(item, features) };
     item.confidence = round((1 - doubt) * (hearing ?? 1));
     const alike = soundsAlike(reading, item, words);
-    if (alike) addFlag(item, alike);
+    if (alike) addFirmFlag(item, alike);
     addFlags(item, features, doubt, hearing);
     if (isPlacedAcross(item, reading.plan.breaths))
       addSoftFlag(item, {
@@ -90,13 +93,13 @@ export function weighDoubts(reading: Reading, words: Words): void {
     const weakest = weakestOf(reading, item);
     const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
     if (weakest < 1 && item.flags.length === 0 && heardDoubt > HEARD_DOUBT_THRESHOLD)
-      addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
+      addFirmFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
     if (item.flags.length === 0) {
       const oddField = doubtFields(reading, item);
       if (oddField) addSoftFlag(item, oddField);
     }
     if (isBesideCut(reading, item, words))
-      addFlag(item, {
+      addFirmFlag(item, {
         reason: 'distance-unsure',
         about: 'at',
         detail: 'the number stands beside a cut in the recording',
@@ -104,6 +107,7 @@ export function weighDoubts(reading: Reading, words: Words): void {
   }
   flagUnclaimed(reading);
   flagGuessedServices(reading);
+  return weighed;
 }
 
 /** Whether an item has a place that was said for something else, or in another breath. */
@@ -130,7 +134,7 @@ export const doubtOf = (features: DoubtFeatures): number => weighFeatures(featur
 
 function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: number | null): void {
   if (item.at === null && !placelessKinds.has(item.kind))
-    addFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
+    addFirmFlag(item, { reason: 'distance-missing', about: 'at', detail: 'no distance was said' });
   if (item.evidence.placeRule === RUN_START)
     addFlag(item, {
       reason: 'distance-unsure',
@@ -138,7 +142,7 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
       detail: 'said to be where the run begins, without a number',
     });
   if (hearing !== null && hearing < UNSURE_WORD)
-    addFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
+    addFirmFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
   if (item.evidence.rule === LIKENESS)
     addFlag(item, {
       reason: 'word-unsure',

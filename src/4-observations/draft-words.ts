@@ -37,8 +37,7 @@ export function readWords(
   movePlaces(reading);
   listMissed(reading);
   fillMissingFields(reading);
-  weighDoubts(reading, words);
-  weighClosely(reading);
+  weighClosely(reading, weighDoubts(reading, words));
   return reading;
 }
 

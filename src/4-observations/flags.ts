@@ -10,7 +10,13 @@ export function addFlag(item: Item, flag: Flag): void {
   if (!item.flags.some((other) => other.reason === flag.reason)) item.flags.push(flag);
 }
 
-/** A flag that rests on how the talk was read: a second reading may lift it. */
+/** A flag that rests on what was heard, was not said, or is told by one reading alone: weighing both does not lift it. */
+export function addFirmFlag(item: Item, flag: Flag): void {
+  addFlag(item, flag);
+  item.firmFlags.add(flag);
+}
+
+/** A flag that only weighing raises. */
 export function addSoftFlag(item: Item, flag: Flag): void {
   addFlag(item, flag);
   item.softFlags.add(flag);

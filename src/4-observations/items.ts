@@ -65,6 +65,7 @@ export function addItem(
     respelled: made.respelled ?? [],
     flags: [],
     softFlags: new Set(),
+    firmFlags: new Set(),
     evidence: made.evidence,
     isWithdrawn: false,
     isWithheld: false,

@@ -79,8 +79,10 @@ export interface Item {
   corrected: { field: string; was: string | number | null; from: number; to: number }[];
   respelled: { heard: string; taken: string }[];
   flags: Flag[];
-  /** Those of them that rest on how the talk was read, not on what was said or heard: a second reading may lift them. */
+  /** Those of them that only weighing raised, not a single sign of something wrong. */
   readonly softFlags: Set<Flag>;
+  /** Those that weighing both readings may not lift: they rest on what was heard, was not said, or is told by one reading alone. */
+  readonly firmFlags: Set<Flag>;
   evidence: Evidence;
   isWithdrawn: boolean;
   /** Withdrawn because a second reading does not find it, not because it was taken back. */

@@ -13,11 +13,19 @@ type Opinion = Readonly<
   Record<string, { chance: number; fields?: Readonly<Record<string, Likely['value']>>; sure?: number }>
 >;
 
-/** Holds one opinion of all that is said after the opening; of fields it has no word on it holds that they were not told. */
+/**
+ * Holds one opinion of all that is said after the opening; of fields it has no word on it holds that they were not told. A run begins
+ * with the opening, and again with the word that stands so many words after it.
+ */
 const standIn =
-  (opinion: Opinion) =>
+  (opinion: Opinion, startsAfter: number | null = null) =>
   (opening: number): CloseReading => ({
     kinds,
+    startChance: (from, to) =>
+      from < opening || (startsAfter !== null && from <= opening + startsAfter && opening + startsAfter < to)
+        ? SURE
+        : 1 - SURE,
+    startFields: () => new Map([['direction', [{ value: 'upstream', chance: SURE }]]]),
     chance: (kind, from) => (from < opening ? Number(kind === 'pipe') * SURE : (opinion[kind]?.chance ?? 0.001)),
     fields(kind, from): FieldChances {
       const { fields = {}, sure = SURE } = (from < opening ? openingOpinion : opinion)[kind] ?? {};
@@ -85,11 +93,22 @@ describe('the close reader', () => {
   });
 
   it('keeps off the list what it all but denies, and its words', () => {
-    const close = standIn({ roots: { chance: 0.001 } });
+    const close = standIn({ roots: { chance: 0.01 } });
     const { observations, unplaced } = draftOf('At fourteen there are roots.', close);
     expect(observations).toEqual([]);
     expect(unplaced.map(({ why }) => why)).toEqual([
       'may name roots at 14 ft, which a second reading of the talk does not find here',
+    ]);
+  });
+
+  it('sets aside what it is as sure of as can be that it tells of nothing', () => {
+    const close = standIn({ roots: { chance: 0.0001 } });
+    const { observations, unplaced, setAside } = draftOf('At fourteen there are roots.', close);
+    expect(observations).toEqual([]);
+    expect(unplaced).toEqual([]);
+    expect(setAside.map(({ why, heard }) => [why, heard.text])).toContainEqual([
+      'names a thing and tells of none',
+      'At fourteen there are roots.',
     ]);
   });
 
@@ -104,6 +123,19 @@ describe('the close reader', () => {
     const close = standIn({ roots: { chance: SURE, fields: { at: 14, degree: 'heavy' } } });
     const [roots] = draftOf('At fourteen there are roots.', close).observations;
     expect(roots).toMatchObject({ degree: 'heavy', review: [{ reason: 'value-odd', about: 'degree' }] });
+  });
+
+  it('begins a run that only it is sure of, the way it holds the camera goes', () => {
+    const talk = 'At forty is the main. Come along, kitty. At three there are roots.';
+    const startsAfter = phrasesIn('At forty is the main.').tokens.length;
+    const opinion = {
+      'main-connection': { chance: SURE, fields: { at: 40 } },
+      roots: { chance: SURE, fields: { at: 3 } },
+    };
+    expect(draftOf(talk, standIn(opinion)).runs).toHaveLength(1);
+    const { runs, observations } = draftOf(talk, standIn(opinion, startsAfter));
+    expect(runs).toMatchObject([{ direction: 'downstream' }, { direction: 'upstream' }]);
+    expect(observations.find(({ kind }) => kind === 'roots')).toMatchObject({ run: 2, at: 3 });
   });
 
   it('lifts no flag that rests on what was heard or left unsaid', () => {

@@ -2,8 +2,10 @@
  * What the rules' doubt and the close reader's opinion say together about an item, as numbers. Each is named for what it
  * means: the part before the colon tells which part of the item the close reader reads otherwise.
  */
+import type { Flag } from '../../../shared/schemas/draft.ts';
 import type { ComparedField } from '../../../shared/vocabulary/attributes.ts';
 import { comparedFieldsOf } from '../claim.ts';
+import type { DoubtFeatures } from '../doubt-features.ts';
 import type { Item } from '../reading.ts';
 import { type CloseOpinion, chanceOfField } from './close-opinion.ts';
 
@@ -24,16 +26,19 @@ export function worstField(opinion: CloseOpinion, item: Item): { field: Compared
   return judged.reduce((worst, each) => (each.chance < worst.chance ? each : worst));
 }
 
-/** `doubt` is that of the rules, from 0 to 1; `isFlagged` whether they would have the item looked at. */
-export function closeFeatures(item: Item, opinion: CloseOpinion, doubt: number, isFlagged: boolean): CloseFeatures {
+/** `doubts` is what spoke for doubt by the rules; a feature beside it for each flag they raised, and for each field read closely. */
+export function closeFeatures(item: Item, opinion: CloseOpinion, doubts: DoubtFeatures): CloseFeatures {
   const { own, other } = opinion;
   const place = chanceOfField(opinion, item, 'at');
-  const chances = comparedFieldsOf(item.kind).map((field) => chanceOfField(opinion, item, field));
+  const fields = comparedFieldsOf(item.kind).map((field) => ({ field, chance: chanceOfField(opinion, item, field) }));
+  const chances = fields.map(({ chance }) => chance);
   const worst = Math.min(...chances);
   return {
-    'rules:doubt': odds(doubt) * 3,
-    'rules:flagged': is(isFlagged),
-    'rules:several': is(isFlagged && item.flags.length > 1),
+    ...doubts,
+    'rules:doubt': odds(1 - item.certainty.reading) * 3,
+    'rules:flagged': is(item.flags.length > 0),
+    'rules:several': is(item.flags.length > 1),
+    ...Object.fromEntries(item.flags.map((flag) => [flagName(item, flag), 1])),
     'kind:odds': odds(own),
     'kind:unlikely': is(own < UNLIKELY),
     'kind:sure': is(own > SURE),
@@ -42,9 +47,15 @@ export function closeFeatures(item: Item, opinion: CloseOpinion, doubt: number, 
     'at:odds': odds(place),
     'at:unlikely': is(place < UNLIKELY),
     'at:sure': is(place > SURE),
+    ...Object.fromEntries(fields.map(({ field, chance }) => [`field:${field}`, odds(chance)])),
     'field:odds': odds(worst),
     'field:unlikely': is(worst < UNLIKELY),
     'field:all': chances.reduce((sum, chance) => sum + Math.log(chance + BOUND), 0) / 3,
     'any:least': Math.min(odds(own), odds(place), odds(worst)),
+    [`basis=${item.basis}`]: 1,
   };
 }
+
+/** A flag by its reason, what it is about, and whether only weighing raised it. */
+const flagName = ({ softFlags }: Item, flag: Flag): string =>
+  `flag:${flag.reason}/${flag.about}${softFlags.has(flag) ? '/soft' : ''}`;

@@ -6,7 +6,7 @@ import {
   type Position,
 } from '../../../shared/vocabulary/attributes.ts';
 import { kindTakes } from '../claim.ts';
-import { addFlag, fieldFlag } from '../flags.ts';
+import { addFirmFlag, fieldFlag } from '../flags.ts';
 import type { Item, Reading } from '../reading.ts';
 import { closeOpinionOf, valueIn } from './close-opinion.ts';
 import { ELSEWHERE, type Likely } from './heads.ts';
@@ -46,7 +46,7 @@ export function fillMissingFields(reading: Reading): void {
   for (const item of reading.items) {
     if (item.isWithdrawn) continue;
     for (const field of fillFields(reading, item))
-      addFlag(item, fieldFlag(field, 'which only a second reading finds here'));
+      addFirmFlag(item, fieldFlag(field, 'which only a second reading finds here'));
   }
 }
 

@@ -4,6 +4,7 @@
  */
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import { type KindName, kinds } from '../../../shared/vocabulary/kinds/index.ts';
+import { addFirmFlag } from '../flags.ts';
 import { addItem, newEvidence, SAME_FEET } from '../items.ts';
 import { placelessKinds } from '../kind-roles.ts';
 import type { Item, Owner, Reading } from '../reading.ts';
@@ -79,7 +80,7 @@ function listItem(reading: Reading, sentence: Sentence, kind: KindName, at: numb
     evidence: newEvidence(sentence, { source: 'weak', rule: CLOSE_RULE, placeRule: 'pointed at by the close reader' }),
   });
   item.run = run.n;
-  item.flags.push({
+  addFirmFlag(item, {
     reason: 'readers-disagree',
     about: 'kind',
     detail: 'only a second reading of the talk finds this here',

@@ -3,6 +3,7 @@
  * both to choose from. On talk neither had seen the close reader was right twice as often. What had no place gets one in the same way.
  */
 import type { DistanceBasis } from '../../../shared/vocabulary/attributes.ts';
+import { addFirmFlag } from '../flags.ts';
 import { placelessKinds } from '../kind-roles.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
@@ -27,7 +28,7 @@ export function movePlaces(reading: Reading): void {
     if (item.isWithdrawn || placelessKinds.has(item.kind)) continue;
     const feet = betterPlace(reading, item);
     if (feet === null || (item.fields.to !== null && item.fields.to <= feet)) continue;
-    item.flags.push({
+    addFirmFlag(item, {
       reason: 'readers-disagree',
       about: 'at',
       detail: item.at === null ? 'only a second reading finds a distance for it' : 'two readings give it two distances',

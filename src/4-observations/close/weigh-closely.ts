@@ -4,28 +4,31 @@
  */
 import type { Flag } from '../../../shared/schemas/draft.ts';
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
+import type { DoubtFeatures } from '../doubt-features.ts';
 import { fieldFlag } from '../flags.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
 import { weighFeatures } from '../weigh-features.ts';
-import { type CloseFeatures, closeFeatures, worstField } from './close-features.ts';
+import { closeFeatures, worstField } from './close-features.ts';
 import { type CloseOpinion, chanceOfField, closeOpinionOf } from './close-opinion.ts';
 import { CLOSE_THRESHOLD, closeBias, closeWeights } from './close-weights.ts';
 
-export function weighClosely(reading: Reading): void {
+/** `doubts`: what spoke for doubt about each item by the rules. */
+export function weighClosely(reading: Reading, doubts: ReadonlyMap<Item, DoubtFeatures>): void {
   for (const item of reading.items) {
     const opinion = item.isWithdrawn ? null : closeOpinionOf(reading, item);
     if (!opinion) continue;
-    const doubt = closeDoubtOf(closeFeatures(item, opinion, 1 - item.certainty.reading, item.flags.length > 0));
+    const doubt = weighFeatures(closeFeatures(item, opinion, doubts.get(item) ?? {}), closeWeights, closeBias);
     item.certainty.reading = round(1 - doubt);
     item.confidence = round((1 - doubt) * (item.certainty.hearing ?? 1));
-    if (doubt <= CLOSE_THRESHOLD) item.flags = item.flags.filter((flag) => !item.softFlags.has(flag));
+    if (doubt <= CLOSE_THRESHOLD) item.flags = item.flags.filter((flag) => isFirm(item, flag));
     else if (item.flags.length === 0) item.flags.push(flagOf(item, opinion));
   }
 }
 
-/** The chance that something about the item is wrong, from 0 to 1. */
-const closeDoubtOf = (features: CloseFeatures): number => weighFeatures(features, closeWeights, closeBias);
+/** Something heard weakly, left unsaid, or not fitting the camera's way is to be looked at however well the words are understood. */
+const firmReasons: ReadonlySet<Flag['reason']> = new Set(['distance-missing', 'distance-jumps', 'counter-disagrees']);
+const isFirm = ({ firmFlags }: Item, flag: Flag): boolean => firmFlags.has(flag) || firmReasons.has(flag.reason);
 
 /** Says what the close reader holds least likely. */
 function flagOf(item: Item, opinion: CloseOpinion): Flag {
