@@ -13,7 +13,7 @@ import { movePlaces } from './close/move-places.ts';
 import { type CloseReading, readClosely } from './close/read-closely.ts';
 import { weighClosely } from './close/weigh-closely.ts';
 import { weighDoubts } from './doubts.ts';
-import { finishRuns } from './finish-runs.ts';
+import { finishRuns, followEnds } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
 import { guessPlaces } from './guess-places.ts';
 import { inUnit } from './offer-places.ts';
@@ -36,6 +36,7 @@ export function readWords(
   settlePlaces(reading);
   movePlaces(reading);
   listMissed(reading);
+  followEnds(reading);
   fillMissingFields(reading);
   weighClosely(reading, weighDoubts(reading, words));
   return reading;

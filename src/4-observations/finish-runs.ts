@@ -47,11 +47,24 @@ function dropEmptyRuns(reading: Reading): void {
   reading.runs = kept;
 }
 
-function endOf(reading: Reading, run: RunState): RunState['end'] {
-  const items = liveItems(reading, run.n);
-  const end = items.findLast(
+/** Lets each run end where the thing lies that ends it, once places were moved and things listed that only a second reading finds. */
+export function followEnds(reading: Reading): void {
+  for (const run of reading.runs) {
+    const end = endingItem(liveItems(reading, run.n));
+    if (!end || end.at === null) continue;
+    const isNew = run.end === null || run.end.reason === 'other';
+    if (isNew || end.at > (run.end?.at ?? 0)) run.end = { at: end.at, reason: endKinds[end.kind] ?? 'other' };
+  }
+}
+
+const endingItem = (items: readonly Item[]): Item | undefined =>
+  items.findLast(
     (item) => endKinds[item.kind] !== undefined && item.status === 'present' && !item.evidence.isOnWayBack,
   );
+
+function endOf(reading: Reading, run: RunState): RunState['end'] {
+  const items = liveItems(reading, run.n);
+  const end = endingItem(items);
   if (!end)
     return items.length > 0
       ? (run.end ?? chosenEnd(items, run) ?? blockedEnd(items) ?? reachedEnd(items) ?? leftOff(items))

@@ -13,6 +13,9 @@ const SHORT_PIPE_TOKENS = 6;
 /** A thing told by itself, and how many sentences on its number may stand by itself. */
 const BIT_TOKENS = 4;
 const BITS_AHEAD = 2;
+/** From this chance on the close reader finds a thing; below the next, a run that begins here had begun before. */
+const FOUND = 0.5;
+const UNDER_WAY = 0.5;
 /** So many sentences on a run may still be announced. */
 const AHEAD_SENTENCES = 25;
 
@@ -29,6 +32,7 @@ export function needsRun(reading: Reading, sentence: Sentence, claims: readonly 
     .some((other) => phrasesOf(other.phrases, 'camera').some((cue) => cue.cue === 'access'));
   const isPlaced = ({ place }: Claim): boolean => place !== null && (hasAccess || place.distance.frame !== 'bare');
   if (claims.some((claim) => isPlaced(claim) && isFound(claim))) return true;
+  if (claims.some((claim) => isFound(claim) && isFoundUnderWay(reading, sentence, claim))) return true;
   const tokensLong = sentence.to - sentence.from;
   const isPipe =
     phrasesOf(sentence.phrases, 'material').length > 0 && tokensLong <= PIPE_TOKENS && !tellsOfOther(sentence);
@@ -38,6 +42,10 @@ export function needsRun(reading: Reading, sentence: Sentence, claims: readonly 
     tokensLong <= BIT_TOKENS && !openingKinds.has(claim.kind) && isFound(claim) && hasPlaceBeside(reading, sentence);
   return (isSized || claims.some(isBit)) && !isAnnouncedLater(reading, sentence);
 }
+
+/** Whether the close reader finds the thing here as well, and holds that the run had begun before. */
+const isFoundUnderWay = ({ close }: Reading, { from, to }: Sentence, { kind }: Claim): boolean =>
+  close !== null && close.chance(kind, from, to) > FOUND && close.startChance(from, to) < UNDER_WAY;
 
 /** "Tee. Washer. Four.": the number stands by itself beside the thing. */
 function hasPlaceBeside({ sentences }: Reading, { index, phrases }: Sentence): boolean {

@@ -138,6 +138,24 @@ describe('the close reader', () => {
     expect(observations.find(({ kind }) => kind === 'roots')).toMatchObject({ run: 2, at: 3 });
   });
 
+  it('has a run begin that nobody announced where it finds a thing and holds that the start is past', () => {
+    const words = wordsOf('Nice dog you have. Well would you look, roots on the left.');
+    const runsWith = (close: CloseReading | null) =>
+      writeDraft(readWords(words, findPhrases(words.words), close), words).observations.map(({ run, kind }) => [
+        run,
+        kind,
+      ]);
+    const close = standIn({ roots: { chance: SURE } })(0);
+    expect(runsWith({ ...close, startChance: () => SURE })).toEqual([]);
+    expect(runsWith(close)).toEqual([[1, 'roots']]);
+  });
+
+  it('lets a run end at what ends it, though only it finds that', () => {
+    const close = standIn({ 'main-connection': { chance: SURE, fields: { at: 40 } } });
+    const { runs } = draftOf('Forty, and the parade goes by.', close);
+    expect(runs).toMatchObject([{ end: { at: 40, reason: 'main' } }]);
+  });
+
   it('lifts no flag that rests on what was heard or left unsaid', () => {
     const close = standIn({ roots: { chance: SURE, fields: { at: null } } });
     const [roots] = draftOf('There are roots.', close).observations;
