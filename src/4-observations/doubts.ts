@@ -90,10 +90,8 @@ export function weighDoubts(reading: Reading, words: Words): ReadonlyMap<Item, D
         detail: `the same words may also name ${kindTitle(also).toLowerCase()}`,
       });
     if (doubtedRuns.some(([run, sentence]) => item.run === run && item.sentence >= sentence)) addFlag(item, runDoubt);
-    const weakest = weakestOf(reading, item);
-    const heardDoubt = doubt + WEAK_WORD_WEIGHT * (1 - weakest);
-    if (weakest < 1 && item.flags.length === 0 && heardDoubt > HEARD_DOUBT_THRESHOLD)
-      addFirmFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' });
+    const weak = item.flags.length === 0 ? flagWeakWords(reading, item, doubt) : null;
+    if (weak) addFlag(item, weak);
     if (item.flags.length === 0) {
       const oddField = doubtFields(reading, item);
       if (oddField) addSoftFlag(item, oddField);
@@ -228,10 +226,14 @@ function hearingOf(reading: Reading, item: Item): number | null {
   return known.length === 0 ? null : round(Math.min(...known));
 }
 
-function weakestOf(reading: Reading, item: Item): number {
+/** What is not quite sure and stands among words that were heard weakly is to be looked at; `doubt` is that of the reading. */
+export function flagWeakWords(reading: Reading, item: Item, doubt: number): Flag | null {
   const sentence = reading.sentences[item.sentence];
-  if (!sentence) return 1;
-  return Math.min(...reading.phrases.tokens.slice(sentence.from, sentence.to).map((token) => token.probability ?? 1));
+  const tokens = sentence ? reading.phrases.tokens.slice(sentence.from, sentence.to) : [];
+  const weakest = Math.min(1, ...tokens.map(({ probability }) => probability ?? 1));
+  return weakest < 1 && doubt + WEAK_WORD_WEIGHT * (1 - weakest) > HEARD_DOUBT_THRESHOLD
+    ? { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' }
+    : null;
 }
 
 function isBesideCut(reading: Reading, item: Item, words: Words): boolean {

@@ -5,6 +5,7 @@
 import type { Flag } from '../../../shared/schemas/draft.ts';
 import { kindTitle } from '../../../shared/vocabulary/kind-titles.ts';
 import type { DoubtFeatures } from '../doubt-features.ts';
+import { flagWeakWords } from '../doubts.ts';
 import { fieldFlag } from '../flags.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
@@ -22,7 +23,9 @@ export function weighClosely(reading: Reading, doubts: ReadonlyMap<Item, DoubtFe
     item.certainty.reading = round(1 - doubt);
     item.confidence = round((1 - doubt) * (item.certainty.hearing ?? 1));
     if (doubt <= CLOSE_THRESHOLD) item.flags = item.flags.filter((flag) => isFirm(item, flag));
-    else if (item.flags.length === 0) item.flags.push(flagOf(item, opinion));
+    if (item.flags.length > 0) continue;
+    const flag = doubt > CLOSE_THRESHOLD ? flagOf(item, opinion) : flagWeakWords(reading, item, doubt);
+    if (flag) item.flags.push(flag);
   }
 }
 
