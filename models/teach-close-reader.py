@@ -75,6 +75,7 @@ def cut_windows(lines, starts, says, dice):
     """Whole lines, the first window of a chance length, so that no line always stands at an edge. `says` is how much of the
     findings is known: ALL of it, SOME of the fields, or the KINDS alone."""
     windows, at, limit = [], 0, dice.randint(SHORTEST_WINDOW, WINDOW)
+    touched = {line for start in starts for line in range(start["from"], start["to"] + 1)}
     while at < len(lines):
         ids, held, numbers, first = [CLS], [], [], at
         while at < len(lines) and (len(ids) == 1 or len(ids) + len(lines[at][0]) < limit):
@@ -86,7 +87,6 @@ def cut_windows(lines, starts, says, dice):
             at += 1
         held = [(a, min(b, LONGEST_WINDOW), *rest) for a, b, *rest in held if a < LONGEST_WINDOW]
         within = [start for start in starts if start["from"] >= first and start["to"] < at]
-        touched = {line for start in starts for line in range(start["from"], start["to"] + 1)}
         windows.append((ids[:LONGEST_WINDOW] + [SEP], held, [n for n in numbers if n[0] < LONGEST_WINDOW], says, within, touched))
         limit = WINDOW
     return windows

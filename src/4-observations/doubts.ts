@@ -18,10 +18,9 @@ import { soundsAlike } from './sounds-alike.ts';
 import { doubtFields } from './taught/doubt-fields.ts';
 import { alsoNamed, kindOffers, type Opinion, opinionOf, UNLIKELY } from './taught/opinion.ts';
 import { flagUnclaimed } from './unclaimed-values.ts';
+import { WEAK_WORD, weakestWord } from './weakest-word.ts';
 import { weighFeatures } from './weigh-features.ts';
 
-/** A word heard with less than this is doubted where it names the thing or its place. */
-const UNSURE_WORD = 0.5;
 /** How much a weakly heard word in the same sentence adds to the reading doubt, and the sum from which an item is flagged. */
 const WEAK_WORD_WEIGHT = 0.5;
 const HEARD_DOUBT_THRESHOLD = 0.26;
@@ -139,7 +138,7 @@ function addFlags(item: Item, features: DoubtFeatures, doubt: number, hearing: n
       about: 'at',
       detail: 'said to be where the run begins, without a number',
     });
-  if (hearing !== null && hearing < UNSURE_WORD)
+  if (hearing !== null && hearing < WEAK_WORD)
     addFirmFlag(item, { reason: 'word-unsure', about: 'kind', detail: 'heard weakly' });
   if (item.evidence.rule === LIKENESS)
     addFlag(item, {
@@ -229,8 +228,7 @@ function hearingOf(reading: Reading, item: Item): number | null {
 /** What is not quite sure and stands among words that were heard weakly is to be looked at; `doubt` is that of the reading. */
 export function flagWeakWords(reading: Reading, item: Item, doubt: number): Flag | null {
   const sentence = reading.sentences[item.sentence];
-  const tokens = sentence ? reading.phrases.tokens.slice(sentence.from, sentence.to) : [];
-  const weakest = Math.min(1, ...tokens.map(({ probability }) => probability ?? 1));
+  const weakest = sentence ? weakestWord(reading, sentence) : 1;
   return weakest < 1 && doubt + WEAK_WORD_WEIGHT * (1 - weakest) > HEARD_DOUBT_THRESHOLD
     ? { reason: 'word-unsure', about: 'kind', detail: 'words beside it were heard weakly' }
     : null;

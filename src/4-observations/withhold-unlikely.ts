@@ -48,7 +48,7 @@ function forgetEnd({ runs }: Reading, item: Item): void {
   if (run?.end && run.end.reason === endKinds[item.kind] && run.end.at === item.at) run.end = null;
 }
 
-/** Below this chance of the close reader four of five were wrong, on talk neither reader had seen; below the next, all but three in a hundred. */
+/** Below this chance of the close reader four of five were wrong, on talk neither reader had seen; below the next, all but four in a hundred. */
 const CLOSE_NONE = 0.05;
 const CLOSE_NOTHING = 0.003;
 

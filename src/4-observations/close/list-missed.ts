@@ -9,6 +9,7 @@ import { addItem, newEvidence, SAME_FEET } from '../items.ts';
 import { placelessKinds } from '../kind-roles.ts';
 import type { Item, Owner, Reading } from '../reading.ts';
 import type { Sentence } from '../sentence.ts';
+import { WEAK_WORD, weakestWord } from '../weakest-word.ts';
 import { fillFields } from './fill-fields.ts';
 import type { CloseReading } from './read-closely.ts';
 
@@ -17,9 +18,6 @@ const NOTED = 0.5;
 const LISTED = 0.7;
 /** From this chance on a number is its place. */
 const PLACED = 0.5;
-
-/** A word heard with less than this is not sure. */
-const WEAK_WORD = 0.5;
 
 export const CLOSE_RULE = 'found by the close reader alone';
 
@@ -91,8 +89,7 @@ function listItem(reading: Reading, sentence: Sentence, kind: KindName, at: numb
 }
 
 /** What rests on the close reader alone must at least have been heard. */
-const isHeardWeakly = ({ phrases }: Reading, { from, to }: Sentence): boolean =>
-  phrases.tokens.slice(from, to).some(({ probability }) => probability !== null && probability < WEAK_WORD);
+const isHeardWeakly = (reading: Reading, sentence: Sentence): boolean => weakestWord(reading, sentence) < WEAK_WORD;
 
 /** Items stand in the order they were first said. */
 function moveInOrder(items: Item[], item: Item): void {

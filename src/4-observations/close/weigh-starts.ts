@@ -54,7 +54,7 @@ export function weighStarts(
 }
 
 /** Which way the run goes that begins about a sentence; null where the close reader is not sure. */
-export function directionOf(close: CloseReading, sentences: readonly Sentence[], index: number): Direction | null {
+function directionOf(close: CloseReading, sentences: readonly Sentence[], index: number): Direction | null {
   const from = sentences[Math.max(0, index - REACH)]!.from;
   const { to } = sentences[Math.min(sentences.length - 1, index + REACH)]!;
   const [best] = close.startFields(from, to).get('direction') ?? [];
