@@ -7,6 +7,8 @@ from safetensors.torch import load_file
 from torch import nn
 
 WIDTH, LAYERS, ATTENTIONS, INNER, VOCABULARY, DROPOUT = 384, 6, 12, 1536, 30522, 0.1
+# By how many values a field that is a number finds it.
+SPAN = 64
 
 
 class Layer(nn.Module):
@@ -72,17 +74,16 @@ class CloseReader(nn.Module):
         nn.init.normal_(self.kind_embedding.weight, std=0.02)
         self.query = nn.Linear(WIDTH, WIDTH)
         self.choices = nn.Linear(WIDTH, sum(self.choice_sizes.values()))
-        self.pointers, self.keys = nn.Linear(WIDTH, WIDTH), nn.Linear(WIDTH, WIDTH)
+        self.pointers, self.keys = (nn.Linear(WIDTH, SPAN * len(numbers)) for _ in range(2))
         self.nothing = nn.Linear(WIDTH, 2 * len(numbers))
 
     def fields(self, states, number_rows, anchors, kinds):
         """For each anchor: logits of all choices, and of none, elsewhere and each number for each field that is a number."""
         asked = torch.tanh(self.query(anchors + self.kind_embedding(kinds)))
         fields = len(self.number_fields)
-        span = WIDTH // fields
-        pointing = self.pointers(asked).view(-1, fields, span)
-        keys = self.keys(states[number_rows]).view(-1, fields, span)
-        pointed = torch.einsum("mfd,nfd->mfn", pointing, keys) / span**0.5
+        pointing = self.pointers(asked).view(-1, fields, SPAN)
+        keys = self.keys(states[number_rows]).view(-1, fields, SPAN)
+        pointed = torch.einsum("mfd,nfd->mfn", pointing, keys) / SPAN**0.5
         return self.choices(asked), torch.cat([self.nothing(asked).view(-1, fields, 2), pointed], -1)
 
 

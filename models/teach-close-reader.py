@@ -12,7 +12,9 @@ another run gives others.
 The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
 a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
 the network. The state of those words, with the kind, is then asked for each field: words are chosen from the closed lists,
-numbers are pointed at in the window, with "none" and "told of, but not among the numbers" beside them.
+numbers are pointed at in the window, with "none" and "told of, but not among the numbers" beside them. A place that is not among
+them may come of two that are ("at twenty the wye, and five feet on"): from which it is counted, how far, and which way is not
+labelled; any two that give the place may be meant.
 """
 import json
 import os
@@ -41,6 +43,9 @@ STARTS_WEIGH = 3.0
 # What the last column of the kinds stands for: not a thing in the pipe, but that a run begins.
 START = "run"
 ALL, SOME, KINDS = range(3)
+# What a place is counted from and how far, and which way: from two numbers the place.
+FROM, STEP, WAY = "from", "step", "way"
+WAYS = {"on": lambda start, step: start + step, "back": lambda start, step: start - step, "between": lambda start, step: (start + step) / 2}
 
 
 def read_lessons(path, tokenizer):
@@ -132,6 +137,25 @@ def choice_of(finding, field, lessons):
     return 1 + values.index(value) if value in values else 0
 
 
+def counted_loss(model, chosen, pointed, numbers, place):
+    """How far all the ways together are from certain by which two of the numbers give the place; None where none does."""
+    values = torch.tensor([value for _, value in numbers])
+    starts, steps = (F.log_softmax(pointed[model.number_fields.index(field), 2:], -1) for field in (FROM, STEP))
+    ways = F.log_softmax(chosen, -1)
+    hits = []
+    for way, (name, count) in enumerate(WAYS.items()):
+        right = (count(values[:, None], values[None]) - place).abs() < SAME_NUMBER
+        right &= ~torch.eye(len(numbers), dtype=torch.bool)
+        if right.any():
+            hits.append((ways[1 + way] + starts[:, None] + steps[None])[right])
+    return -torch.logsumexp(torch.cat(hits), 0) if hits else None
+
+
+def offset_of(model, field):
+    sizes = list(model.choice_sizes.items())
+    return sum(size for _, size in sizes[: [name for name, _ in sizes].index(field)])
+
+
 def start_loss(model, states, spoken, lines, starts, touched, choice_losses):
     """A run begins somewhere between the last finding of the one before and its own first: together those lines must say so, and
     no other line may. Adds the loss of its direction, where that is known, to the choices'."""
@@ -145,8 +169,7 @@ def start_loss(model, states, spoken, lines, starts, touched, choice_losses):
         if start["direction"] is not None:
             anchor = (torch.softmax(logits, 0) @ states[rows])[None]
             chosen, _ = model.fields(states, torch.zeros(0, dtype=torch.long), anchor, torch.tensor([model.kinds.out_features - 1]))
-            sizes = list(model.choice_sizes.items())
-            offset = sum(size for _, size in sizes[: [field for field, _ in sizes].index("direction")])
+            offset = offset_of(model, "direction")
             part = chosen[:, offset : offset + model.choice_sizes["direction"]]
             choice_losses.append(F.cross_entropy(part, torch.tensor([start["direction"]])))
     found += [F.softplus(torch.logsumexp(spoken[a:b], 0)) for a, b, _, line in lines if line not in touched]
@@ -193,12 +216,14 @@ def losses(model, batch, lessons):
             for field, size in model.choice_sizes.items():
                 part = chosen[row : row + 1, offset : offset + size]
                 offset += size
-                if field == "direction" or field != "status" and {"place": "position"}.get(field, field) not in takes[kind]:
+                if field in ("direction", WAY) or field != "status" and {"place": "position"}.get(field, field) not in takes[kind]:
                     continue
                 values = {choice_of(finding, field, lessons) for finding in same}
                 if len(values) == 1 and not (says == SOME and values == {0}):
                     choice_losses.append(F.cross_entropy(part, torch.tensor([values.pop()])))
             for place, field in enumerate(model.number_fields):
+                if field in (FROM, STEP):
+                    continue
                 values = {finding.get(field) for finding in same}
                 if field != "at" and (field not in takes[kind] or len(values) > 1):
                     continue
@@ -210,6 +235,11 @@ def losses(model, batch, lessons):
                     continue
                 chances = F.log_softmax(pointed[row, place], -1)
                 number_losses.append(-torch.logsumexp(chances[torch.tensor(sorted(right))], 0) * (2 if field == "at" else 1))
+                if field == "at" and right == {1} and len(values) == 1 and len(numbers) > 1:
+                    way = offset_of(model, WAY)
+                    counted = counted_loss(model, chosen[row, way : way + model.choice_sizes[WAY]], pointed[row], numbers, values.pop())
+                    if counted is not None:
+                        number_losses.append(counted)
     none = torch.zeros(())
     mean = [torch.cat(kind_losses).mean()] + [torch.stack(each).mean() if each else none for each in (choice_losses, number_losses)]
     return mean + [torch.stack(start_losses).sum() / len(batch) if start_losses else none]

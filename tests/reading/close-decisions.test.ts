@@ -1,7 +1,7 @@
 /** What is made of the close reader's word: a stand-in says what it finds, so that each decision shows by itself. */
 import { describe, expect, it } from 'vitest';
 import { findPhrases } from '../../src/3-phrases/find-phrases.ts';
-import type { FieldChances, Likely } from '../../src/4-observations/close/heads.ts';
+import { COUNTED, ELSEWHERE, type FieldChances, type Likely } from '../../src/4-observations/close/heads.ts';
 import type { CloseReading } from '../../src/4-observations/close/read-closely.ts';
 import { readWords, writeDraft } from '../../src/4-observations/draft-words.ts';
 import { OPENING, phrasesIn, wordsOf } from './read-sentence.ts';
@@ -43,6 +43,7 @@ const fieldNames = [
   'place',
   'degree',
   'at',
+  COUNTED,
   'to',
   'percent',
   'inches',
@@ -83,6 +84,14 @@ describe('the close reader', () => {
     expect(roots).toMatchObject({ kind: 'roots', at: 30 });
     const flag = roots!.review.find(({ about }) => about === 'at');
     expect(flag?.offers?.map(({ value }) => value)).toEqual([30, 14]);
+  });
+
+  it('has the distance taken that it counts from two others', () => {
+    const close = standIn({ roots: { chance: SURE, fields: { at: ELSEWHERE, [COUNTED]: 21 } } });
+    const talk = 'The parade went by fourteen. We have roots on the left, seven behind that parade.';
+    const [roots] = draftOf(talk, close).observations;
+    expect(roots).toMatchObject({ kind: 'roots', at: 21 });
+    expect(roots!.review.map(({ about }) => about)).toContain('at');
   });
 
   it('leaves the distance where it is less sure, and asks', () => {

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { modelsFolder } from '../../src/2-words/model-files.ts';
 import { findPhrases } from '../../src/3-phrases/find-phrases.ts';
-import { ELSEWHERE, type Heads, readHeads } from '../../src/4-observations/close/heads.ts';
+import { COUNTED, countedWays, ELSEWHERE, type Heads, readHeads } from '../../src/4-observations/close/heads.ts';
 import { type CloseReader, loadCloseReader } from '../../src/4-observations/close/load-close-reader.ts';
 import { printedWords, readClosely } from '../../src/4-observations/close/read-closely.ts';
 import { wordsOf } from './read-sentence.ts';
@@ -94,6 +94,46 @@ describe('the heads', () => {
     ]);
     expect(found.get('at')!.filter(({ value }) => value === 14)).toHaveLength(1);
     expect(found.get('at')!.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 5);
+  });
+});
+
+describe('places counted from others', () => {
+  const parts: [string, number[], number[]][] = [
+    ['kindEmbedding', [1, 2], [0, 0]],
+    ['query', [2, 2], [1, 0, 0, 1]],
+    ['queryBias', [2], [0, 0]],
+    ['choices', [4, 2], [0, 0, 4, 0, 0, 4, 0, 0]],
+    ['choicesBias', [4], [0, 0, 0, 0]],
+    ['pointers', [3, 2], [0, 0, 5, 0, 0, 5]],
+    ['pointersBias', [3], [0, 0, 0]],
+    ['nothing', [6, 2], Array(12).fill(0)],
+    ['nothingBias', [6], Array(6).fill(0)],
+  ];
+  let offset = 0;
+  const index = {
+    kinds: ['roots'],
+    choices: [{ field: 'way', values: countedWays, offset: 0 }],
+    numbers: ['at', 'from', 'step'],
+    parts: parts.map(([name, shape, values]) => {
+      const part = { name, shape, offset };
+      offset += values.length;
+      return part;
+    }),
+  };
+  const heads = readHeads(index, Buffer.from(Float32Array.from(parts.flatMap(([, , values]) => values)).buffer), 2);
+
+  // Worked by hand: with a = tanh 1, the ways "on" and "back" have exp(4a) of 2 exp(4a) + 2 each, either number exp(5a) of exp(5a) + 1.
+  it('are one number on from another, as likely as all three are together', () => {
+    const keys = Float32Array.from([0, 1, 0, 0, 0, 1]);
+    const numbers = [
+      { value: 14, row: 0 },
+      { value: 7, row: 1 },
+    ];
+    const [best] = heads.fields('roots', Float32Array.from([1, 1]), keys, numbers).get(COUNTED)!;
+    expect(best!.value).toBe(21);
+    const power = Math.exp(4 * Math.tanh(1));
+    const share = Math.exp(5 * Math.tanh(1)) / (Math.exp(5 * Math.tanh(1)) + 1);
+    expect(best!.chance).toBeCloseTo((power / (2 * power + 2)) * share ** 2, 4);
   });
 });
 

@@ -7,13 +7,16 @@ import type { ComparedField } from '../../../shared/vocabulary/attributes.ts';
 import { comparedFieldsOf } from '../claim.ts';
 import type { DoubtFeatures } from '../doubt-features.ts';
 import type { Item } from '../reading.ts';
-import { type CloseOpinion, chanceOfField } from './close-opinion.ts';
+import { type CloseOpinion, chanceOfField, chancesOfPlace } from './close-opinion.ts';
 
 export type CloseFeatures = Readonly<Record<string, number>>;
 
 /** From here on it all but denies something, or all but vouches for it. */
 const UNLIKELY = 0.1;
 const SURE = 0.9;
+/** Of places the rules counted or took from the talk around, 97 of a hundred were right from the first on, 60 below the second. */
+const LIKE = 0.2;
+const UNLIKE = 0.05;
 
 const is = (value: boolean): number => (value ? 1 : 0);
 const BOUND = 0.001;
@@ -30,6 +33,8 @@ export function worstField(opinion: CloseOpinion, item: Item): { field: Compared
 export function closeFeatures(item: Item, opinion: CloseOpinion, doubts: DoubtFeatures): CloseFeatures {
   const { own, other } = opinion;
   const place = chanceOfField(opinion, item, 'at');
+  const counted = chancesOfPlace(opinion, item);
+  const isCounted = item.at !== null && item.basis !== 'spoken';
   const fields = comparedFieldsOf(item.kind).map((field) => ({ field, chance: chanceOfField(opinion, item, field) }));
   const chances = fields.map(({ chance }) => chance);
   const worst = Math.min(...chances);
@@ -47,6 +52,10 @@ export function closeFeatures(item: Item, opinion: CloseOpinion, doubts: DoubtFe
     'at:odds': odds(place),
     'at:unlikely': is(place < UNLIKELY),
     'at:sure': is(place > SURE),
+    'at:here': odds(counted.here),
+    'at:other': odds(counted.other),
+    'at:counted-so': is(isCounted && counted.here > LIKE),
+    'at:counted-otherwise': is(isCounted && counted.here < UNLIKE),
     ...Object.fromEntries(fields.map(({ field, chance }) => [`field:${field}`, odds(chance)])),
     'field:odds': odds(worst),
     'field:unlikely': is(worst < UNLIKELY),

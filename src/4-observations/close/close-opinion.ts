@@ -1,7 +1,7 @@
 /** What the close reader holds of an item: how likely its kind is where it is spoken of, what else is, and each of its fields. */
 import { type ComparedField, hourOfPosition, PLACE_ON_ROUND } from '../../../shared/vocabulary/attributes.ts';
 import type { Item, Reading } from '../reading.ts';
-import { ELSEWHERE, type FieldChances, type Likely } from './heads.ts';
+import { COUNTED, ELSEWHERE, type FieldChances, type Likely } from './heads.ts';
 import type { CloseReading } from './read-closely.ts';
 
 export interface CloseOpinion {
@@ -59,4 +59,39 @@ export function chanceOfField(opinion: CloseOpinion, item: Item, field: JudgedFi
   return all
     .filter((likely) => isSame(likely.value, value) || (isComputed && likely.value === ELSEWHERE))
     .reduce((sum, { chance }) => sum + chance, 0);
+}
+
+export interface LikelyPlace {
+  readonly feet: number;
+  readonly chance: number;
+  /** How much of the chance rests on counting from other numbers. */
+  readonly countedChance: number;
+}
+
+/** Where a thing with these fields may be, the likeliest first: the numbers said for it, and what can be counted from two of them. */
+export function likelyPlaces(fields: FieldChances): LikelyPlace[] {
+  const said = fields.get('at') ?? [];
+  const elsewhere = said.find(({ value }) => value === ELSEWHERE)?.chance ?? 0;
+  const counted = (fields.get(COUNTED) ?? []).map(({ value, chance }) => ({ value, chance: chance * elsewhere }));
+  const feet = [...said, ...counted].map(({ value }) => value).filter((value) => typeof value === 'number');
+  const apart = feet.filter((each, at) => each >= 0 && !feet.slice(0, at).some((before) => isSame(before, each)));
+  const chanceOf = (likely: readonly Likely[], place: number): number =>
+    likely.filter(({ value }) => isSame(value, place)).reduce((sum, { chance }) => sum + chance, 0);
+  return apart
+    .map((place) => ({
+      feet: place,
+      chance: chanceOf(said, place) + chanceOf(counted, place),
+      countedChance: chanceOf(counted, place),
+    }))
+    .sort((a, b) => b.chance - a.chance);
+}
+
+/** The chances that the item lies where the rules have it, and at the likeliest other place, counted from numbers or said. */
+export function chancesOfPlace({ fields }: CloseOpinion, { at }: Item): { here: number; other: number } {
+  const places = likelyPlaces(fields);
+  const isHere = ({ feet }: LikelyPlace): boolean => at !== null && isSame(feet, at);
+  return {
+    here: places.find(isHere)?.chance ?? 0,
+    other: places.find((place) => !isHere(place))?.chance ?? 0,
+  };
 }

@@ -23,6 +23,21 @@ export type FieldChances = ReadonlyMap<string, readonly Likely[]>;
 /** The value of a number that is told of but does not stand among the numbers ("five feet on"). */
 export const ELSEWHERE = 'elsewhere';
 
+/** The fields by which a place is counted from another number ("five feet past that"): which number, how far, and which way. */
+const COUNTED_FROM = 'from';
+const COUNTED_STEP = 'step';
+const COUNTED_WAY = 'way';
+const ways = {
+  on: (from: number, step: number) => from + step,
+  back: (from: number, step: number) => from - step,
+  between: (from: number, step: number) => (from + step) / 2,
+} as const;
+/** The ways a place may be counted, as the network is taught and asked. */
+export const countedWays = Object.keys(ways) as (keyof typeof ways)[];
+
+/** Less likely than this, a counted place is not told apart from the others. */
+const LEAST_COUNTED = 0.01;
+
 /** A number in the talk: its value, and the row of the keys it is found by. */
 export interface NumberKey {
   readonly value: number;
@@ -35,6 +50,9 @@ export interface Heads {
   /** The chances of every field of a finding of `kind` whose words have the state `anchor`. */
   fields(kind: string, anchor: Float32Array, keys: Float32Array, numbers: readonly NumberKey[]): FieldChances;
 }
+
+/** Under this name stand the places that can be counted from two numbers, as shares of the chance that the place is told elsewhere. */
+export const COUNTED = 'counted';
 
 /** @throws ZodError when the index is not one of a close reader. */
 export function readHeads(index: unknown, weights: Buffer, width: number): Heads {
@@ -49,7 +67,7 @@ export function readHeads(index: unknown, weights: Buffer, width: number): Heads
   const [choice, choiceBias] = [part('choices'), part('choicesBias')];
   const [pointer, pointerBias] = [part('pointers'), part('pointersBias')];
   const [nothing, nothingBias] = [part('nothing'), part('nothingBias')];
-  const span = width / numberFields.length;
+  const span = pointerBias.length / numberFields.length;
   return {
     width,
     kinds,
@@ -64,23 +82,47 @@ export function readHeads(index: unknown, weights: Buffer, width: number): Heads
       const pointing = multiply(pointer, pointerBias, asked);
       const none = multiply(nothing, nothingBias, asked);
       const found = new Map<string, Likely[]>();
+      const counted = new Map<string, Float32Array>();
       for (const { field, values, offset } of choices) {
         const logits = chosen.subarray(offset, offset + values.length + 1);
         found.set(field, ranked([null, ...values], softmax(logits)));
       }
       for (const [at, field] of numberFields.entries()) {
-        const logits = Float32Array.from([
-          none[2 * at]!,
-          none[2 * at + 1]!,
-          ...numbers.map(
-            (number) => dot(pointing, keys, at * span, number.row * width + at * span, span) / Math.sqrt(span),
-          ),
-        ]);
-        found.set(field, ranked([null, ELSEWHERE, ...numbers.map(({ value }) => value)], softmax(logits)));
+        const pointed = numbers.map(
+          ({ row: key }) =>
+            dot(pointing, keys, at * span, key * pointerBias.length + at * span, span) / Math.sqrt(span),
+        );
+        if (field === COUNTED_FROM || field === COUNTED_STEP) counted.set(field, softmax(Float32Array.from(pointed)));
+        else {
+          const chances = softmax(Float32Array.from([none[2 * at]!, none[2 * at + 1]!, ...pointed]));
+          found.set(field, ranked([null, ELSEWHERE, ...numbers.map(({ value }) => value)], chances));
+        }
       }
+      found.set(COUNTED, countPlaces(numbers, counted, found.get(COUNTED_WAY) ?? []));
       return found;
     },
   };
+}
+
+/** Each place that one number counted from another gives, the likeliest first. */
+function countPlaces(
+  numbers: readonly NumberKey[],
+  pointed: ReadonlyMap<string, Float32Array>,
+  likelyWays: readonly Likely[],
+): Likely[] {
+  const [from, step] = [pointed.get(COUNTED_FROM), pointed.get(COUNTED_STEP)];
+  if (!from || !step) return [];
+  const places: number[] = [];
+  const chances: number[] = [];
+  for (const { value: way, chance: ofWay } of likelyWays)
+    for (const [a, start] of numbers.entries())
+      for (const [b, distance] of numbers.entries()) {
+        const chance = ofWay * from[a]! * step[b]!;
+        if (a === b || way === null || chance < LEAST_COUNTED) continue;
+        places.push(ways[way as keyof typeof ways](start.value, distance.value));
+        chances.push(chance);
+      }
+  return ranked(places, Float32Array.from(chances));
 }
 
 function dot(a: Float32Array, b: Float32Array, fromA: number, fromB: number, length: number): number {

@@ -10,6 +10,7 @@ import { placelessKinds } from '../kind-roles.ts';
 import type { Item, Owner, Reading } from '../reading.ts';
 import type { Sentence } from '../sentence.ts';
 import { WEAK_WORD, weakestWord } from '../weakest-word.ts';
+import { likelyPlaces } from './close-opinion.ts';
 import { fillFields } from './fill-fields.ts';
 import type { CloseReading } from './read-closely.ts';
 
@@ -53,8 +54,8 @@ function isKnown({ items, absent }: Reading, { index, from, to }: Sentence, kind
 }
 
 function placeOf(close: CloseReading, { from, to }: Sentence, kind: KindName): number | null {
-  const [best] = close.fields(kind, from, to).get('at') ?? [];
-  return best && best.chance >= PLACED && typeof best.value === 'number' ? best.value : null;
+  const [best] = likelyPlaces(close.fields(kind, from, to));
+  return best && best.chance >= PLACED ? best.feet : null;
 }
 
 const isListedAt = ({ items }: Reading, kind: KindName, at: number | null): boolean =>

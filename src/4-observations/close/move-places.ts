@@ -7,7 +7,7 @@ import { addFirmFlag } from '../flags.ts';
 import { placelessKinds } from '../kind-roles.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
-import { chanceOfField, closeOpinionOf } from './close-opinion.ts';
+import { type CloseOpinion, chanceOfField, chancesOfPlace, closeOpinionOf, likelyPlaces } from './close-opinion.ts';
 
 /** From which chance on its word counts for more, by how the rules came by the place. */
 const SURE: Readonly<Record<DistanceBasis | 'none', number>> = {
@@ -18,6 +18,8 @@ const SURE: Readonly<Record<DistanceBasis | 'none', number>> = {
   relative: 0.9,
   none: 0.8,
 };
+/** Where a place that the rules counted otherwise rests on counting: of eight such seven were right, and the rules in none. */
+const SURE_COUNT = 0.6;
 /** The rules' own place must be as good as denied, and the thing itself likely. */
 const DENIED = 0.05;
 const LIKELY = 0.5;
@@ -42,9 +44,14 @@ export function movePlaces(reading: Reading): void {
 
 function betterPlace(reading: Reading, item: Item): number | null {
   const opinion = closeOpinionOf(reading, item);
-  const [best] = opinion?.fields.get('at') ?? [];
-  if (!opinion || !best || typeof best.value !== 'number') return null;
-  const isSure = best.chance >= SURE[item.at === null ? 'none' : (item.basis ?? 'none')] && opinion.own >= LIKELY;
-  if (!isSure) return null;
-  return item.at === null || chanceOfField(opinion, item, 'at') < DENIED ? best.value : null;
+  const [best] = opinion ? likelyPlaces(opinion.fields) : [];
+  if (!opinion || !best) return null;
+  const isCounted = item.basis === 'relative' && best.countedChance >= SURE_COUNT;
+  const isSure = isCounted || best.chance >= SURE[item.at === null ? 'none' : (item.basis ?? 'none')];
+  if (!isSure || opinion.own < LIKELY) return null;
+  return item.at === null || isDenied(opinion, item) ? best.feet : null;
 }
+
+/** What was counted otherwise is not denied by being told elsewhere. */
+const isDenied = (opinion: CloseOpinion, item: Item): boolean =>
+  Math.min(chanceOfField(opinion, item, 'at'), chancesOfPlace(opinion, item).here) < DENIED;

@@ -11,7 +11,7 @@ import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
 import { weighFeatures } from '../weigh-features.ts';
 import { closeFeatures, worstField } from './close-features.ts';
-import { type CloseOpinion, chanceOfField, closeOpinionOf } from './close-opinion.ts';
+import { type CloseOpinion, chanceOfField, closeOpinionOf, likelyPlaces } from './close-opinion.ts';
 import { CLOSE_THRESHOLD, closeBias, closeWeights } from './close-weights.ts';
 
 /** `doubts`: what spoke for doubt about each item by the rules. */
@@ -45,8 +45,8 @@ function flagOf(item: Item, opinion: CloseOpinion): Flag {
       detail: `a second reading of the talk is not sure that this is ${kindTitle(item.kind).toLowerCase()}`,
     };
   if (least === place) {
-    const [best] = opinion.fields.get('at') ?? [];
-    const other = typeof best?.value === 'number' && best.value !== item.at ? [best.value] : [];
+    const [best] = likelyPlaces(opinion.fields);
+    const other = best && best.feet !== item.at ? [best.feet] : [];
     return {
       reason: 'readers-disagree',
       about: 'at',
