@@ -73,9 +73,12 @@ const WISH_TOKENS = 12;
 /** "Just past the wye there's a crack": where something else stands in the sentence, the wye only says where. */
 function withoutLandmarks(claims: readonly Claim[], sentence: Sentence, tokens: readonly Token[]): Claim[] {
   const places = phrasesOf(sentence.phrases, 'distance');
-  // "Grease at 12, and I can't get past the bend at 23": with a place of its own it is seen, not only named.
+  // "Grease at 12, and I can't get past the bend at 23": with a place of its own it is seen, not only named; so it is where
+  // nothing else in the sentence is a thing that the place could belong to.
+  const isOnlyThing = (claim: Claim): boolean => claims.every((other) => other === claim || other.source === 'sign');
   const hasOwnPlace = (claim: Claim): boolean =>
-    places.length > 1 && places.some((place) => place.from >= claim.to && place.from - claim.to <= 2);
+    (places.length > 1 || isOnlyThing(claim)) &&
+    places.some((place) => place.from >= claim.to && place.from - claim.to <= 2);
   const isEndOfWay = (claim: Claim): boolean =>
     fittingKinds.has(claim.kind) &&
     betweenEnds.test(sentence.text) &&

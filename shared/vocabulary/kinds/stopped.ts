@@ -126,6 +126,10 @@ export const stopped = {
       { text: "Forty four, and that's all she'll do.", gives: { at: 44 } },
       { text: "Can't get past it, fifty eight feet.", gives: { at: 58 } },
       { text: 'Camera stopped at 41.', gives: { at: 41 } },
+      {
+        text: "And I can't get past the bend at twenty three feet, so I'm quitting.",
+        gives: [{ at: 23 }, { kind: 'bend', at: 23 }],
+      },
       { text: "Won't go round. Stopped. Thirty one.", gives: { at: 31 } },
       { text: "Forty seven feet and I can't push it any further.", gives: { at: 47 } },
       { text: "Camera won't go any farther than twenty six feet.", gives: { at: 26 } },
