@@ -121,13 +121,15 @@ def stretches_of(path, dice):
 
 
 def batches_of(folder, dice):
+    paths = glob.glob(f"{folder}/*.pickle")
+    if not paths:
+        sys.exit(f"No speech in {folder}: make some with speak-lessons.py first.")
     while True:
-        paths = glob.glob(f"{folder}/*.pickle")
         dice.shuffle(paths)
         pool = []
         for path in paths:
             pool += stretches_of(path, dice)
-            if len(pool) >= 24 * BATCH:
+            if len(pool) >= 24 * BATCH or path == paths[-1]:
                 pool.sort(key=lambda stretch: sum(map(len, stretch[0])))
                 batches = [pool[at : at + BATCH] for at in range(0, len(pool), BATCH)]
                 dice.shuffle(batches)
