@@ -7,7 +7,7 @@ TENS = {word: 10 * value for value, word in enumerate("twenty thirty forty fifty
 ALONE = {"hundred", "thousand", "oh", "point"}
 UNIT = re.compile(r"^(feet|foot|inch|inches|o'clock|percent|degrees?)$")
 # Small counts stay words where no unit follows: "two way cleanout".
-SMALL = ({"one"}, {"two"}, {"zero"})
+SMALL = (["one"], ["two"], ["zero"])
 
 
 def values_of(words):
@@ -89,7 +89,7 @@ def print_as_heard(said):
             continue
         tail = re.search(r"\W*$", tokens[end - 1])[0]
         after = bare(tokens[end]) if end < len(tokens) and not tail else ""
-        is_word = (set(run) in SMALL and len(run) == 1 and not UNIT.match(after)) or (run == ["three"] and after.startswith("quarter"))
+        is_word = (run in SMALL and not UNIT.match(after)) or (run == ["three"] and after.startswith("quarter"))
         printed += tokens[at:end] if is_word else [figures(run) + tail]
         at = end
     return " ".join(printed)

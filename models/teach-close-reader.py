@@ -137,14 +137,14 @@ def choice_of(finding, field, lessons):
     return 1 + values.index(value) if value in values else 0
 
 
-def counted_loss(model, chosen, pointed, numbers, place):
+def counted_loss(model, names, chosen, pointed, numbers, place):
     """How far all the ways together are from certain by which two of the numbers give the place; None where none does."""
     values = torch.tensor([value for _, value in numbers])
     starts, steps = (F.log_softmax(pointed[model.number_fields.index(field), 2:], -1) for field in (FROM, STEP))
     ways = F.log_softmax(chosen, -1)
     hits = []
-    for way, (name, count) in enumerate(WAYS.items()):
-        right = (count(values[:, None], values[None]) - place).abs() < SAME_NUMBER
+    for way, name in enumerate(names):
+        right = (WAYS[name](values[:, None], values[None]) - place).abs() < SAME_NUMBER
         right &= ~torch.eye(len(numbers), dtype=torch.bool)
         if right.any():
             hits.append((ways[1 + way] + starts[:, None] + steps[None])[right])
@@ -237,7 +237,8 @@ def losses(model, batch, lessons):
                 number_losses.append(-torch.logsumexp(chances[torch.tensor(sorted(right))], 0) * (2 if field == "at" else 1))
                 if field == "at" and right == {1} and len(values) == 1 and len(numbers) > 1:
                     way = offset_of(model, WAY)
-                    counted = counted_loss(model, chosen[row, way : way + model.choice_sizes[WAY]], pointed[row], numbers, values.pop())
+                    ways = chosen[row, way : way + model.choice_sizes[WAY]]
+                    counted = counted_loss(model, lessons["choices"][WAY], ways, pointed[row], numbers, values.pop())
                     if counted is not None:
                         number_losses.append(counted)
     none = torch.zeros(())

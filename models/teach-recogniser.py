@@ -56,8 +56,6 @@ def places_of(folder):
         while name not in stored:
             turned ^= makers[name].op_type == "Transpose"
             name = makers[name].input[0]
-        if found[0].startswith("layers") and found[2] == "self_attn":
-            continue
         layer = found[1] if conv else f"layers.{found[1]}.{found[2].replace('/', '.')}"
         places[f"model.encoder.{layer}.weight"] = (name, turned)
     branch = next(a.g for node in decoder.graph.node if node.op_type == "If" for a in node.attribute if a.name == "else_branch")

@@ -13,7 +13,7 @@ import { kinds } from '../../shared/vocabulary/kinds/index.ts';
 import { materials } from '../../shared/vocabulary/materials.ts';
 import { services } from '../../shared/vocabulary/services.ts';
 import { findPhrases } from '../3-phrases/find-phrases.ts';
-import { countedWays } from '../4-observations/close/heads.ts';
+import { COUNTED_FROM, COUNTED_STEP, COUNTED_WAY, countedWays } from '../4-observations/close/heads.ts';
 import { printedWords } from '../4-observations/close/read-closely.ts';
 import type { GoldObservation } from '../score/gold.ts';
 import { type LabelledTalk, readLessons, readTalks } from './lessons.ts';
@@ -115,9 +115,9 @@ const lessons = {
     toMaterial: materialNames,
     serves: services.map(({ name }) => name),
     direction: directions,
-    way: countedWays,
+    [COUNTED_WAY]: countedWays,
   },
-  numbers: ['at', 'to', 'percent', 'inches', 'diameterIn', 'angleDeg', 'from', 'step'],
+  numbers: ['at', 'to', 'percent', 'inches', 'diameterIn', 'angleDeg', COUNTED_FROM, COUNTED_STEP],
   talks,
   lines: readLessons().map(({ finds, said }) => ({ finds, said })),
 };

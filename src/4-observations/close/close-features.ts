@@ -14,7 +14,7 @@ export type CloseFeatures = Readonly<Record<string, number>>;
 /** From here on it all but denies something, or all but vouches for it. */
 const UNLIKELY = 0.1;
 const SURE = 0.9;
-/** Of places the rules counted or took from the talk around, 97 of a hundred were right from the first on, 60 below the second. */
+/** Of places the rules counted or took from the talk around, 97 of a hundred were right from the first on, half below the second. */
 const LIKE = 0.2;
 const UNLIKE = 0.05;
 
@@ -33,7 +33,7 @@ export function worstField(opinion: CloseOpinion, item: Item): { field: Compared
 export function closeFeatures(item: Item, opinion: CloseOpinion, doubts: DoubtFeatures): CloseFeatures {
   const { own, other } = opinion;
   const place = chanceOfField(opinion, item, 'at');
-  const counted = chancesOfPlace(opinion, item);
+  const { here, other: elsewhere } = chancesOfPlace(opinion, item);
   const isCounted = item.at !== null && item.basis !== 'spoken';
   const fields = comparedFieldsOf(item.kind).map((field) => ({ field, chance: chanceOfField(opinion, item, field) }));
   const chances = fields.map(({ chance }) => chance);
@@ -52,10 +52,10 @@ export function closeFeatures(item: Item, opinion: CloseOpinion, doubts: DoubtFe
     'at:odds': odds(place),
     'at:unlikely': is(place < UNLIKELY),
     'at:sure': is(place > SURE),
-    'at:here': odds(counted.here),
-    'at:other': odds(counted.other),
-    'at:counted-so': is(isCounted && counted.here > LIKE),
-    'at:counted-otherwise': is(isCounted && counted.here < UNLIKE),
+    'at:here': odds(here),
+    'at:other': odds(elsewhere),
+    'at:counted-so': is(isCounted && here > LIKE),
+    'at:counted-otherwise': is(isCounted && here < UNLIKE),
     ...Object.fromEntries(fields.map(({ field, chance }) => [`field:${field}`, odds(chance)])),
     'field:odds': odds(worst),
     'field:unlikely': is(worst < UNLIKELY),

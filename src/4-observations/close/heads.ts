@@ -24,9 +24,9 @@ export type FieldChances = ReadonlyMap<string, readonly Likely[]>;
 export const ELSEWHERE = 'elsewhere';
 
 /** The fields by which a place is counted from another number ("five feet past that"): which number, how far, and which way. */
-const COUNTED_FROM = 'from';
-const COUNTED_STEP = 'step';
-const COUNTED_WAY = 'way';
+export const COUNTED_FROM = 'from';
+export const COUNTED_STEP = 'step';
+export const COUNTED_WAY = 'way';
 const ways = {
   on: (from: number, step: number) => from + step,
   back: (from: number, step: number) => from - step,
@@ -114,11 +114,11 @@ function countPlaces(
   if (!from || !step) return [];
   const places: number[] = [];
   const chances: number[] = [];
-  for (const { value: way, chance: ofWay } of likelyWays)
+  for (const { value: way, chance: ofWay } of likelyWays.filter(({ value }) => value !== null))
     for (const [a, start] of numbers.entries())
       for (const [b, distance] of numbers.entries()) {
         const chance = ofWay * from[a]! * step[b]!;
-        if (a === b || way === null || chance < LEAST_COUNTED) continue;
+        if (a === b || chance < LEAST_COUNTED) continue;
         places.push(ways[way as keyof typeof ways](start.value, distance.value));
         chances.push(chance);
       }
