@@ -59,9 +59,9 @@ function isSign(sentence: Sentence, step: Step): boolean {
   );
 }
 
-/** Whether a sentence between two signs parts them. */
-const parts = (sentence: Sentence, step: Step): boolean =>
-  step.readings.length > 0 ||
+/** Whether a sentence between two signs parts them; the place where the counter was set to nought may be told once more. */
+const parts = (sentence: Sentence, step: Step, first: Step): boolean =>
+  step.readings.some(({ feet }) => !first.signals.isZeroedAtPlace || first.readings.every((at) => at.feet !== feet)) ||
   step.signals.isPullBack ||
   phrasesOf(sentence.phrases, 'thing').some(({ kind, source }) => source === 'word' && !openingKinds.has(kind));
 
@@ -69,28 +69,31 @@ export function findAnnouncements(sentences: readonly Sentence[], steps: readonl
   const found: Announcement[] = [];
   let group: number[] = [];
   const close = (): void => {
-    if (group.length > 0) found.push(announcementOf(group, sentences, steps));
+    if (group.length > 0) found.push(announcementOf(group, steps));
     group = [];
   };
   sentences.forEach((sentence, index) => {
     const step = steps[index]!;
     if (isSign(sentence, step)) {
       if (group.length > 0 && index - group[0]! >= LONGEST) close();
+      if (step.signals.isZeroedAtPlace) close();
       group.push(index);
-      if (step.readings.length > 0) close();
-    } else if (group.length > 0 && (parts(sentence, step) || index - group.at(-1)! > GAP_SENTENCES)) close();
+      if (step.readings.length > 0 && !step.signals.isZeroedAtPlace) close();
+    } else if (group.length > 0 && (parts(sentence, step, steps[group[0]!]!) || index - group.at(-1)! > GAP_SENTENCES))
+      close();
   });
   close();
-  return found.filter((one) => one.score >= (one.signals.direction === null ? LEAST_OPENING : LEAST));
+  return found.filter(
+    ({ from, score, signals }) =>
+      from < sentences.length && score >= (signals.direction === null ? LEAST_OPENING : LEAST),
+  );
 }
 
-function announcementOf(
-  group: readonly number[],
-  sentences: readonly Sentence[],
-  steps: readonly Step[],
-): Announcement {
+function announcementOf(group: readonly number[], steps: readonly Step[]): Announcement {
   const signals = joinSignals(group.map((index) => ({ signals: steps[index]!.signals })));
-  const to = group.at(-1)!;
+  // What was read off the counter before it was set to nought is of the run that ends.
+  const from = steps[group[0]!]!.signals.isZeroedAtPlace ? (group[1] ?? group[0]! + 1) : group[0]!;
+  const to = Math.max(from, group.at(-1)!);
   const saysPipe = steps.slice(group[0], to + 3).some((step) => step.saysPipe);
   const hasCore =
     signals.isZero ||
@@ -114,5 +117,5 @@ function announcementOf(
     (saysPipe ? weights.pipe : 0) +
     (hasCore ? 0 : NO_CORE) -
     THRESHOLD;
-  return { from: sentences[group[0]!]!.index, to, signals, score };
+  return { from, to, signals, score };
 }

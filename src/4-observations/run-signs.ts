@@ -12,6 +12,8 @@ export interface Signals {
   isZero: boolean;
   /** The counter is set to nought on purpose, which alone begins a run. */
   isZeroed: boolean;
+  /** That is done at a place read off the counter before ("cleanout at twenty four, I zero here"): the next run begins after it. */
+  isZeroedAtPlace: boolean;
   isNext: boolean;
   /** Another run is told of only by "now", which may as well go on with this one. */
   isNextLoose: boolean;
@@ -39,6 +41,7 @@ export const noSignals: Signals = {
   isEntering: false,
   isZero: false,
   isZeroed: false,
+  isZeroedAtPlace: false,
   isNext: false,
   isNextLoose: false,
   number: null,
@@ -97,6 +100,10 @@ function numberOf(text: string): number | null {
 const namesSide = /^(side|half|end|leg|section|portion|way|direction)$/;
 const namesNoGoal = /^(up|down|out|away|uphill|downhill|go|goes)$/;
 
+/** "First up to the house", "the street side first": the way that is gone now. */
+const isTakenFirst = ({ from, to }: PhraseOf<'heading'>, tokens: readonly Token[]): boolean =>
+  tokens[to]?.text === 'first' || /(^|\s)first( the)?$/.test(textOf(tokens, Math.max(0, from - 2), from));
+
 /** Of several ways named in a sentence: a plain one, else one that names its goal, a bare "down", the side something is on. */
 function chooseHeading(
   headings: readonly PhraseOf<'heading'>[],
@@ -106,12 +113,7 @@ function chooseHeading(
   const plain = headings.filter((heading) => heading.isPlain);
   const first = plain.find((heading) => text.includes(`${heading.rule} first`));
   if (plain.length > 0) return first ?? plain.at(-1)!;
-  const named = headings.find(
-    (heading) =>
-      tokens[heading.to]?.text === 'first' ||
-      /^first( the)?$/.test(textOf(tokens, Math.max(0, heading.from - 1), heading.from)) ||
-      textOf(tokens, Math.max(0, heading.from - 2), heading.from) === 'first the',
-  );
+  const named = headings.find((heading) => isTakenFirst(heading, tokens));
   if (named) return named;
   const lastWord = (heading: PhraseOf<'heading'>): string => tokens[heading.to - 1]?.text ?? '';
   const isSide = (heading: PhraseOf<'heading'>): boolean => namesSide.test(lastWord(heading));
@@ -150,15 +152,20 @@ function signsIn(sentence: Sentence, from: number, text: string, tokens: readonl
   );
   const headings = phrasesOf(phrases, 'heading').filter((heading) => !isRuledOut(heading, sentence, tokens));
   const isWished = wished.test(text);
+  const isZero = cues.has('zero') || bareZero.test(text);
+  const zeroedAt = isZero ? text.search(setsToZero) : -1;
+  const isBeforeZero = ({ from: at, distance }: PhraseOf<'distance'>): boolean =>
+    distance.feet > 0 && textOf(tokens, from, at).length < zeroedAt;
   const heading = isWished ? null : chooseHeading(headings, tokens, text);
   const number = spokenOf.test(text) ? null : numberOf(text);
   return {
     direction: heading?.direction ?? null,
-    isPlain: heading?.isPlain ?? false,
+    isPlain: heading !== null && (heading.isPlain || isTakenFirst(heading, tokens)),
     hasAccess: cues.has('access') && !isWished,
     isEntering: cues.has('enter'),
-    isZero: cues.has('zero') || bareZero.test(text),
-    isZeroed: (cues.has('zero') || bareZero.test(text)) && setsToZero.test(text),
+    isZero,
+    isZeroed: zeroedAt >= 0,
+    isZeroedAtPlace: phrasesOf(phrases, 'distance').some(isBeforeZero),
     isNext:
       (cues.has('next-run') || number !== null) && !notDone.test(text) && !spokenOf.test(text) && !answers.test(text),
     isNextLoose:

@@ -58,6 +58,18 @@ const talks: readonly (readonly [runs: readonly string[], talk: string])[] = [
     'Kitchen cleanout going downstream. Clay. Crack at nine. At twenty three I pop up in the yard cleanout.',
   ],
   [['down 52 main'], 'Front cleanout downstream. Cast. Wye at six. Main? Yep, there it is. Fifty two on the counter.'],
+  [
+    ['down 31 cleanout', 'down 40 main'],
+    "Powder room toilet is off, heading down from the flange. Cast iron. Tee at eight. Crack at twenty six. At thirty one there's the yard cleanout overhead, so I'm zeroing it right here. Zero, and on toward the street. Clay. Roots at seven. Forty, city main.",
+  ],
+  [
+    ['down 22 cleanout', 'down 35 tank'],
+    "In at the washer box, going with the flow. PVC. Wye at five. Grease at twelve. Cleanout at twenty two, that's where I start over. Three feet, an offset. Nineteen, roots. Tank at thirty five.",
+  ],
+  [
+    ['up 19 stopped', 'down 33 main'],
+    "There's a two way under the deck, so first up to the building. Cast iron. Scale at four. Nineteen, hung up, it won't pass. Other way. Clay. Roots at eleven. Main at thirty three.",
+  ],
 ];
 
 describe('the runs of a talk', () => {

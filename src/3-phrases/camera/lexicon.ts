@@ -128,7 +128,7 @@ export const cameraCues: readonly { readonly cue: CameraCue; readonly words: rea
       yanked|pulled|lifted|removed|popped|took|take|pull|lift|remove|removing|pulling * toilet|commode|stool; toilet|commode off|out;
       shower drain; standpipe; laundry standpipe; yard drain; downspout boot; boot on the; opening a|b|c|d; the|a|that|this|other|another|brass|front|back|side|yard * plug|cap|lid|hatch|pit; rodding eye; rodding point; inspection eye; inspection chamber; area drain; gully;
       catch basin; trench drain; grate; grating; washer box; utility sink; laundry sink; kitchen sink drain; shower; bidet;
-      two way fitting; double cleanout; test plug; plug 's|is|came off|out; cap 's|is|came off; lid 's|is|came off;
+      two way fitting; a|the|that|this|our two_way; two_way by|in|at|out|behind|near|under|beside|off; double cleanout; test plug; plug 's|is|came off|out; cap 's|is|came off; lid 's|is|came off;
       unscrewed|removed|opened|popped|pulled|took|lifted|dug|uncovered the|a|this|that|up * cap|plug|lid|cover|grate|trap|manhole;
       armstrong|front|yard|garden|outside junction; tank lid|cover; kitchen|tub|bath|laundry|sink|outside|basement plug|cap; plug|cap|lid|hatch on|by|at|near|behind|beside|under the; crawl_space|crawlspace cleanout|plug|cap;
       access port; sink drain; tub drain; toilet pulled; toilet 's pulled; toilet 's off;
