@@ -5,15 +5,9 @@
  */
 import type { Phrases } from '../../3-phrases/find-phrases.ts';
 import type { Token } from '../../3-phrases/token/token.ts';
-import { type FieldChances, type NumberKey, softmax } from './heads.ts';
-import type { CloseReader, CloseWindow } from './load-close-reader.ts';
-
-/** It was taught on windows of about so many pieces of words; they overlap, so that each word has company on both sides. */
-const WINDOW_PIECES = 188;
-const STEP_PIECES = 110;
-/** What a text begins and ends with. */
-const OPENING = 101;
-const CLOSING = 102;
+import { type FieldChances, type Likely, softmax } from './heads.ts';
+import type { CloseReader } from './load-close-reader.ts';
+import { type Pieces, type Place, readWindows } from './read-windows.ts';
 
 /** Its last column stands for no thing in the pipe: it tells that a run begins. */
 const START = 'run';
@@ -29,26 +23,9 @@ export interface CloseReading {
   startFields(from: number, to: number): FieldChances;
 }
 
-interface Window extends CloseWindow {
-  /** The pieces of the talk in it; its first row is not one of them. */
-  readonly from: number;
-  readonly to: number;
-  readonly numbers: readonly NumberKey[];
-}
-
-/** The talk in pieces of words. */
-interface Pieces {
-  readonly all: readonly number[];
-  /** The first piece of each token, and the end. */
-  readonly firsts: readonly number[];
-  readonly numbers: readonly { readonly piece: number; readonly value: number }[];
-}
-
 export async function readClosely(phrases: Phrases, reader: CloseReader): Promise<CloseReading> {
-  const pieces = cutPieces(phrases, reader);
-  const windows = await readWindows(pieces, reader);
-  const locate = makeLocator(pieces, windows);
   const { heads } = reader;
+  const locate = await readWindows(cutPieces(phrases, reader), reader);
   const logitsOf = ({ window, first, last }: Place, kind: string): Float32Array => {
     const column = heads.kinds.indexOf(kind);
     return Float32Array.from(
@@ -56,12 +33,13 @@ export async function readClosely(phrases: Phrases, reader: CloseReader): Promis
       (_, at) => window.kinds[(first + at) * heads.kinds.length + column]!,
     );
   };
+  const logOdds = (place: Place, kind: string): number =>
+    Math.log(logitsOf(place, kind).reduce((sum, logit) => sum + Math.exp(logit), 0));
   const chance = (kind: string, from: number, to: number): number => {
-    const odds = logitsOf(locate(from, to), kind).reduce((sum, logit) => sum + Math.exp(logit), 0);
+    const odds = Math.exp(mean(locate(from, to).map((place) => logOdds(place, kind))));
     return odds / (1 + odds);
   };
-  const fields = (kind: string, from: number, to: number): FieldChances => {
-    const place = locate(from, to);
+  const fieldsAt = (place: Place, kind: string): FieldChances => {
     const anchor = new Float32Array(heads.width);
     for (const [at, share] of softmax(logitsOf(place, kind)).entries()) {
       const row = (place.first + at) * heads.width;
@@ -70,6 +48,8 @@ export async function readClosely(phrases: Phrases, reader: CloseReader): Promis
     }
     return heads.fields(kind, anchor, place.window.keys, place.window.numbers);
   };
+  const fields = (kind: string, from: number, to: number): FieldChances =>
+    together(locate(from, to).map((place) => fieldsAt(place, kind)));
   return {
     kinds: heads.kinds.filter((kind) => kind !== START),
     chance,
@@ -77,6 +57,23 @@ export async function readClosely(phrases: Phrases, reader: CloseReader): Promis
     startChance: (from, to) => chance(START, from, to),
     startFields: (from, to) => fields(START, from, to),
   };
+}
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** What several windows hold of the same fields: each value's mean chance, the likeliest first. */
+function together(all: readonly FieldChances[]): FieldChances {
+  const [first] = all;
+  if (all.length === 1) return first!;
+  return new Map(
+    [...first!.keys()].map((field) => {
+      const sums = new Map<Likely['value'], number>();
+      for (const { value, chance } of all.flatMap((each) => each.get(field) ?? []))
+        sums.set(value, (sums.get(value) ?? 0) + chance / all.length);
+      const likely = [...sums].map(([value, chance]) => ({ value, chance }));
+      return [field, likely.sort((a, b) => b.chance - a.chance)];
+    }),
+  );
 }
 
 function cutPieces(phrases: Phrases, reader: CloseReader): Pieces {
@@ -90,52 +87,6 @@ function cutPieces(phrases: Phrases, reader: CloseReader): Pieces {
   }
   firsts.push(all.length);
   return { all, firsts, numbers };
-}
-
-async function readWindows({ all, numbers }: Pieces, reader: CloseReader): Promise<Window[]> {
-  const windows: Window[] = [];
-  for (let from = 0; from === 0 || from + WINDOW_PIECES - STEP_PIECES < all.length; from += STEP_PIECES) {
-    const to = Math.min(all.length, from + WINDOW_PIECES);
-    windows.push({
-      ...(await reader.read([OPENING, ...all.slice(from, to), CLOSING])),
-      from,
-      to,
-      numbers: numbers
-        .filter(({ piece }) => from <= piece && piece < to)
-        .map(({ piece, value }) => ({ value, row: piece - from + 1 })),
-    });
-  }
-  return windows;
-}
-
-/** The window in which a stretch has most company, and its rows there. */
-interface Place {
-  readonly window: Window;
-  readonly first: number;
-  readonly last: number;
-}
-
-function makeLocator({ all, firsts }: Pieces, windows: readonly Window[]) {
-  const edge = (window: Window, piece: number): number =>
-    Math.min(
-      window.from === 0 ? Number.POSITIVE_INFINITY : piece - window.from,
-      window.to === all.length ? Number.POSITIVE_INFINITY : window.to - piece,
-    );
-  const placeOf = (fromToken: number, toToken: number): Place => {
-    const from = firsts[fromToken]!;
-    const to = Math.max(from + 1, firsts[toToken]!);
-    const middle = (from + to) / 2;
-    const window = windows.reduce((best, each) => (edge(each, middle) > edge(best, middle) ? each : best));
-    const first = Math.max(from, window.from) - window.from + 1;
-    return { window, first, last: Math.max(first + 1, Math.min(to, window.to) - window.from + 1) };
-  };
-  const known = new Map<string, Place>();
-  return (from: number, to: number): Place => {
-    const key = `${from} ${to}`;
-    const place = known.get(key) ?? placeOf(from, to);
-    known.set(key, place);
-    return place;
-  };
 }
 
 const marks: Readonly<Record<Token['breakAfter'], readonly string[]>> = {
