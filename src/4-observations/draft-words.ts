@@ -11,7 +11,7 @@ import { fillMissingFields } from './close/fill-fields.ts';
 import { listMissed } from './close/list-missed.ts';
 import { movePlaces } from './close/move-places.ts';
 import { type CloseReading, readClosely } from './close/read-closely.ts';
-import { weighClosely } from './close/weigh-closely.ts';
+import { type Weighed, weighClosely } from './close/weigh-closely.ts';
 import { weighDoubts } from './doubts.ts';
 import { finishRuns, followEnds } from './finish-runs.ts';
 import { gatherObservations } from './gather-observations.ts';
@@ -23,11 +23,15 @@ import { settlePlaces } from './settle-places.ts';
 import { withholdUnlikely } from './withhold-unlikely.ts';
 
 /** Reads words to the end, doubts weighed, without writing the draft; `close` is a network's reading of the same phrases. */
-export function readWords(
+export const readWords = (words: Words, phrases?: Phrases, close?: CloseReading): Reading =>
+  readAndWeigh(words, phrases, close).reading;
+
+/** The same, with what was weighed. */
+export function readAndWeigh(
   words: Words,
   phrases: Phrases = findPhrases(words.words),
   close: CloseReading | null = null,
-): Reading {
+): { reading: Reading; weighed: ReadonlyMap<Item, Weighed> } {
   const reading = gatherObservations(phrases, close);
   withholdUnlikely(reading);
   checkTrack(reading);
@@ -38,8 +42,7 @@ export function readWords(
   listMissed(reading);
   followEnds(reading);
   fillMissingFields(reading);
-  weighClosely(reading, weighDoubts(reading, words));
-  return reading;
+  return { reading, weighed: weighClosely(reading, weighDoubts(reading, words)) };
 }
 
 /** Drafts the findings of a talk by the rules alone. The result satisfies `draftSchema`. */
@@ -48,11 +51,13 @@ export const draftWords = (words: Words): Draft => writeDraft(readWords(words), 
 /** The same with the close reader beside the rules. @throws HearingError when its files are missing or damaged. */
 export const draftClosely = async (words: Words): Promise<Draft> => writeDraft(await readWordsClosely(words), words);
 
-export async function readWordsClosely(words: Words): Promise<Reading> {
+export const readWordsClosely = async (words: Words): Promise<Reading> => (await weighWordsClosely(words)).reading;
+
+export async function weighWordsClosely(words: Words): Promise<ReturnType<typeof readAndWeigh>> {
   // Loaded when it is asked for: what reads by rules alone need not wait for it.
   const { loadCloseReader } = await import('./close/load-close-reader.ts');
   const phrases = findPhrases(words.words);
-  return readWords(words, phrases, await readClosely(phrases, await loadCloseReader()));
+  return readAndWeigh(words, phrases, await readClosely(phrases, await loadCloseReader()));
 }
 
 export function writeDraft(reading: Reading, words: Words): Draft {

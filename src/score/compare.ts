@@ -37,6 +37,8 @@ export interface Counts {
 
 /** What the draft claimed of one observation, and whether all of it is right. */
 export interface Claim {
+  /** The observation's. */
+  readonly id: string;
   readonly confidence: number;
   readonly isRight: boolean;
   readonly isFlagged: boolean;
@@ -86,6 +88,7 @@ export function compareWithGold(gold: Gold, draft: Draft | null): Comparison {
     notes.push(`extra ${isFlagged(p) ? '(flagged) ' : ''}${p.kind} at ${p.at ?? '?'} run ${p.run}: "${p.heard.text}"`);
   }
   const claims = claimed.map((p, j) => ({
+    id: p.id,
     confidence: p.confidence,
     isRight: !wrong.has(j),
     isFlagged: isFlagged(p),

@@ -10,16 +10,25 @@ import { fieldFlag } from '../flags.ts';
 import { placeOffers } from '../offer-places.ts';
 import type { Item, Reading } from '../reading.ts';
 import { weighFeatures } from '../weigh-features.ts';
-import { closeFeatures, worstField } from './close-features.ts';
+import { type CloseFeatures, closeFeatures, worstField } from './close-features.ts';
 import { type CloseOpinion, chanceOfField, closeOpinionOf, likelyPlaces } from './close-opinion.ts';
 import { CLOSE_THRESHOLD, closeBias, closeWeights } from './close-weights.ts';
 
-/** `doubts`: what spoke for doubt about each item by the rules. */
-export function weighClosely(reading: Reading, doubts: ReadonlyMap<Item, DoubtFeatures>): void {
+/** What was weighed of an item, and whether it is to be looked at whatever came of it. */
+export interface Weighed {
+  readonly features: CloseFeatures;
+  readonly isFirm: boolean;
+}
+
+/** `doubts`: what spoke for doubt about each item by the rules. Answers with what was weighed; nothing where the talk was not read closely. */
+export function weighClosely(reading: Reading, doubts: ReadonlyMap<Item, DoubtFeatures>): ReadonlyMap<Item, Weighed> {
+  const weighed = new Map<Item, Weighed>();
   for (const item of reading.items) {
     const opinion = item.isWithdrawn ? null : closeOpinionOf(reading, item);
     if (!opinion) continue;
-    const doubt = weighFeatures(closeFeatures(item, opinion, doubts.get(item) ?? {}), closeWeights, closeBias);
+    const features = closeFeatures(item, opinion, doubts.get(item) ?? {});
+    weighed.set(item, { features, isFirm: item.flags.some((flag) => isFirm(item, flag)) });
+    const doubt = weighFeatures(features, closeWeights, closeBias);
     item.certainty.reading = round(1 - doubt);
     item.confidence = round((1 - doubt) * (item.certainty.hearing ?? 1));
     if (doubt <= CLOSE_THRESHOLD) item.flags = item.flags.filter((flag) => isFirm(item, flag));
@@ -27,6 +36,7 @@ export function weighClosely(reading: Reading, doubts: ReadonlyMap<Item, DoubtFe
     const flag = doubt > CLOSE_THRESHOLD ? flagOf(item, opinion) : flagWeakWords(reading, item, doubt);
     if (flag) item.flags.push(flag);
   }
+  return weighed;
 }
 
 /** Something heard weakly, left unsaid, or not fitting the camera's way is to be looked at however well the words are understood. */
