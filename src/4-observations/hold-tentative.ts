@@ -29,6 +29,7 @@ export function holdTentative(
   if (weakNeeds.get(claim.kind) !== 'measure' || placing.at === null || placing.isGuess) return;
   const item = makeItem(reading, sentence, claim, claims, assertion, placing);
   item.isWithdrawn = true;
+  item.isWithheld = true;
   item.evidence.notes.push('only seen, not named');
   reading.tentative = { item, sentence: sentence.index };
 }
@@ -38,6 +39,7 @@ export function reviveTentative(reading: Reading, sentence: number): Item | null
   const held = reading.tentative;
   if (!held) return null;
   held.item.isWithdrawn = false;
+  held.item.isWithheld = false;
   held.item.evidence.notes.push('named or measured later');
   reading.focus = [held.item];
   reading.focusSentence = sentence;

@@ -43,6 +43,7 @@ export function answerQuestion(reading: Reading, sentence: Sentence): void {
   const found = asked.flatMap(({ item }) => (item ? [item] : []));
   for (const item of found) {
     item.isWithdrawn = false;
+    item.isWithheld = false;
     if (place && !names) {
       item.at = place.feet;
       item.fields.to ??= place.toFeet;
@@ -71,6 +72,7 @@ export function ask(reading: Reading, sentence: Sentence, claim: Claim, placing:
   // Asked for, it ends no run yet.
   if (run) run.end = end;
   item.isWithdrawn = true;
+  item.isWithheld = true;
   item.evidence.notes.push('asked');
   reading.asked.push({ kind: claim.kind, item, sentence: sentence.index });
   own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'question' });

@@ -85,7 +85,7 @@ export interface Item {
   readonly firmFlags: Set<Flag>;
   evidence: Evidence;
   isWithdrawn: boolean;
-  /** Withdrawn because a second reading does not find it, not because it was taken back. */
+  /** Withdrawn because it was only asked or half seen, or because a second reading does not find it; not because it was taken back. */
   isWithheld: boolean;
   confidence: number;
   certainty: { hearing: number | null; reading: number; fields: Record<string, number> };

@@ -17,6 +17,12 @@ const mistaken =
 const mistakenWithin =
   /\b(no|nope|nah|wait|hang on|hold on) (no |hang on |hold on |wait |sorry )?(that was|that 's|it was|it 's|those were|those are|they 're) (just|only|nothing but)\b/;
 
+/** "That's just a shadow of the coupling, scratch that": of what was listed last, whatever else is named. */
+const speaksOfLast =
+  /^(no |oh |wait |okay |well |actually |sorry |um |uh )*(that|it|those|they|this|these|scratch|strike|forget)\b/;
+/** "Scratch that last, no, keep it." */
+const keeps = /\b(keep|leave) (it|that|that one|them|those)\b/;
+
 /** A sentence of so few tokens gives a place and no more. */
 const LONE_TOKENS = 4;
 
@@ -58,6 +64,10 @@ export function withdraw(reading: Reading, sentence: Sentence, wasGoingOut: bool
   const run = currentRun(reading);
   if (!run || givesAnew(reading, sentence)) return false;
   if (!cue) return retracts(reading, sentence, focusedNow);
+  if (keeps.test(textOf(reading.phrases.tokens, cue.to, sentence.to))) {
+    own(reading, sentence.from, sentence.to, { sort: 'aside', why: 'taken back, and kept' });
+    return true;
+  }
   if (isAddressed(sentence, cue) || (wasGoingOut && isOfCamera(sentence, cue))) return false;
   // "Thirty one was nothing. Forget that one." takes back one thing, not two.
   if (reading.withdrawnSentence === sentence.index - 1 && sentence.to - sentence.from <= 4) {
@@ -105,7 +115,9 @@ export function withdraw(reading: Reading, sentence: Sentence, wasGoingOut: bool
       .filter((item) => item !== undefined);
     const focused = reading.focus.filter((item) => !item.isWithdrawn && item.run === run.n).slice(-1);
     const namesOther = things.some(
-      (thing) => thing.from >= cue.to - 1 && !live.some((item) => item.kind === thing.kind),
+      (thing) =>
+        (thing.from >= cue.to - 1 || !speaksOfLast.test(sentence.text)) &&
+        !live.some((item) => item.kind === thing.kind),
     );
     targets =
       namesOther && named.length === 0

@@ -69,6 +69,13 @@ describe('the close reader', () => {
     ]);
   });
 
+  it('has listed what was only asked and it is sure of, flagged', () => {
+    const close = standIn({ roots: { chance: 0.95, fields: { at: 14 } } });
+    const { observations } = draftOf('Fourteen, are those roots up there? Looks hairy to me.', close);
+    expect(observations.map(({ kind, at }) => `${kind} ${at}`)).toEqual(['roots 14']);
+    expect(observations[0]!.review).not.toEqual([]);
+  });
+
   it('has the words kept where it is less sure, and nothing listed', () => {
     const close = standIn({ wye: { chance: 0.55, fields: { at: 14 } } });
     const { observations, unplaced } = draftOf('At fourteen on the left the parade went by.', close);

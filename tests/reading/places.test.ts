@@ -79,3 +79,26 @@ describe('breaths', () => {
     expect(breathsOf(sentences, stopping(1, 1.1, 1))).toEqual([0, 0, 0, 0]);
   });
 });
+
+describe('what is taken back', () => {
+  it('is what the sentence itself had raised, and not what was listed before', () => {
+    const talk =
+      'Light grease at twelve. Thought there was a hole at sixteen but it was a bug on the glass, forget it. Tee at twenty.';
+    expect(placesIn(talk)).toEqual(['grease 12', 'tee 20']);
+    expect(placesIn('Roots at nine. No coupling on that one, but never mind. Tee at twenty.')).toEqual([
+      'roots 9',
+      'tee 20',
+    ]);
+  });
+
+  it('stays when it is kept in the same breath', () => {
+    expect(placesIn('Heavy roots at nine. Strike that, hang on, no, leave it. Tee at twenty.')).toEqual([
+      'roots 9',
+      'tee 20',
+    ]);
+  });
+
+  it('goes when it is all that is spoken of', () => {
+    expect(placesIn("Roots at nine. That's a thread on the lens, scratch that. Tee at twenty.")).toEqual(['tee 20']);
+  });
+});
