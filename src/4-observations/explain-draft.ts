@@ -3,7 +3,14 @@
 import type { Words } from '../../shared/schemas/word.ts';
 import { textOf } from '../3-phrases/token/token.ts';
 import { comparedFieldsOf } from './claim.ts';
-import { chanceOfField, closeOpinionOf } from './close/close-opinion.ts';
+import {
+  type CloseOpinion,
+  chanceOfField,
+  closeOpinionOf,
+  type JudgedField,
+  likelyPlaces,
+} from './close/close-opinion.ts';
+import type { Likely } from './close/heads.ts';
 import { readWordsClosely } from './draft-words.ts';
 import { nameOfObservation } from './name-observation.ts';
 import type { Item, Reading } from './reading.ts';
@@ -89,11 +96,22 @@ function explainClosely(reading: Reading, item: Item): ExplanationNode[] {
   const opinion = closeOpinionOf(reading, item);
   if (!opinion) return [];
   const fields = ['at' as const, ...comparedFieldsOf(item.kind)].map((field) => {
-    const [best] = opinion.fields.get(field) ?? [];
+    const best = likeliest(opinion, field);
     const chance = chanceOfField(opinion, item, field);
     const instead = best && best.chance > chance ? ` (rather ${best.value ?? 'none'}, ${best.chance.toFixed(2)})` : '';
     return leaf(reading, item.from, `${field} ${chance.toFixed(2)}${instead}`);
   });
   const title = `second reading: ${item.kind} ${opinion.own.toFixed(2)}, another kind ${opinion.other.toFixed(2)}`;
   return [{ ...leaf(reading, item.from, title), children: fields }];
+}
+
+/** What it holds likeliest of a field; a place may be counted from other numbers. */
+function likeliest({ fields }: CloseOpinion, field: JudgedField): Likely | undefined {
+  const said = fields.get(field) ?? [];
+  if (field !== 'at') return said[0];
+  const [place] = likelyPlaces(fields);
+  const none = said.find(({ value }) => value === null);
+  if (!place || (none && none.chance >= place.chance)) return none;
+  const isCounted = place.countedChance > place.chance / 2;
+  return { value: isCounted ? `${place.feet} counted from other numbers` : place.feet, chance: place.chance };
 }
