@@ -76,6 +76,8 @@ export function canonicalTokens(texts: readonly string[]): Token[] {
       .replace(/\bclean[ -]outs?\b/g, (found) => found.replace(/[ -]/, ''))
       .replace(/['’]/g, '')
       .replace(/channell/g, 'channel')
+      .replace(/\bgray/g, 'grey')
+      .replace(/\bback-?pitch/g, 'back pitch')
       .replace(/\ba bs\b/g, 'abs')
       .replace(/(\d),(\d{3})\b/g, '$1$2')
       // A number does not run on over a comma or a full stop.

@@ -14,6 +14,7 @@ describe('the same hearing in two spellings counts as the same', () => {
     ['two forty fives in a row', '2 45s in a row'],
     ['back in the nineties', 'back in the 90s'],
     ['a hundred and twelve', '112'],
+    ['gray and back pitched', 'grey and backpitched'],
   ])('%s, %s', (said, heard) => {
     expect(form(said)).toBe(form(heard));
   });
