@@ -71,7 +71,10 @@ def speak(voice, text, speed, folder):
     subprocess.run(command, check=True, capture_output=True)
     samples, rate = soundfile.read(wav)
     samples = resample_poly(samples, RATE // gcd(rate, RATE), rate // gcd(rate, RATE))
-    loud = np.flatnonzero(np.abs(samples) > 0.01 * np.abs(samples).max())
+    loud = np.flatnonzero(np.abs(samples) > 0.01 * np.abs(samples).max()) if len(samples) else []
+    # Now and then a voice makes nothing of a line.
+    if not len(loud):
+        return None
     samples = samples[loud[0] : loud[-1] + RATE // 40]
     return (samples / np.abs(samples).max() * 20000).astype(np.int16)
 
@@ -90,6 +93,7 @@ def main(out, hours):
             voice = dice.choices(list(VOICES), VOICES.values())[0]
             speed = dice.uniform(SLOWEST, FASTEST)
             spoken = [(text, speak(voice, text, speed * dice.uniform(0.96, 1.04), folder)) for text in part]
+            spoken = [(text, samples) for text, samples in spoken if samples is not None]
             with open(f"{out}/{number}.pickle", "wb") as file:
                 pickle.dump((voice, spoken), file)
             seconds += sum(len(samples) for _, samples in spoken) / RATE

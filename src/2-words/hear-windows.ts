@@ -9,7 +9,7 @@ import { type BeamSettings, type Decoded, decodeBeam } from './decode-beam.ts';
 import { findGaps } from './find-gaps.ts';
 import type { Span, Speech } from './find-speech.ts';
 import { isTradeTalk } from './language-model.ts';
-import { type Phrase, phraseTrieOf } from './phrase-trie.ts';
+import { type Phrase, type PhraseTrie, phraseTrieOf } from './phrase-trie.ts';
 import { quietNoise } from './quiet-noise.ts';
 import type { Recogniser } from './recogniser.ts';
 import { lookAgain } from './second-look.ts';
@@ -18,6 +18,8 @@ import { spellWords } from './spell-words.ts';
 export interface HearingSettings {
   readonly prompt: string;
   readonly phrases: readonly Phrase[];
+  /** Those of them that are the speaker's own, which are favoured in any talk. */
+  readonly ownPhrases: readonly Phrase[];
   /** What share of the language model's gain a beam is given; 0 leaves it out. */
   readonly languageWeight: number;
   readonly beams: number;
@@ -76,7 +78,10 @@ export async function hearWindows(
   return heard;
 }
 
-/** Chat and reading aloud suffer from what the trade's talk is like: a window of such is heard once more without it. */
+/**
+ * Chat and reading aloud suffer from what the trade's talk is like and from the favour its words are shown ("queen of clubs" came out as
+ * "cleanout close"): a window of such is heard once more without both. Streets and names may be said in any talk.
+ */
 async function decodeTalk(
   recogniser: Recogniser,
   windows: readonly Window[],
@@ -85,11 +90,15 @@ async function decodeTalk(
 ): Promise<Decoded[]> {
   const biased = beamSettings(recogniser, windows, settings, true);
   const decoded = await decodeBeam(recogniser, states, biased);
-  if (!biased.language) return decoded;
+  if (!biased.language && !biased.trie) return decoded;
   const isOther = decoded.map(({ tokens }) => !isTradeTalk(recogniser.language, recogniser.tokens.decode(tokens)));
   if (!isOther.includes(true)) return decoded;
   // All of them together: a window alone comes out a little otherwise than beside another.
-  const again = await decodeBeam(recogniser, states, { ...biased, language: null });
+  const again = await decodeBeam(recogniser, states, {
+    ...biased,
+    language: null,
+    trie: trieOf(settings.ownPhrases, recogniser),
+  });
   return decoded.map((text, index) => (isOther[index] ? again[index]! : text));
 }
 
@@ -163,6 +172,9 @@ const isKept = (fault: WindowFault): boolean => fault === 'too little' || fault 
 
 const isWorse = (first: WindowFault, second: WindowFault): boolean => isKept(second) && !isKept(first);
 
+const trieOf = (phrases: readonly Phrase[], { tokens }: Recogniser): PhraseTrie | null =>
+  phrases.length > 0 ? phraseTrieOf(phrases, tokens) : null;
+
 /** @param isBiased whether prompt, bonus and language model take part: a second hearing goes without them, since they can seed what went wrong */
 export function beamSettings(
   recogniser: Recogniser,
@@ -173,7 +185,7 @@ export function beamSettings(
   return {
     beams: settings.beams,
     pruneNats: settings.pruneNats,
-    trie: isBiased && settings.phrases.length > 0 ? phraseTrieOf(settings.phrases, recogniser.tokens) : null,
+    trie: isBiased ? trieOf(settings.phrases, recogniser) : null,
     language:
       isBiased && settings.languageWeight > 0 ? { model: recogniser.language, weight: settings.languageWeight } : null,
     promptTokens: isBiased && settings.prompt ? recogniser.tokens.encode(` ${settings.prompt}`) : [],

@@ -7,13 +7,12 @@ const TRADE_BONUS = 0.8;
 const OWN_BONUS = 1;
 
 export function defaultSettings(ownWords: readonly string[]): HearingSettings {
+  const ownPhrases = ownWords.map((text) => ({ text, bonus: OWN_BONUS }));
   return {
     // The model was tuned to the trade's talk: a prompt of it brought nothing more, and costs a fifth of the time.
     prompt: '',
-    phrases: [
-      ...tradePhrases().map((text) => ({ text, bonus: TRADE_BONUS })),
-      ...ownWords.map((text) => ({ text, bonus: OWN_BONUS })),
-    ],
+    phrases: [...tradePhrases().map((text) => ({ text, bonus: TRADE_BONUS })), ...ownPhrases],
+    ownPhrases,
     languageWeight: 0.3,
     beams: 8,
     pruneNats: 8,

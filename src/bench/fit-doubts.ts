@@ -112,7 +112,8 @@ function writeWeights({ [BIAS]: bias, ...weights }: Weights): void {
     .map(([name, weight]) => `  '${name}': ${weight},`);
   writeFileSync(
     WEIGHTS_FILE,
-    `/**
+    `// biome-ignore-all lint/suspicious/noApproximativeNumericConstant: fitted weights are no constants of nature.
+/**
  * What each of the close features weighs: a logistic model of "this item is wrong in some field", fitted step by step on talk that the
  * close reader was not taught from. A positive weight speaks for doubt. Written by \`npm run weigh\` (src/bench/fit-doubts.ts), last on
  * ${cases.length} findings of ${talks.length} narrations with a pull of ${pull}; the threshold is chosen by hand.
