@@ -17,7 +17,7 @@ export interface Reliability {
   readonly silent: { errors: number; n: number; upper95: number };
 }
 
-export function reliabilityOf(claims: readonly Claim[]): Reliability {
+export function reliabilityOf(claims: readonly Omit<Claim, 'id'>[]): Reliability {
   const bins = binEdges.slice(0, -1).map((from, i) => {
     const to = binEdges[i + 1]!;
     const inside = claims.filter((claim) => claim.confidence >= from && claim.confidence < to);
