@@ -23,7 +23,7 @@ import { settlePlaces } from './settle-places.ts';
 import { withholdUnlikely } from './withhold-unlikely.ts';
 
 /** Reads words to the end, doubts weighed, without writing the draft; `close` is a network's reading of the same phrases. */
-export const readWords = (words: Words, phrases?: Phrases, close?: CloseReading): Reading =>
+export const readWords = (words: Words, phrases?: Phrases, close?: CloseReading | null): Reading =>
   readAndWeigh(words, phrases, close).reading;
 
 /** The same, with what was weighed. */
