@@ -75,8 +75,7 @@ export function findAnnouncements(sentences: readonly Sentence[], steps: readonl
   sentences.forEach((sentence, index) => {
     const step = steps[index]!;
     if (isSign(sentence, step)) {
-      if (group.length > 0 && index - group[0]! >= LONGEST) close();
-      if (step.signals.isZeroedAtPlace) close();
+      if (step.signals.isZeroedAtPlace || (group.length > 0 && index - group[0]! >= LONGEST)) close();
       group.push(index);
       if (step.readings.length > 0 && !step.signals.isZeroedAtPlace) close();
     } else if (group.length > 0 && (parts(sentence, step, steps[group[0]!]!) || index - group.at(-1)! > GAP_SENTENCES))

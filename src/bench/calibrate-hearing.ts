@@ -13,6 +13,7 @@ import { apply, type CalibrationCurve, witnesses } from '../2-words/calibrate.ts
 import { readCues } from '../2-words/read-transcript.ts';
 import { calibrationError } from './describe-hearing.ts';
 import { scoreHearing } from './score-hearing.ts';
+import { solveEquations } from './solve-equations.ts';
 
 type Claim = readonly [number, boolean];
 interface Point {
@@ -86,22 +87,10 @@ function fit(points: readonly Point[]): CalibrationCurve {
         rows[i]![3]! += ((isRight ? 1 : 0) - p) * x[i]!;
       }
     }
-    const change = solve(rows);
+    const change = solveEquations(rows);
     weights = weights.map((weight, index) => weight + change[index]!);
   }
   return { offset: weights[0]!, own: weights[1]!, around: weights[2]! };
-}
-
-/** Three equations in three unknowns, the right side last in each row (Gauss). */
-function solve(rows: number[][]): number[] {
-  for (let i = 0; i < 3; i++) {
-    for (let j = 0; j < 3; j++) {
-      if (j === i) continue;
-      const factor = rows[j]![i]! / rows[i]![i]!;
-      rows[j] = rows[j]!.map((value, column) => value - factor * rows[i]![column]!);
-    }
-  }
-  return rows.map((row, index) => row[3]! / row[index]!);
 }
 
 /** Claimed against true share in ten bins: the recogniser's own (rings) and after the curve (dots, size by count). */

@@ -10,6 +10,7 @@ import { writeFileSync } from 'node:fs';
 import { CLOSE_THRESHOLD, closeBias, closeWeights } from '../4-observations/close/close-weights.ts';
 import { weighFeatures } from '../4-observations/weigh-features.ts';
 import { type DoubtCase, readDoubtCases } from './doubt-cases.ts';
+import { solveEquations } from './solve-equations.ts';
 
 type Weights = Readonly<Record<string, number>>;
 
@@ -90,20 +91,10 @@ function fit(taught: readonly DoubtCase[]): Weights {
         system[i]![names.length]! += ((taught[at]!.isWrong ? 1 : 0) - chance) * row[i]!;
       }
     }
-    const change = solve(system);
+    const change = solveEquations(system);
     weights = weights.map((weight, i) => weight + change[i]!);
   }
   return { ...standing, ...Object.fromEntries(names.map((name, i) => [name, Math.round(weights[i]! * 1000) / 1000])) };
-}
-
-/** Equations with the right side last in each row, the matrix positive definite (Gauss). */
-function solve(rows: number[][]): number[] {
-  for (const [i, pivot] of rows.entries())
-    for (const [j, row] of rows.entries()) {
-      const factor = j === i ? 0 : row[i]! / pivot[i]!;
-      if (factor !== 0) for (let column = i; column < row.length; column += 1) row[column]! -= factor * pivot[column]!;
-    }
-  return rows.map((row, i) => row.at(-1)! / row[i]!);
 }
 
 function writeWeights({ [BIAS]: bias, ...weights }: Weights): void {
@@ -120,7 +111,7 @@ function writeWeights({ [BIAS]: bias, ...weights }: Weights): void {
  */
 export const closeBias = ${bias};
 
-/** From this doubt on an item has to be looked at: of those below, one or two in a hundred were wrong on talk the fit had not seen. */
+/** From this doubt on an item has to be looked at: of those below, one to three in a hundred were wrong on talk the fit had not seen. */
 export const CLOSE_THRESHOLD = ${CLOSE_THRESHOLD};
 
 export const closeWeights: Readonly<Record<string, number>> = {

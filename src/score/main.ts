@@ -4,7 +4,7 @@
  * hearing; with --audio from the recording.
  */
 import { existsSync, readdirSync } from 'node:fs';
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Command } from 'commander';
@@ -14,7 +14,7 @@ import { asJson, readDraft, readWords } from '../cli/inspection-folder.ts';
 import { writeWhole } from '../disk/write-whole.ts';
 import { draft, hear, openRecording, transcribed } from '../pipeline.ts';
 import { type Claim, compareWithGold } from './compare.ts';
-import { goldSchema } from './gold.ts';
+import { narrationsIn, readGold } from './narrations.ts';
 import { reliabilityOf } from './reliability.ts';
 import { addUp, type Row, reliabilityTable, scoreTable, summarize } from './summary.ts';
 
@@ -26,7 +26,6 @@ interface ScoreOptions {
   json?: string;
 }
 
-const goldEnding = '.gold.json';
 const notMedia = /\.(vtt|srt|json|txt|md|ya?ml)$/i;
 
 new Command('score')
@@ -46,10 +45,7 @@ new Command('score')
 
 async function score(folder: string, options: ScoreOptions): Promise<void> {
   if (!existsSync(folder)) throw new CliError(`There is no folder ${folder}: give one with narrations and their gold.`);
-  const ids = readdirSync(folder)
-    .filter((file) => file.endsWith(goldEnding))
-    .map((file) => file.slice(0, -goldEnding.length))
-    .sort();
+  const ids = narrationsIn(folder);
   if (ids.length === 0)
     throw new CliError(`${folder} holds no NAME.gold.json: give a folder of narrations with their gold.`);
   const out = options.out ?? (await mkdtemp(join(tmpdir(), 'lineword-score-')));
@@ -57,7 +53,7 @@ async function score(folder: string, options: ScoreOptions): Promise<void> {
   const claims: Claim[] = [];
   try {
     for (const id of ids) {
-      const gold = goldSchema.parse(JSON.parse(await readFile(join(folder, id + goldEnding), 'utf8')));
+      const gold = await readGold(folder, id);
       const made = options.drafts ? await draftThere(options.drafts, id) : await draftNow(folder, id, out, options);
       const compared = compareWithGold(gold, made);
       rows.push({ id, missing: made === null, counts: compared.counts });
