@@ -6,7 +6,7 @@
  */
 export const closeBias = -0.333;
 
-/** From this doubt on an item has to be looked at: of those below, one or two in a hundred were wrong on talk the fit had not seen. */
+/** From this doubt on an item has to be looked at: of those below, one to three in a hundred were wrong on talk the fit had not seen. */
 export const CLOSE_THRESHOLD = 0.035;
 
 export const closeWeights: Readonly<Record<string, number>> = {
